@@ -1,0 +1,46 @@
+import * as z from 'zod/mini';
+import { Currency, entry, Id, Language, LocalText, PartialDate, Phrase, Text } from './parts';
+
+/** A citation: words, or words with an address. `common` marks what the trade takes for granted without a source. */
+export const Citation = z.union([
+  Text,
+  entry({
+    text: Text,
+    url: z.optional(z.string().check(z.regex(/^https:\/\/\S+$/), z.maxLength(2000))),
+    date: z.optional(PartialDate),
+    common: z.optional(z.boolean()),
+  }),
+]);
+
+/** What kind of thing the pack speaks of. A pack is silent about an advert that shows none of these words. */
+export const Covers = entry({
+  thing: LocalText,
+  words: z.array(Phrase).check(z.minLength(1)),
+  /** Nouns of parts and accessories: an advert for one of these is not an advert for the thing. */
+  parts: z.optional(z.array(Phrase)),
+  /** Words that show another thing which shares a word with this one. */
+  not: z.optional(z.array(Phrase)),
+});
+
+export const About = entry({
+  id: Id,
+  title: LocalText,
+  /** Grows with every publication. */
+  edition: z.int().check(z.gte(1)),
+  licence: Text,
+  language: Language,
+  currency: z.optional(Currency),
+  keepers: z.optional(z.array(entry({ name: Text, contact: z.optional(Text) }))),
+  members: z.optional(z.array(entry({ name: Text, key: z.optional(Text) }))),
+  covers: Covers,
+  /** The pack whose attributes and entries this one may name without saying whose they are. */
+  extends: z.optional(Id),
+  sources: z.optional(z.record(Id, Citation)),
+  /** Invented content, for demonstration and tests: said wherever the pack is shown. */
+  demo: z.optional(z.boolean()),
+  expires: z.optional(PartialDate),
+  note: z.optional(LocalText),
+});
+
+export type About = z.infer<typeof About>;
+export type Citation = z.infer<typeof Citation>;

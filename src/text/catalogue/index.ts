@@ -1,0 +1,1 @@
+export const texts = { product: { name: 'Bedplate', description: 'Holds listings of old machines against what clubs know.', buttonTitle: 'Read this advert' } } as const;

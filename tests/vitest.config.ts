@@ -1,0 +1,14 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+// Real-browser tests have a config of their own (tests/browser/vitest.config.ts): they need a build and a browser.
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    include: ['tests/{unit,laws,outside,corpus}/**/*.test.{ts,tsx}'],
+    environment: 'node',
+    testTimeout: 20_000,
+    isolate: false,
+    pool: 'threads',
+  },
+});
