@@ -1,0 +1,99 @@
+import type { Span } from './span';
+
+/** A text made comparable, with the way back to where its parts stand in the original. */
+export interface Folded {
+  text: string;
+  /**
+   * The stretch of the original that `text.slice(start, end)` came from, in UTF-16 units, end exclusive.
+   * What was folded as one ("½", "ß", a letter with its accents) is always taken whole.
+   */
+  toOriginal(start: number, end: number): Span;
+}
+
+/** Letters that Unicode does not decompose, though readers take them for the plain ones. */
+const PLAIN = new Map(
+  Object.entries({
+    ß: 'ss', ẞ: 'ss', æ: 'ae', Æ: 'ae', œ: 'oe', Œ: 'oe', ø: 'o', Ø: 'o', ł: 'l', Ł: 'l', đ: 'd', Đ: 'd',
+    ð: 'd', Ð: 'd', þ: 'th', Þ: 'th', ı: 'i', ς: 'σ', '⁄': '/',
+    '‘': "'", '’': "'", '‚': "'", '‛': "'", '′': "'", '‵': "'", 'ʹ': "'", 'ʻ': "'", 'ʼ': "'", '´': "'", '`': "'",
+    '‹': "'", '›': "'", '“': '"', '”': '"', '„': '"', '‟': '"', '″': '"', '‶': '"', '«': '"', '»': '"', '〝': '"', '〞': '"',
+    '−': '-', '\t': ' ', '\v': ' ', '\f': ' ', '\u0085': '\n', '\u2028': '\n', '\u2029': '\n',
+  }),
+);
+
+const IGNORABLE = /^\p{Default_Ignorable_Code_Point}$/u;
+const DASH = /^\p{Pd}$/u;
+const SPACE = /^\p{Zs}$/u;
+/** Accents of every script's letters, but not the marks that make another sound of a kana or carry an Indic vowel. */
+const ACCENTS = /(?![\u3099\u309a])(?=\p{M})\p{Script=Inherited}/gu;
+const DIGIT_AT_END = /\p{Nd}$/u;
+const DIGIT_AT_START = /^\p{Nd}/u;
+const DECIMAL_DIGIT = /^\p{Nd}$/u;
+
+const remembered = new Map<string, string>();
+/** More different characters than any text that is not meant to fill memory. */
+const REMEMBERED_MOST = 4096;
+
+function foldOnce(character: string): string {
+  const plain = PLAIN.get(character);
+  if (plain !== undefined) return plain;
+  if (IGNORABLE.test(character)) return '';
+  if (DASH.test(character)) return '-';
+  if (SPACE.test(character)) return ' ';
+  return character.normalize('NFKD').replace(ACCENTS, '').toLowerCase();
+}
+
+function foldCharacter(character: string): string {
+  const known = remembered.get(character);
+  if (known !== undefined) return known;
+  let folded = foldOnce(character);
+  // What a character decomposes into may itself have a plain form: "¾" gives a fraction slash, "ǿ" gives "ø".
+  for (let round = 0; round < 4; round++) {
+    const again = Array.from(folded, foldOnce).join('');
+    if (again === folded) break;
+    folded = again;
+  }
+  if (remembered.size < REMEMBERED_MOST) remembered.set(character, folded);
+  return folded;
+}
+
+const ASCII = /^[\u0000-\u007f]*$/;
+const ASCII_CHANGED = /[\t\v\f`]/;
+
+function foldAscii(text: string): string {
+  const lower = text.toLowerCase();
+  return ASCII_CHANGED.test(lower) ? lower.replace(/[\t\v\f]/g, ' ').replaceAll('`', "'") : lower;
+}
+
+/**
+ * Lower case, without accents, "ß" as "ss"; quotes, dashes and spaces of every kind as the ASCII ones, compatibility
+ * forms (full width, ligatures) as what they stand for; invisible characters dropped. Line breaks stay.
+ */
+export function fold(text: string): Folded {
+  if (ASCII.test(text)) return { text: foldAscii(text), toOriginal: (start, end) => ({ start, end: Math.max(start, end) }) };
+  const starts: number[] = [];
+  const ends: number[] = [];
+  let folded = '';
+  let afterDigit = false;
+  let at = 0;
+  for (const character of text) {
+    const end = at + character.length;
+    let piece = foldCharacter(character);
+    // "10½" is ten and a half: the half must not run into the ten.
+    if (afterDigit && DIGIT_AT_START.test(piece) && !DECIMAL_DIGIT.test(character)) piece = ` ${piece}`;
+    if (piece) afterDigit = DIGIT_AT_END.test(piece);
+    // An accent belongs to the letter before it.
+    if (piece === '' && !IGNORABLE.test(character) && ends.length > 0) ends[ends.length - 1] = end;
+    for (let unit = 0; unit < piece.length; unit++) {
+      starts.push(at);
+      ends.push(end);
+    }
+    folded += piece;
+    at = end;
+  }
+  const toOriginal = (start: number, end: number): Span => {
+    const from = starts[start] ?? text.length;
+    return { start: from, end: end > start ? (ends[Math.min(end, ends.length) - 1] ?? from) : from };
+  };
+  return { text: folded, toOriginal };
+}
