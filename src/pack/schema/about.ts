@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { packTexts as texts } from '../../text/catalogue/pack';
 import { Currency, entry, Id, Language, LocalText, PartialDate, Phrase, Text } from './parts';
 
 /** A citation: words, or words with an address. `common` marks what the trade takes for granted without a source. */
@@ -6,7 +7,7 @@ export const Citation = z.union([
   Text,
   entry({
     text: Text,
-    url: z.optional(z.string().check(z.regex(/^https:\/\/\S+$/), z.maxLength(2000))),
+    url: z.optional(z.string().check(z.regex(/^https:\/\/\S+$/, texts.expected.https), z.maxLength(2000))),
     date: z.optional(PartialDate),
     common: z.optional(z.boolean()),
   }),

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { packTexts as texts } from '../../text/catalogue/pack';
 import { entry, Id, LocalText, Phrase, Positive, Share, Text } from './parts';
 
 const common = {
@@ -55,7 +56,9 @@ export const MeasureAttribute = entry({
   allowance: z.optional(Positive),
 });
 
-export const Attribute = z.discriminatedUnion('kind', [ChoiceAttribute, YesNoAttribute, MeasureAttribute]);
+export const Attribute = z.discriminatedUnion('kind', [ChoiceAttribute, YesNoAttribute, MeasureAttribute], {
+  error: (issue) => (issue.code === 'invalid_union' ? texts.expected.attributeKind : undefined),
+});
 
 export type Attribute = z.infer<typeof Attribute>;
 export type ChoiceAttribute = z.infer<typeof ChoiceAttribute>;

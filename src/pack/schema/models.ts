@@ -1,5 +1,19 @@
 import * as z from 'zod/mini';
-import { Currency, entry, Id, LocalText, PartialDate, Phrase, Positive, Ref, Share, Text, Year, YearSpan } from './parts';
+import { packTexts as texts } from '../../text/catalogue/pack';
+import {
+  Currency,
+  entry,
+  Id,
+  LocalText,
+  PartialDate,
+  Phrase,
+  Positive,
+  Ref,
+  Share,
+  Text,
+  Year,
+  YearSpan,
+} from './parts';
 
 /** A fact holds only for some years, places made, or serial numbers. */
 export const When = entry({
@@ -30,19 +44,26 @@ export const Fact = z.union([
 ]);
 
 /** Attribute -> fact, or several facts for several conditions. */
-export const Facts = z.record(Ref, z.union([Fact, z.array(entry({
-  is: FactValue,
-  when: z.optional(When),
-  holds: z.optional(z.enum(['always', 'usually'])),
-  source: z.optional(Id),
-  note: z.optional(LocalText),
-})).check(z.minLength(1))]));
+export const Facts = z.record(
+  Ref,
+  z.union([
+    Fact,
+    z
+      .array(
+        entry({
+          is: FactValue,
+          when: z.optional(When),
+          holds: z.optional(z.enum(['always', 'usually'])),
+          source: z.optional(Id),
+          note: z.optional(LocalText),
+        }),
+      )
+      .check(z.minLength(1)),
+  ]),
+);
 
 /** A name as sellers write it. `weak`: only beside the maker's or family's name, or after "model", is it a name. */
-export const Name = z.union([
-  Text,
-  entry({ text: Text, lang: z.optional(z.string()), weak: z.optional(z.boolean()) }),
-]);
+export const Name = z.union([Text, entry({ text: Text, lang: z.optional(z.string()), weak: z.optional(z.boolean()) })]);
 
 export const Family = entry({
   id: Id,
@@ -66,7 +87,12 @@ export const Variant = entry({
 
 export const Picture = entry({
   /** An inline picture (data: address of a PNG, JPEG or WebP). */
-  data: z.string().check(z.regex(/^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/=]+$/), z.maxLength(400_000)),
+  data: z
+    .string()
+    .check(
+      z.regex(/^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/=]+$/, texts.expected.picture),
+      z.maxLength(400_000),
+    ),
   shows: LocalText,
   attribute: z.optional(Ref),
   credit: Text,
@@ -90,9 +116,7 @@ export const Model = entry({
   facts: z.optional(Facts),
   variants: z.optional(z.array(Variant)),
   mistakenFor: z.optional(z.array(entry({ model: Ref, rate: Share }))),
-  launchPrice: z.optional(
-    entry({ amount: Positive, currency: Currency, year: Year, source: z.optional(Id) }),
-  ),
+  launchPrice: z.optional(entry({ amount: Positive, currency: Currency, year: Year, source: z.optional(Id) })),
   batches: z.optional(z.array(entry({ size: z.int(), date: z.optional(PartialDate), source: z.optional(Id) }))),
   /** Parts and consumables that fit it. */
   fits: z.optional(

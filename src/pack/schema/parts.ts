@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { packTexts as texts } from '../../text/catalogue/pack';
 
 // Zod would probe for code generation, which an extension's content security policy reports as a violation.
 z.config({ jitless: true });
@@ -10,14 +11,15 @@ export const closedObjects = new WeakSet<object>();
  * An object whose unknown keys are an issue, except those that begin with "x-" (room for other people's tools).
  * Keys inherited or named `__proto__` never match a known key, so they are issues too.
  */
-export function entry<S extends z.core.$ZodLooseShape>(shape: S) {
+export function entry<S extends z.core.$ZodLooseShape>(shape: S): z.ZodMiniObject<S, z.core.$strip> {
   const known = new Set(Object.keys(shape));
   const base = z.looseObject(shape).check((ctx) => {
     const keys = Object.keys(ctx.value).filter((key) => !known.has(key) && !key.startsWith('x-'));
     if (keys.length > 0) ctx.issues.push({ code: 'unrecognized_keys', keys, input: ctx.value });
   });
   closedObjects.add(base);
-  return base;
+  // Typed without an index signature: code names only the known keys.
+  return base as unknown as z.ZodMiniObject<S, z.core.$strip>;
 }
 
 /** Controls that reorder text on screen (Unicode Standard Annex 9): a pack could make one word look like another. */
@@ -26,34 +28,37 @@ const CONTROLS = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/;
 const LONE_SURROGATE = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/;
 
 export function textProblem(text: string): string | null {
-  if (BIDI_CONTROLS.test(text)) return 'text without bidi controls';
-  if (CONTROLS.test(text)) return 'text without control characters';
-  if (LONE_SURROGATE.test(text)) return 'text without lone surrogates';
-  if (text.normalize('NFC') !== text) return 'text in Unicode normal form C';
+  if (BIDI_CONTROLS.test(text)) return texts.expected.noBidi;
+  if (CONTROLS.test(text)) return texts.expected.noControls;
+  if (LONE_SURROGATE.test(text)) return texts.expected.noSurrogates;
+  if (text.normalize('NFC') !== text) return texts.expected.nfc;
   return null;
 }
 
 const cleanText = z.check<string>((ctx) => {
   const problem = textProblem(ctx.value);
-  if (problem) ctx.issues.push({ code: 'custom', input: ctx.value, message: problem, params: { expected: problem } });
+  if (problem) ctx.issues.push({ code: 'custom', input: ctx.value, message: problem });
 });
 
 /** Clean text of 1 to 2,000 UTF-16 units. */
 export const Text = z.string().check(z.minLength(1), z.maxLength(2000), cleanText);
 
 /** Lower-case ASCII letters, digits and inner hyphens, 80 at most. */
-export const Id = z.string().check(z.regex(/^[a-z0-9](?:[a-z0-9-]*[a-z0-9])?$/), z.maxLength(80));
+export const Id = z.string().check(z.regex(/^[a-z0-9](?:[a-z0-9-]*[a-z0-9])?$/, texts.expected.id), z.maxLength(80));
 
 /** An id of this pack (or of the packs it extends), or `packId/entryId`. */
 export const Ref = z
   .string()
-  .check(z.regex(/^(?:[a-z0-9](?:[a-z0-9-]*[a-z0-9])?\/)?[a-z0-9](?:[a-z0-9-]*[a-z0-9])?$/), z.maxLength(161));
+  .check(
+    z.regex(/^(?:[a-z0-9](?:[a-z0-9-]*[a-z0-9])?\/)?[a-z0-9](?:[a-z0-9-]*[a-z0-9])?$/, texts.expected.ref),
+    z.maxLength(161),
+  );
 
 /** A BCP 47 language tag of the simple kind: "en", "de", "pt-BR". */
-export const Language = z.string().check(z.regex(/^[a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/));
+export const Language = z.string().check(z.regex(/^[a-z]{2,3}(?:-[A-Za-z0-9]{2,8})*$/, texts.expected.language));
 
 /** ISO 4217 alphabetic code. */
-export const Currency = z.string().check(z.regex(/^[A-Z]{3}$/));
+export const Currency = z.string().check(z.regex(/^[A-Z]{3}$/, texts.expected.currency));
 
 /** One text in the pack's language, or one per language. */
 export const LocalText = z.union([Text, z.record(Language, Text)]);
@@ -61,7 +66,9 @@ export const LocalText = z.union([Text, z.record(Language, Text)]);
 export const Year = z.int().check(z.gte(1500), z.lte(2200));
 
 /** "1954", "1954-03" or "1954-03-17" (ISO 8601). */
-export const PartialDate = z.string().check(z.regex(/^\d{4}(?:-(?:0[1-9]|1[0-2])(?:-(?:0[1-9]|[12]\d|3[01]))?)?$/));
+export const PartialDate = z
+  .string()
+  .check(z.regex(/^\d{4}(?:-(?:0[1-9]|1[0-2])(?:-(?:0[1-9]|[12]\d|3[01]))?)?$/, texts.expected.date));
 
 /** Years, both ends included; an end left out is open. */
 export const YearSpan = entry({ from: z.optional(Year), to: z.optional(Year) });

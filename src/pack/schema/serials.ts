@@ -1,17 +1,18 @@
 import * as z from 'zod/mini';
+import { packTexts as texts } from '../../text/catalogue/pack';
 import { entry, Id, PartialDate, Ref, Text, Year } from './parts';
 
 /** How one maker writes its numbers: letters before, how many digits, letters after. */
 export const Scheme = entry({
   id: Id,
   maker: z.optional(Text),
-  prefix: z.string().check(z.regex(/^[A-Z0-9]{0,8}$/)),
+  prefix: z.string().check(z.regex(/^[A-Z0-9]{0,8}$/, texts.expected.affix)),
   /** How many digits: exactly so many, or from-to. 15 at most. */
   digits: z.union([
     z.int().check(z.gte(1), z.lte(15)),
     z.tuple([z.int().check(z.gte(1), z.lte(15)), z.int().check(z.gte(1), z.lte(15))]),
   ]),
-  suffix: z.optional(z.string().check(z.regex(/^[A-Z0-9]{0,8}$/))),
+  suffix: z.optional(z.string().check(z.regex(/^[A-Z0-9]{0,8}$/, texts.expected.affix))),
   /** Every number of this scheme is in the runs: one that is in none was not allotted. */
   complete: z.optional(z.boolean()),
   where: z.optional(Text),
@@ -19,7 +20,7 @@ export const Scheme = entry({
 });
 
 /** A serial, or its digits alone, as printed in a table. */
-const SerialText = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9 ./-]*$/), z.maxLength(40));
+const SerialText = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9 ./-]*$/, texts.expected.serial), z.maxLength(40));
 
 /**
  * Allotted runs in columns of one length, so that 100,000 runs stay small: run i is scheme[i], first[i] to last[i]

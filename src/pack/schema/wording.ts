@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { packTexts as texts } from '../../text/catalogue/pack';
 import { FactValue } from './models';
 import { entry, Id, LocalText, Phrase, Positive, Ref, YearSpan } from './parts';
 
@@ -45,9 +46,9 @@ export const Caution = entry({
 
 /** Where the fields of one site's pages stand, as taught by a user: data, a path of element names and classes. */
 export const Place = entry({
-  host: z.string().check(z.regex(/^[a-z0-9.-]+$/), z.maxLength(253)),
+  host: z.string().check(z.regex(/^[a-z0-9.-]+$/, texts.expected.host), z.maxLength(253)),
   field: z.enum(['title', 'description', 'price', 'serial', 'condition', 'place', 'listedDate']),
-  path: z.string().check(z.regex(/^[A-Za-z0-9 .#>_-]+$/), z.maxLength(500)),
+  path: z.string().check(z.regex(/^[A-Za-z0-9 .#>_-]+$/, texts.expected.path), z.maxLength(500)),
 });
 
 export type Means = z.infer<typeof Means>;
