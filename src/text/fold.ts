@@ -13,11 +13,55 @@ export interface Folded {
 /** Letters that Unicode does not decompose, though readers take them for the plain ones. */
 const PLAIN = new Map(
   Object.entries({
-    ß: 'ss', ẞ: 'ss', æ: 'ae', Æ: 'ae', œ: 'oe', Œ: 'oe', ø: 'o', Ø: 'o', ł: 'l', Ł: 'l', đ: 'd', Đ: 'd',
-    ð: 'd', Ð: 'd', þ: 'th', Þ: 'th', ı: 'i', ς: 'σ', '⁄': '/',
-    '‘': "'", '’': "'", '‚': "'", '‛': "'", '′': "'", '‵': "'", 'ʹ': "'", 'ʻ': "'", 'ʼ': "'", '´': "'", '`': "'",
-    '‹': "'", '›': "'", '“': '"', '”': '"', '„': '"', '‟': '"', '″': '"', '‶': '"', '«': '"', '»': '"', '〝': '"', '〞': '"',
-    '−': '-', '\t': ' ', '\v': ' ', '\f': ' ', '\u0085': '\n', '\u2028': '\n', '\u2029': '\n',
+    ß: 'ss',
+    ẞ: 'ss',
+    æ: 'ae',
+    Æ: 'ae',
+    œ: 'oe',
+    Œ: 'oe',
+    ø: 'o',
+    Ø: 'o',
+    ł: 'l',
+    Ł: 'l',
+    đ: 'd',
+    Đ: 'd',
+    ð: 'd',
+    Ð: 'd',
+    þ: 'th',
+    Þ: 'th',
+    ı: 'i',
+    ς: 'σ',
+    '⁄': '/',
+    '‘': "'",
+    '’': "'",
+    '‚': "'",
+    '‛': "'",
+    '′': "'",
+    '‵': "'",
+    ʹ: "'",
+    ʻ: "'",
+    ʼ: "'",
+    '´': "'",
+    '`': "'",
+    '‹': "'",
+    '›': "'",
+    '“': '"',
+    '”': '"',
+    '„': '"',
+    '‟': '"',
+    '″': '"',
+    '‶': '"',
+    '«': '"',
+    '»': '"',
+    '〝': '"',
+    '〞': '"',
+    '−': '-',
+    '\t': ' ',
+    '\v': ' ',
+    '\f': ' ',
+    '\u0085': '\n',
+    '\u2028': '\n',
+    '\u2029': '\n',
   }),
 );
 
@@ -70,7 +114,8 @@ function foldAscii(text: string): string {
  * forms (full width, ligatures) as what they stand for; invisible characters dropped. Line breaks stay.
  */
 export function fold(text: string): Folded {
-  if (ASCII.test(text)) return { text: foldAscii(text), toOriginal: (start, end) => ({ start, end: Math.max(start, end) }) };
+  if (ASCII.test(text))
+    return { text: foldAscii(text), toOriginal: (start, end) => ({ start, end: Math.max(start, end) }) };
   const starts: number[] = [];
   const ends: number[] = [];
   let folded = '';

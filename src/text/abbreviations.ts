@@ -1,0 +1,40 @@
+const words = (list: string) => new Set(list.split(' '));
+
+/** Always stand before something else: their full stop ends no sentence. Folded, as all words here. */
+const INTRODUCING = words(
+  'approx appx apx ca cca circa vgl bzw evtl ggf inkl incl excl exkl zzgl abzgl einschl vs mr mrs ms dr prof ser pat ' +
+    'typ tel mod env ungef sog gebr orig max nr mme mlle',
+);
+
+/** Belong to a number that follows; before anything else they are words ("Zigzag? No. It only sews straight"). */
+const BEFORE_NUMBERS = words('no nos num c art fig p est reg ref');
+
+/** Units, which stand after a number. */
+const UNITS = words('lb lbs oz kg g mm cm m km in ins ft yd st min hrs');
+
+/** May end a sentence: a capital after them starts the next one. */
+const CLOSING = words('etc usw ono obo vb vhb inc ltd co uk usa am pm kpl');
+
+export interface Neighbours {
+  /** Folded word before the full stop. */
+  word: string;
+  /** A number stands right before that word. */
+  afterNumber: boolean;
+  /** A number, or a code of letters and digits, comes after the full stop. */
+  beforeNumber: boolean;
+  /** A capital letter comes after the full stop. */
+  beforeCapital: boolean;
+}
+
+/** Is the full stop part of the word before it, so that no sentence ends there? */
+export function isAbbreviated({ word, afterNumber, beforeNumber, beforeCapital }: Neighbours): boolean {
+  if (INTRODUCING.has(word)) return true;
+  if (BEFORE_NUMBERS.has(word) && beforeNumber) return true;
+  if (UNITS.has(word) && afterNumber) return !beforeCapital;
+  return CLOSING.has(word) && !beforeCapital;
+}
+
+/** Is the word one whose full stop may stand inside a phrase ("no. 5", "ser. no.")? */
+export function isAbbreviation(word: string): boolean {
+  return INTRODUCING.has(word) || BEFORE_NUMBERS.has(word) || UNITS.has(word) || CLOSING.has(word);
+}
