@@ -1,17 +1,51 @@
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'wxt';
 import { texts } from './src/text/catalogue/index';
 
-// Permissions at install are the four below and no more; no host permission: the page is read only after a press of
-// the toolbar button, by activeTab.
+const shipped = fileURLToPath(new URL('src/pack/shipped/', import.meta.url));
+
+/**
+ * Our pages run their own files and nothing else; they load no remote picture, style or font and reach no address but
+ * the extension's own (for the shipped packs). Even a mistake in the view could not make a page's text run.
+ */
+const pagePolicy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "object-src 'none'",
+  "style-src 'self'",
+  "img-src 'self' data:",
+  "connect-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+  "require-trusted-types-for 'script'",
+].join('; ');
+
+// Permissions at install are the four below and no more; no host permission: a page is read only after a press of the
+// toolbar button, by activeTab.
 export default defineConfig({
-  modules: ['@wxt-dev/webextension-polyfill'],
   imports: false,
   publicDir: 'src/public',
   manifest: ({ browser }) => ({
     name: texts.product.name,
     description: texts.product.description,
-    permissions: ['activeTab', 'scripting', 'storage'],
+    permissions: ['activeTab', 'scripting', 'storage', ...(browser === 'firefox' ? [] : ['sidePanel'])],
     action: { default_title: texts.product.buttonTitle },
+    content_security_policy: { extension_pages: pagePolicy },
     ...(browser === 'firefox' ? { browser_specific_settings: { gecko: { id: 'bedplate@example.invalid' } } } : {}),
   }),
+  vite: () => ({
+    build: {
+      // The polyfill would fetch; every browser that runs this knows modulepreload.
+      modulePreload: { polyfill: false },
+    },
+  }),
+  hooks: {
+    // Shipped packs are data, not code: they stand beside the bundles as files and are read when needed.
+    'build:publicAssets': (_wxt, files) => {
+      for (const name of readdirSync(shipped).filter((file) => file.endsWith('.json')))
+        files.push({ absoluteSrc: shipped + name, relativeDest: `packs/${name}` });
+    },
+  },
 });

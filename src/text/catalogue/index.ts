@@ -1,7 +1,11 @@
 import { cli } from './cli';
-
+import { panelTexts } from './panel';
+import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
   cli,
+  panel: panelTexts,
+  install: installTexts,
+  workbench: workbenchTexts,
   product: {
     name: 'Bedplate',
     description: 'Holds listings of old machines against what clubs know.',

@@ -1,0 +1,61 @@
+import { browser } from 'wxt/browser';
+import { pageAddress } from '../../src/session/address';
+import type { TabReach, Visit } from '../../src/session/read-tab';
+
+/** How long a page that is still loading is waited for, in milliseconds. */
+const PATIENCE = 8_000;
+
+/** What activeTab lets us do in a tab after a press of the button there; each call rejects where it doesn't. */
+export const tabReach: TabReach = {
+  async look(tab) {
+    const answer = await first({ tabId: tab }, selfDescription);
+    return { document: answer.documentId, ...described(answer.result) };
+  },
+
+  async collect(tab, document) {
+    const read = async (injectImmediately: boolean) => {
+      const target = { tabId: tab, documentIds: [document] };
+      const [answer] = await browser.scripting.executeScript({ target, files: ['/reader.js'], injectImmediately });
+      if (!answer) throw new Error('the reader did not answer');
+      return { document: answer.documentId, answer: answer.result };
+    };
+    // A page is best read once it has loaded; one that never ends loading is read as it stands.
+    const loaded = read(false);
+    const late = delay(PATIENCE).then(() => read(true));
+    late.catch(() => {});
+    return Promise.race([loaded, late]);
+  },
+
+  async shows(tab, { document, address }: Visit) {
+    try {
+      const answer = await first({ tabId: tab, documentIds: [document] }, selfDescription);
+      return described(answer.result).address === address;
+    } catch {
+      return false;
+    }
+  },
+};
+
+/** Runs in the page: its address and what kind of document it is. Sees nothing outside itself. */
+function selfDescription() {
+  return { address: location.href, contentType: document.contentType };
+}
+
+function delay(milliseconds: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds));
+}
+
+async function first(target: { tabId: number; documentIds?: string[] }, func: () => unknown) {
+  const answers = await browser.scripting.executeScript({ target, func, injectImmediately: true });
+  const answer = answers[0];
+  if (!answer) throw new Error('no document answered');
+  return answer;
+}
+
+function described(value: unknown): { address: string; contentType: string } {
+  const { address, contentType } = (value ?? {}) as Record<string, unknown>;
+  return {
+    address: pageAddress(typeof address === 'string' ? address : ''),
+    contentType: typeof contentType === 'string' ? contentType : '',
+  };
+}

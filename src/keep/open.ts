@@ -1,0 +1,47 @@
+import { type IDBPDatabase, openDB } from 'idb';
+import { migrations } from './migrations';
+import type { Schema } from './schema';
+import { type Kept, troubleOf } from './trouble';
+
+export type Database = IDBPDatabase<Schema>;
+
+/** Thrown inside this folder only, where an older version that is still open keeps us from opening. */
+class BlockedError extends Error {
+  override name = 'BlockedError';
+}
+
+/**
+ * Opens the one database of this browser profile, bringing it up to the newest version first. It is closed as soon as
+ * another of our pages needs a newer version, so that an update is never held up by a forgotten tab.
+ * @param name another name than the usual one, for tests
+ */
+export async function openKeep(name = 'bedplate'): Promise<Kept<Database>> {
+  try {
+    return { ok: true, value: await opened(name) };
+  } catch (error) {
+    return { ok: false, trouble: troubleOf(error) };
+  }
+}
+
+function opened(name: string): Promise<Database> {
+  return new Promise((resolve, reject) => {
+    let refused = false;
+    const opening = openDB<Schema>(name, migrations.length, {
+      upgrade(db, from, _to, change) {
+        for (const migrate of migrations.slice(from)) migrate(db, change);
+      },
+      blocked() {
+        refused = true;
+        reject(new BlockedError());
+      },
+      blocking(_current, _blocked, event) {
+        (event.target as IDBDatabase).close();
+      },
+    });
+    opening.then((db) => {
+      // Told "blocked" already: nobody waits for this connection any more, and left open it would block others.
+      if (refused) db.close();
+      else resolve(db);
+    }, reject);
+  });
+}

@@ -1,0 +1,60 @@
+import type { DBSchema } from 'idb';
+import type { Draft } from '../listing/types';
+
+/** A pack as its file holds it: the text is kept, byte for byte, and read anew by every version of the program. */
+export interface KeptPack {
+  id: string;
+  edition: number;
+  text: string;
+  /** ISO 8601 instant. */
+  installedAt: string;
+}
+
+/** Packs that the user has switched off, by id, shipped ones too. A pack without an entry is on. */
+export interface KeptSwitch {
+  id: string;
+  on: boolean;
+}
+
+export interface KeptDraft {
+  id: string;
+  draft: Draft;
+  changedAt: string;
+}
+
+/** An audit that the user chose to keep, as JSON text of the audit contract. */
+export interface KeptAudit {
+  id: string;
+  url: string | null;
+  title: string;
+  asOf: string;
+  audit: string;
+}
+
+/** What the user has seen or been told about one thing, by attribute. */
+export interface KeptAnswer {
+  /** The audit or page that it belongs to. */
+  about: string;
+  attribute: string;
+  answer: string;
+  at: string;
+}
+
+/** A price that the user has seen. */
+export interface KeptObservation {
+  id: string;
+  model: string;
+  kind: 'asked' | 'paid';
+  amount: string;
+  currency: string;
+  date: string;
+}
+
+export interface Schema extends DBSchema {
+  packs: { key: string; value: KeptPack };
+  switches: { key: string; value: KeptSwitch };
+  drafts: { key: string; value: KeptDraft; indexes: { changedAt: string } };
+  audits: { key: string; value: KeptAudit; indexes: { asOf: string } };
+  answers: { key: [string, string]; value: KeptAnswer; indexes: { about: string } };
+  observations: { key: string; value: KeptObservation; indexes: { model: string } };
+}

@@ -1,0 +1,42 @@
+import * as z from 'zod/mini';
+
+z.config({ jitless: true });
+
+const whole = z.int().check(z.gte(0));
+
+/** Panel to worker: whether this reading has something to show, for the mark on the toolbar button. */
+export const Mark = z.object({
+  type: z.literal('mark'),
+  window: whole,
+  tab: whole,
+  number: whole,
+  something: z.boolean(),
+});
+
+/** Workbench to panel: packs were installed, removed or switched. */
+export const PacksChanged = z.object({ type: z.literal('packs-changed') });
+
+export const Message = z.discriminatedUnion('type', [Mark, PacksChanged]);
+export type Message = z.infer<typeof Message>;
+
+/** Who sent a message, as the browser says it. */
+export interface Sender {
+  id?: string | undefined;
+  url?: string | undefined;
+}
+
+/** Our own extension as it knows itself: its id and the address of its pages ("chrome-extension://id/"). */
+export interface Ourselves {
+  id: string;
+  pages: string;
+}
+
+/**
+ * A message that one of our own pages sent, or null for everything else: other extensions, scripts that run in a web
+ * page (also those that carry our id), and anything of another shape.
+ */
+export function messageFrom(value: unknown, sender: Sender, we: Ourselves): Message | null {
+  if (sender.id !== we.id || !sender.url?.startsWith(we.pages)) return null;
+  const read = Message.safeParse(value);
+  return read.success ? read.data : null;
+}

@@ -1,0 +1,70 @@
+import { harvestFrom } from './reading';
+import type { Outcome, Readings } from './readings';
+import { isViewed, refusalOf } from './refusal';
+import type { Where } from './where';
+
+/** What the tab's document says of itself before it is read. */
+export interface Look extends Visit {
+  contentType: string;
+}
+
+/** One document at one address; a page can change either without the other. */
+export interface Visit {
+  document: string;
+  address: string;
+}
+
+/** What the browser can do in a tab that the user has pointed at. Both reject where it may not. */
+export interface TabReach {
+  look(tab: number): Promise<Look>;
+  /** Runs the reader in that very document, and in no other; answers whatever it returned. */
+  collect(tab: number, document: string): Promise<{ document: string; answer: unknown }>;
+  /** Whether the tab still shows that document at that address (anchors aside). Never rejects. */
+  shows(tab: number, visit: Visit): Promise<boolean>;
+}
+
+/**
+ * One press of the button: reads the tab and keeps what became of it. Never rejects for what a page does.
+ * @param url the tab's address as far as the browser tells it
+ * @param asOf today, ISO 8601
+ */
+export async function readTab(
+  where: Where,
+  url: string | undefined,
+  asOf: string,
+  reach: TabReach,
+  readings: Readings,
+): Promise<void> {
+  const press = await readings.begin(where, asOf);
+  await readings.finish(press, await outcomeOf(where.tab, url, reach));
+}
+
+async function outcomeOf(tab: number, url: string | undefined, reach: TabReach): Promise<Outcome> {
+  let look: Look;
+  try {
+    look = await reach.look(tab);
+  } catch {
+    return { state: 'refused', reason: refusalOf(url) };
+  }
+  if (isViewed(look.contentType)) return { state: 'refused', reason: 'document' };
+  try {
+    const { document, address } = look;
+    const answered = await reach.collect(tab, document);
+    if (answered.document !== document) return { state: 'left' };
+    const harvest = harvestFrom(answered.answer);
+    return harvest ? { state: 'read', document, address, harvest } : { state: 'failed', reason: 'reader' };
+  } catch {
+    return (await reach.shows(tab, look)) ? { state: 'failed', reason: 'reader' } : { state: 'left' };
+  }
+}
+
+/**
+ * The tab has begun or ended loading something: is what was read still what it shows?
+ * @returns true where the reading was marked as left
+ */
+export async function checkTab(where: Where, reach: TabReach, readings: Readings): Promise<boolean> {
+  const reading = await readings.get(where);
+  if (!reading || reading.state === 'reading' || reading.state === 'left') return false;
+  if (reading.state === 'read' && (await reach.shows(where.tab, reading))) return false;
+  return readings.leave(reading);
+}

@@ -1,0 +1,83 @@
+import { counted } from './words';
+
+/** What is said of a pack file that is sound by itself but can't stand on this shelf. */
+export const installTexts = {
+  idIsShipped: (id: string) => `"${id}" is the id of a pack that came with Bedplate`,
+  anotherId: 'another id',
+  edition: (n: number) => `edition ${n}`,
+  editionAtLeast: (n: number) => `edition ${n}, which is installed, or a later one`,
+  idTwice: (id: string) => `"${id}" is in two of the chosen files`,
+  onePerId: 'each id in one file',
+} as const;
+
+/** All that the workbench's page says. */
+export const workbenchTexts = {
+  title: 'Bedplate: packs',
+  product: 'Bedplate',
+  heading: 'Packs',
+  intro:
+    'A pack is what a club knows about some kind of machine, in one file. Adverts are held against the packs that are switched on here. Nothing on this page leaves your computer.',
+
+  shelf: {
+    heading: 'Your packs',
+    loading: 'Opening the shelf…',
+    edition: (n: number) => `edition ${n}`,
+    keptBy: (names: string) => `kept by ${names}`,
+    licence: (licence: string) => `Licence: ${licence}`,
+    speaksOf: (thing: string) => `Speaks of: ${thing}`,
+    installed: (date: string) => `installed ${date}`,
+    shipped: 'came with Bedplate',
+    unsealed: 'unsealed',
+    unsealedExplain: 'Unsealed: nothing proves who wrote this pack, or that nobody changed it since.',
+    demo: 'invented, for demonstration',
+    on: (title: string) => `Use ${title}`,
+    onShort: 'Use this pack',
+    remove: 'Remove',
+    removeTitle: (title: string) => `Remove ${title}`,
+    removed: (title: string) => `${title} was removed.`,
+    undo: 'Put it back',
+    unreadable: 'This pack can’t be read by this version of Bedplate, so it doesn’t speak.',
+    missing:
+      'The pack that comes with Bedplate could not be opened. Reload this page; if that doesn’t help, install Bedplate anew.',
+    holds: (models: number, runs: number) =>
+      [
+        models > 0 ? counted(models, 'model', 'models') : '',
+        runs > 0 ? counted(runs, 'run of serial numbers', 'runs of serial numbers') : '',
+      ]
+        .filter(Boolean)
+        .join(', '),
+    note: 'About this pack',
+  },
+
+  install: {
+    heading: 'Add a pack',
+    text: 'Choose a pack’s file, or drop it here. It is checked first; if anything is wrong with it, nothing is installed.',
+    choose: 'Choose pack files',
+    drop: 'or drop them here',
+    checking: 'Checking…',
+    done: (titles: string) => `Installed: ${titles}.`,
+    replaced: (title: string, before: number, after: number) =>
+      before === after ? `${title} (edition ${after}, again)` : `${title} (edition ${after} in place of ${before})`,
+    fresh: (title: string, edition: number) => `${title} (edition ${edition})`,
+    refused: (n: number) =>
+      `Nothing was installed: ${n === 1 ? 'the file is' : `${counted(n, 'file is', 'files are')}`} not in order.`,
+    issuesIn: (file: string, n: number) => `${file}: ${counted(n, 'issue', 'issues')}`,
+    path: 'Where',
+    what: 'What is there',
+    expected: 'What is expected',
+    wholeFile: 'the whole file',
+    unreadable: 'This file could not be opened.',
+    readable: 'a file that can be opened',
+    tooLarge: (megabytes: number) => `The file has ${megabytes} MB.`,
+    more: (n: number) => `and ${n} more`,
+  },
+
+  troubles: {
+    full: 'The browser’s space for this profile is used up, so it was not kept. Free some space and try again.',
+    denied:
+      'This browser window doesn’t let extensions keep anything, as some private windows don’t. Use an ordinary window.',
+    blocked: 'Another Bedplate page from before an update is still open. Close it and reload this page.',
+    newer: 'The packs were kept by a newer Bedplate than this one. Update Bedplate.',
+    failed: 'The browser’s storage did not answer. Reload this page.',
+  },
+} as const;
