@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { packTexts as texts } from '../../text/catalogue/pack';
+import { list, table } from './lists';
 import { Currency, entry, Id, Language, LocalText, PartialDate, Phrase, Text } from './parts';
 
 /** A citation: words, or words with an address. `common` marks what the trade takes for granted without a source. */
@@ -16,11 +17,11 @@ export const Citation = z.union([
 /** What kind of thing the pack speaks of. A pack is silent about an advert that shows none of these words. */
 export const Covers = entry({
   thing: LocalText,
-  words: z.array(Phrase).check(z.minLength(1)),
+  words: list(Phrase).check(z.minLength(1)),
   /** Nouns of parts and accessories: an advert for one of these is not an advert for the thing. */
-  parts: z.optional(z.array(Phrase)),
+  parts: z.optional(list(Phrase)),
   /** Words that show another thing which shares a word with this one. */
-  not: z.optional(z.array(Phrase)),
+  not: z.optional(list(Phrase)),
 });
 
 export const About = entry({
@@ -31,12 +32,12 @@ export const About = entry({
   licence: Text,
   language: Language,
   currency: z.optional(Currency),
-  keepers: z.optional(z.array(entry({ name: Text, contact: z.optional(Text) }))),
-  members: z.optional(z.array(entry({ name: Text, key: z.optional(Text) }))),
+  keepers: z.optional(list(entry({ name: Text, contact: z.optional(Text) }))),
+  members: z.optional(list(entry({ name: Text, key: z.optional(Text) }))),
   covers: Covers,
   /** The pack whose attributes and entries this one may name without saying whose they are. */
   extends: z.optional(Id),
-  sources: z.optional(z.record(Id, Citation)),
+  sources: z.optional(table(Id, Citation)),
   /** Invented content, for demonstration and tests: said wherever the pack is shown. */
   demo: z.optional(z.boolean()),
   expires: z.optional(PartialDate),

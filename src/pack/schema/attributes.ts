@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { packTexts as texts } from '../../text/catalogue/pack';
+import { list } from './lists';
 import { entry, Id, LocalText, Phrase, Positive, Share, Text } from './parts';
 
 const common = {
@@ -25,9 +26,9 @@ export const ChoiceValue = entry({
   label: LocalText,
   explain: z.optional(LocalText),
   /** Words that assert this value. */
-  words: z.optional(z.array(Phrase)),
+  words: z.optional(list(Phrase)),
   /** Values of the same attribute that can't hold beside this one; where left out, all the others. */
-  excludes: z.optional(z.array(Id)),
+  excludes: z.optional(list(Id)),
   /** A wider value of the same attribute that this one is a kind of. */
   within: z.optional(Id),
 });
@@ -35,14 +36,14 @@ export const ChoiceValue = entry({
 export const ChoiceAttribute = entry({
   ...common,
   kind: z.literal('choice'),
-  values: z.array(ChoiceValue).check(z.minLength(1)),
+  values: list(ChoiceValue).check(z.minLength(1)),
 });
 
 export const YesNoAttribute = entry({
   ...common,
   kind: z.literal('yes-no'),
-  yes: z.optional(z.array(Phrase)),
-  no: z.optional(z.array(Phrase)),
+  yes: z.optional(list(Phrase)),
+  no: z.optional(list(Phrase)),
 });
 
 export const MeasureAttribute = entry({
@@ -51,7 +52,7 @@ export const MeasureAttribute = entry({
   /** kg, mm, or any other unit by its own name; kg and mm are read in adverts in all usual units. */
   unit: Text,
   /** Words that tell which length is meant; a weight needs none. */
-  words: z.optional(z.array(Phrase)),
+  words: z.optional(list(Phrase)),
   /** How much a case or table that was left on may add, in the unit. */
   allowance: z.optional(Positive),
 });

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { About } from './about';
 import { Attribute } from './attributes';
+import { list } from './lists';
 import { Family, Model } from './models';
 import { entry } from './parts';
 import { Prices } from './prices';
@@ -12,16 +13,16 @@ export const Pack = entry({
   $schema: z.optional(z.string()),
   schema: z.literal(1),
   about: About,
-  attributes: z.optional(z.array(Attribute)),
-  families: z.optional(z.array(Family)),
-  models: z.optional(z.array(Model)),
+  attributes: z.optional(list(Attribute)),
+  families: z.optional(list(Family)),
+  models: z.optional(list(Model)),
   /** Brand-free kinds of the thing, in the same form as models. */
-  types: z.optional(z.array(Model)),
+  types: z.optional(list(Model)),
   serials: z.optional(Serials),
-  wording: z.optional(z.array(Wording)),
+  wording: z.optional(list(Wording)),
   prices: z.optional(Prices),
-  cautions: z.optional(z.array(Caution)),
-  places: z.optional(z.array(Place)),
+  cautions: z.optional(list(Caution)),
+  places: z.optional(list(Place)),
 });
 
 export type Pack = z.infer<typeof Pack>;

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { packTexts as texts } from '../../text/catalogue/pack';
+import { list, table } from './lists';
 import {
   Currency,
   entry,
@@ -18,8 +19,8 @@ import {
 /** A fact holds only for some years, places made, or serial numbers. */
 export const When = entry({
   made: z.optional(YearSpan),
-  places: z.optional(z.array(Text)),
-  serials: z.optional(z.array(entry({ scheme: Id, first: Text, last: Text }))),
+  places: z.optional(list(Text)),
+  serials: z.optional(list(entry({ scheme: Id, first: Text, last: Text }))),
 });
 
 /** One value, yes or no, a number, a set of values (any of them occurs), or a range with both ends included. */
@@ -27,7 +28,7 @@ export const FactValue = z.union([
   Id,
   z.boolean(),
   z.number(),
-  z.array(Id).check(z.minLength(1)),
+  list(Id).check(z.minLength(1)),
   entry({ from: z.optional(z.number()), to: z.optional(z.number()) }),
 ]);
 
@@ -44,21 +45,19 @@ export const Fact = z.union([
 ]);
 
 /** Attribute -> fact, or several facts for several conditions. */
-export const Facts = z.record(
+export const Facts = table(
   Ref,
   z.union([
     Fact,
-    z
-      .array(
-        entry({
-          is: FactValue,
-          when: z.optional(When),
-          holds: z.optional(z.enum(['always', 'usually'])),
-          source: z.optional(Id),
-          note: z.optional(LocalText),
-        }),
-      )
-      .check(z.minLength(1)),
+    list(
+      entry({
+        is: FactValue,
+        when: z.optional(When),
+        holds: z.optional(z.enum(['always', 'usually'])),
+        source: z.optional(Id),
+        note: z.optional(LocalText),
+      }),
+    ).check(z.minLength(1)),
   ]),
 );
 
@@ -68,7 +67,7 @@ export const Name = z.union([Text, entry({ text: Text, lang: z.optional(z.string
 export const Family = entry({
   id: Id,
   label: Text,
-  names: z.array(Name),
+  names: list(Name),
   maker: z.optional(Text),
   facts: z.optional(Facts),
   /** What every member must be: an advert that says otherwise can't be one of these. */
@@ -102,38 +101,38 @@ export const Picture = entry({
 export const Model = entry({
   id: Id,
   label: Text,
-  names: z.array(Name),
+  names: list(Name),
   maker: z.optional(Text),
   family: z.optional(Ref),
   /** The brand-free type that it is one of: its facts hold here too where this model says nothing else. */
   type: z.optional(Ref),
   made: z.optional(YearSpan),
-  places: z.optional(z.array(Text)),
+  places: z.optional(list(Text)),
   /** How many were made. */
   number: z.optional(z.int().check(z.gte(1))),
   /** The share of them thought to be left. */
   survival: z.optional(Share),
   facts: z.optional(Facts),
-  variants: z.optional(z.array(Variant)),
-  mistakenFor: z.optional(z.array(entry({ model: Ref, rate: Share }))),
+  variants: z.optional(list(Variant)),
+  mistakenFor: z.optional(list(entry({ model: Ref, rate: Share }))),
   launchPrice: z.optional(entry({ amount: Positive, currency: Currency, year: Year, source: z.optional(Id) })),
-  batches: z.optional(z.array(entry({ size: z.int(), date: z.optional(PartialDate), source: z.optional(Id) }))),
+  batches: z.optional(list(entry({ size: z.int(), date: z.optional(PartialDate), source: z.optional(Id) }))),
   /** Parts and consumables that fit it. */
   fits: z.optional(
-    z.array(
+    list(
       entry({
         id: Id,
         label: LocalText,
-        words: z.array(Phrase),
+        words: list(Phrase),
         kind: z.enum(['part', 'consumable']),
         source: z.optional(Id),
       }),
     ),
   ),
-  suits: z.optional(entry({ good: z.optional(z.array(LocalText)), poor: z.optional(z.array(LocalText)) })),
+  suits: z.optional(entry({ good: z.optional(list(LocalText)), poor: z.optional(list(LocalText)) })),
   /** Where to look for an attribute, where it differs from the usual place. */
-  where: z.optional(z.record(Ref, LocalText)),
-  pictures: z.optional(z.array(Picture)),
+  where: z.optional(table(Ref, LocalText)),
+  pictures: z.optional(list(Picture)),
   explain: z.optional(LocalText),
   source: z.optional(Id),
 });

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { packTexts as texts } from '../../text/catalogue/pack';
+import { table } from './lists';
 
 // Zod would probe for code generation, which an extension's content security policy reports as a violation.
 z.config({ jitless: true });
@@ -61,7 +62,7 @@ export const Language = z.string().check(z.regex(/^[a-z]{2,3}(?:-[A-Za-z0-9]{2,8
 export const Currency = z.string().check(z.regex(/^[A-Z]{3}$/, texts.expected.currency));
 
 /** One text in the pack's language, or one per language. */
-export const LocalText = z.union([Text, z.record(Language, Text)]);
+export const LocalText = z.union([Text, table(Language, Text)]);
 
 export const Year = z.int().check(z.gte(1500), z.lte(2200));
 

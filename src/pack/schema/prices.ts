@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
+import { list } from './lists';
 import { Currency, entry, Id, LocalText, PartialDate, Phrase, Positive, Ref, Text } from './parts';
 
 export const Grade = entry({
   id: Id,
   label: LocalText,
-  words: z.optional(z.array(Phrase)),
+  words: z.optional(list(Phrase)),
   explain: z.optional(LocalText),
   /** The grade that is meant where an advert doesn't say. */
   usual: z.optional(z.boolean()),
@@ -29,7 +30,7 @@ export const Factor = entry({
   id: Id,
   label: LocalText,
   kind: z.enum(['completeness', 'finish', 'place']),
-  words: z.optional(z.array(Phrase)),
+  words: z.optional(list(Phrase)),
   /** What it multiplies the price by. */
   times: Positive,
   source: z.optional(Id),
@@ -53,7 +54,7 @@ export const PackObservation = entry({
 export const Series = entry({
   currency: Currency,
   label: LocalText,
-  points: z.array(z.tuple([PartialDate, Positive])).check(z.minLength(1)),
+  points: list(z.tuple([PartialDate, Positive])).check(z.minLength(1)),
   source: z.optional(Id),
 });
 
@@ -67,13 +68,13 @@ export const Rate = entry({
 });
 
 export const Prices = entry({
-  grades: z.optional(z.array(Grade)),
-  bands: z.optional(z.array(Band)),
-  factors: z.optional(z.array(Factor)),
-  observations: z.optional(z.array(PackObservation)),
-  index: z.optional(z.array(Series)),
-  wages: z.optional(z.array(Series)),
-  rates: z.optional(z.array(Rate)),
+  grades: z.optional(list(Grade)),
+  bands: z.optional(list(Band)),
+  factors: z.optional(list(Factor)),
+  observations: z.optional(list(PackObservation)),
+  index: z.optional(list(Series)),
+  wages: z.optional(list(Series)),
+  rates: z.optional(list(Rate)),
 });
 
 export type Grade = z.infer<typeof Grade>;

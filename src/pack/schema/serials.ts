@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { packTexts as texts } from '../../text/catalogue/pack';
+import { list } from './lists';
 import { entry, Id, PartialDate, Ref, Text, Year } from './parts';
 
 /** How one maker writes its numbers: letters before, how many digits, letters after. */
@@ -27,19 +28,19 @@ const SerialText = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9 ./-]*$/, tex
  * (both included), for models[i] (several where a block was shared). Runs may nest and overlap.
  */
 export const Runs = entry({
-  scheme: z.array(Id),
-  first: z.array(SerialText),
-  last: z.array(SerialText),
-  models: z.array(z.array(Ref)),
+  scheme: list(Id),
+  first: list(SerialText),
+  last: list(SerialText),
+  models: list(list(Ref)),
   /** The year of the allotment, or null. */
-  year: z.optional(z.array(z.nullable(Year))),
+  year: z.optional(list(z.nullable(Year))),
   /** The date of the allotment where more is known than the year. */
-  date: z.optional(z.array(z.nullable(PartialDate))),
-  place: z.optional(z.array(z.nullable(Text))),
-  source: z.optional(z.array(z.nullable(Id))),
+  date: z.optional(list(z.nullable(PartialDate))),
+  place: z.optional(list(z.nullable(Text))),
+  source: z.optional(list(z.nullable(Id))),
 });
 
-export const Serials = entry({ schemes: z.array(Scheme), runs: Runs });
+export const Serials = entry({ schemes: list(Scheme), runs: Runs });
 
 export type Scheme = z.infer<typeof Scheme>;
 export type Runs = z.infer<typeof Runs>;

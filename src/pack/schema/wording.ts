@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { packTexts as texts } from '../../text/catalogue/pack';
+import { list } from './lists';
 import { FactValue } from './models';
 import { entry, Id, LocalText, Phrase, Positive, Ref, YearSpan } from './parts';
 
@@ -19,7 +20,7 @@ export const Means = z.union([
 
 export const Wording = entry({
   id: Id,
-  words: z.array(Phrase).check(z.minLength(1)),
+  words: list(Phrase).check(z.minLength(1)),
   means: z.optional(Means),
   /** firm: used wrongly it doesn't hold; loose: the word is used loosely, so it is minded and disproves nothing. */
   use: z.optional(z.enum(['firm', 'loose'])),
@@ -28,7 +29,7 @@ export const Wording = entry({
   /** Why the words are true of no model that the pack covers. */
   never: z.optional(LocalText),
   /** Longer phrases in which the words mean something else: "rare colour". */
-  unless: z.optional(z.array(Phrase)),
+  unless: z.optional(list(Phrase)),
   ask: z.optional(LocalText),
   explain: z.optional(LocalText),
   source: z.optional(Id),
@@ -38,9 +39,9 @@ export const Caution = entry({
   id: Id,
   text: LocalText,
   /** Shown when any of these holds; with none of them, always. */
-  models: z.optional(z.array(Ref)),
-  facts: z.optional(z.array(entry({ attribute: Ref, is: FactValue }))),
-  words: z.optional(z.array(Phrase)),
+  models: z.optional(list(Ref)),
+  facts: z.optional(list(entry({ attribute: Ref, is: FactValue }))),
+  words: z.optional(list(Phrase)),
   source: z.optional(Id),
 });
 
