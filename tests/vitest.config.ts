@@ -6,6 +6,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/{unit,laws,outside,corpus}/**/*.test.{ts,tsx}'],
+    // Tests that take their time run with `npm run test:long`.
+    exclude: process.env.BEDPLATE_LONG ? [] : ['**/*.long.test.ts'],
     environment: 'node',
     testTimeout: 20_000,
     isolate: false,

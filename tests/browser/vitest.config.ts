@@ -6,7 +6,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
-    include: ['tests/browser/**/*.test.ts', ...(process.env.BEDPLATE_LONG ? ['tests/**/*.long.test.ts'] : [])],
+    include: ['tests/browser/**/*.test.ts'],
     exclude: process.env.BEDPLATE_LONG ? [] : ['**/*.long.test.ts'],
     environment: 'node',
     testTimeout: 60_000,

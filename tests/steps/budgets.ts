@@ -1,0 +1,83 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { parseSync } from 'vite';
+import { failedOne, passedOne, sum, type Tally } from './tally';
+
+/** What a part of the built extension may weigh: bytes after gzip, each file by itself, at the strongest level. */
+export interface Budget {
+  name: string;
+  most: number;
+  why: string;
+  files: (build: string) => string[];
+}
+
+export const BUDGETS: readonly Budget[] = [
+  {
+    name: 'reader',
+    most: 12_000,
+    why: 'it is injected into a page that the user waits for, on every press of the button',
+    files: (build) => scriptsFrom(build, ['reader.js']),
+  },
+  {
+    name: 'side panel',
+    most: 60_000,
+    why: 'all of it is parsed before the first word of an audit shows, on old machines as well',
+    files: (build) => filesOfPage(build, 'sidepanel.html'),
+  },
+];
+
+/** Weighs a build. A part that isn't there has failed its budget. */
+export function checkBudgets(build: string, budgets = BUDGETS, say: (line: string) => void = console.log): Tally {
+  return sum(
+    budgets.map((budget) => {
+      let files: string[];
+      try {
+        files = budget.files(build);
+      } catch (error) {
+        return failedOne(`failed: budget of the ${budget.name}: ${error instanceof Error ? error.message : error}`);
+      }
+      const bytes = files.reduce(
+        (all, file) => all + gzipSync(readFileSync(join(build, file)), { level: 9 }).length,
+        0,
+      );
+      const line = `${budget.name}: ${bytes} of ${budget.most} bytes (${files.join(', ')})`;
+      say(line);
+      return bytes <= budget.most
+        ? passedOne()
+        : failedOne(`failed: budget: ${line}; it is kept because ${budget.why}`);
+    }),
+  );
+}
+
+/** The scripts and style sheets that a page loads by itself: those that it names, and all that these import. */
+function filesOfPage(build: string, page: string): string[] {
+  const html = readFileSync(join(build, page), 'utf8');
+  const named = [...html.matchAll(/<(?:script|link)\b[^>]*?\b(?:src|href)="([^"]+)"/g)].map(([, address = '']) =>
+    address.startsWith('/') ? address.slice(1) : join(dirname(page), address),
+  );
+  const scripts = named.filter((name) => name.endsWith('.js'));
+  if (scripts.length === 0) throw new Error(`${page} names no script`);
+  return [...new Set([...scriptsFrom(build, scripts), ...named.filter((name) => name.endsWith('.css'))])];
+}
+
+/** Scripts with everything that they import at once; what is imported later, on demand, is not counted. */
+function scriptsFrom(build: string, first: string[]): string[] {
+  const found = new Set<string>();
+  const waiting = [...first];
+  for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
+    if (found.has(file)) continue;
+    const path = join(build, file);
+    if (!existsSync(path)) throw new Error(`${file} is not in the build`);
+    found.add(file);
+    const { module } = parseSync(file, readFileSync(path, 'utf8'));
+    const sources = [
+      ...module.staticImports.map((each) => each.moduleRequest.value),
+      ...module.staticExports.flatMap((each) => each.entries.flatMap((entry) => entry.moduleRequest?.value ?? [])),
+    ];
+    for (const source of sources) {
+      waiting.push(source.startsWith('/') ? source.slice(1) : join(dirname(file), source));
+    }
+  }
+  return [...found].sort();
+}

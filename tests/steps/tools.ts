@@ -1,0 +1,40 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { ROOT } from './root';
+import { failedOne, passedOne, type Tally } from './tally';
+import { countReport } from './vitest-report';
+
+/** The tools' own files, started by this Node: the same on every platform, without a shell. */
+const TOOLS = {
+  wxt: 'node_modules/wxt/bin/wxt.mjs',
+  tsc: 'node_modules/typescript/bin/tsc',
+  biome: 'node_modules/@biomejs/biome/bin/biome',
+  vitest: 'node_modules/vitest/vitest.mjs',
+};
+
+/** Runs a tool without a terminal and without input; what it prints is shown as it comes. */
+export function tool(name: keyof typeof TOOLS, args: string[], env: Record<string, string> = {}): boolean {
+  const run = spawnSync(process.execPath, [join(ROOT, TOOLS[name]), ...args], {
+    cwd: ROOT,
+    stdio: ['ignore', 'inherit', 'inherit'],
+    env: { ...process.env, WXT_TELEMETRY: '0', ...env },
+  });
+  return run.status === 0;
+}
+
+/** A tool whose success is one passed check. */
+export function check(what: string, ...runs: [keyof typeof TOOLS, string[]][]): Tally {
+  return runs.every(([name, args]) => tool(name, args)) ? passedOne() : failedOne(`failed: ${what}`);
+}
+
+/** Runs Vitest with a configuration and counts its tests. */
+export function vitest(config: string, long: boolean): Tally {
+  const out = join(ROOT, '.test', `${config.replace(/\W+/g, '-')}.json`);
+  mkdirSync(join(ROOT, '.test'), { recursive: true });
+  rmSync(out, { force: true });
+  const args = ['run', '--config', config, '--reporter=default', '--reporter=json', `--outputFile.json=${out}`];
+  const endedWell = tool('vitest', args, long ? { BEDPLATE_LONG: '1' } : {});
+  if (!existsSync(out)) return failedOne(`failed: ${config}: no tests ran`);
+  return countReport(JSON.parse(readFileSync(out, 'utf8')), endedWell, ROOT);
+}

@@ -1,0 +1,63 @@
+import { importsOf, packageOf } from './imports';
+import type { SourceFile } from './source-files';
+
+export interface Manifest {
+  dependencies?: Record<string, string>;
+  devDependencies?: Record<string, string>;
+  scripts?: Record<string, string>;
+}
+
+/** Programs that are started, not imported: the package, and the word by which scripts and the test runner start it. */
+const PROGRAMS: Record<string, string> = {
+  '@biomejs/biome': 'biome',
+  typescript: 'tsc',
+  tsx: 'tsx',
+  vitest: 'vitest',
+  wxt: 'wxt',
+};
+
+/** Dependencies that nothing imports or starts, and packages that are imported without being a dependency. */
+export function usageProblems(manifest: Manifest, files: readonly SourceFile[]): string[] {
+  const named = namesOf(manifest);
+  const imported = new Set(files.flatMap((file) => importsOf(file).map(packageOf)).filter((name) => name !== null));
+  // Configuration may name a package for the compiler: jsxImportSource.
+  const scripts = Object.values(manifest.scripts ?? {}).join('\n');
+  const used = (name: string) =>
+    imported.has(name) || (PROGRAMS[name] !== undefined && new RegExp(`\\b${PROGRAMS[name]}\\b`).test(scripts));
+  const unused = named.filter((name) => {
+    const typed = /^@types\/(.+)$/.exec(name)?.[1];
+    if (typed === undefined) return !used(name);
+    return typed !== 'node' && !used(typed.replace(/^(.+)__(.+)$/, '@$1/$2'));
+  });
+  const strangers = [...imported].filter((name) => !named.includes(name));
+  return [
+    ...unused.map((name) => `${name}: nothing imports or starts it`),
+    ...strangers.map((name) => `${name}: imported, but no dependency`),
+  ];
+}
+
+/** Dependencies without a row "| `name` | reason |" in the guide, and rows of what is no dependency. */
+export function reasonProblems(manifest: Manifest, guide: string): string[] {
+  const reasons = new Map<string, string>();
+  for (const [, cell = '', reason = ''] of guide.matchAll(/^\| (`[^|]+) \| ([^|]+) \|$/gm)) {
+    for (const [, name = ''] of cell.matchAll(/`([^`]+)`/g)) reasons.set(name, reason.trim());
+  }
+  const named = namesOf(manifest);
+  return [
+    ...named.filter((name) => (reasons.get(name) ?? '').length < 20).map((name) => `${name}: no reason is given`),
+    ...[...reasons.keys()]
+      .filter((name) => !named.includes(name))
+      .map((name) => `${name}: a reason, but no dependency`),
+  ];
+}
+
+/** Versions are exact: the same tree tomorrow. */
+export function versionProblems(manifest: Manifest): string[] {
+  return Object.entries({ ...manifest.dependencies, ...manifest.devDependencies })
+    .filter(([, version]) => !/^\d+\.\d+\.\d+(?:-[\w.]+)?$/.test(version))
+    .map(([name, version]) => `${name}: ${version} is not one exact version`);
+}
+
+function namesOf(manifest: Manifest): string[] {
+  return [...Object.keys(manifest.dependencies ?? {}), ...Object.keys(manifest.devDependencies ?? {})];
+}

@@ -1,0 +1,74 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { BUDGETS, type Budget, checkBudgets } from '../../steps/budgets';
+import { ROOT } from '../../steps/root';
+import { exitCode, lastLine, sum } from '../../steps/tally';
+import { countReport } from '../../steps/vitest-report';
+
+describe('a run of npm test', () => {
+  const tally = (passed: number, failed: number, skipped: number) => ({ passed, failed, skipped, notes: [] });
+
+  it('ends with its counts', () => {
+    expect(lastLine(sum([tally(3, 0, 1), tally(1, 2, 0)]))).toBe('4 passed, 2 failed, 1 skipped');
+  });
+
+  it('fails on a failure, on nothing at all, and in CI on a skip', () => {
+    expect(exitCode(tally(5, 0, 0), true)).toBe(0);
+    expect(exitCode(tally(5, 1, 0), false)).toBe(1);
+    expect(exitCode(tally(0, 0, 0), false)).toBe(1);
+    expect(exitCode(tally(5, 0, 1), false)).toBe(0);
+    expect(exitCode(tally(5, 0, 1), true)).toBe(1);
+  });
+
+  it('counts tests, files that do not load, and errors outside of tests', () => {
+    const test = (status: string) => ({ status, fullName: status });
+    const report = {
+      testResults: [
+        { name: '/p/a.test.ts', status: 'failed', assertionResults: [test('passed'), test('failed'), test('skipped')] },
+        { name: '/p/b.test.ts', status: 'failed', message: 'no such module\n at x', assertionResults: [] },
+      ],
+    };
+    const counted = countReport(report, false, '/p');
+    expect(lastLine(counted)).toBe('1 passed, 2 failed, 1 skipped');
+    expect(counted.notes).toContain('failed: b.test.ts: no such module');
+    const good = { testResults: [{ name: 'a', status: 'passed', assertionResults: [test('passed')] }] };
+    expect(countReport(good, true, '/p').failed).toBe(0);
+    expect(countReport(good, false, '/p').failed).toBe(1);
+  });
+});
+
+describe('byte budgets', () => {
+  const folders: string[] = [];
+  afterAll(() => {
+    for (const folder of folders) rmSync(folder, { recursive: true });
+  });
+  const build = () => {
+    mkdirSync(join(ROOT, '.test'), { recursive: true });
+    const folder = mkdtempSync(join(ROOT, '.test/build-'));
+    folders.push(folder);
+    writeFileSync(join(folder, 'reader.js'), 'export const a = 1;');
+    writeFileSync(
+      join(folder, 'sidepanel.html'),
+      '<link rel="stylesheet" href="/panel.css"><script type="module" crossorigin src="/panel.js"></script>',
+    );
+    writeFileSync(join(folder, 'panel.js'), "import './shared.js'; import('./later.js');");
+    writeFileSync(join(folder, 'shared.js'), "export * from './reader.js';");
+    writeFileSync(join(folder, 'panel.css'), 'p{}');
+    return folder;
+  };
+
+  it('count what a page loads at once, through imports and re-exports', () => {
+    const lines: string[] = [];
+    expect(checkBudgets(build(), BUDGETS, (line) => lines.push(line)).failed).toBe(0);
+    expect(lines[1]).toContain('(panel.js, reader.js, shared.js, panel.css)');
+  });
+
+  it('fail the run with their reason, and fail on what is not there', () => {
+    const tight = BUDGETS.map((budget): Budget => ({ ...budget, most: 10 }));
+    const { failed, notes } = checkBudgets(build(), tight, () => {});
+    expect(failed).toBe(2);
+    expect(notes[0]).toContain('it is kept because');
+    expect(checkBudgets(join(build(), 'none'), BUDGETS, () => {}).failed).toBe(2);
+  });
+});
