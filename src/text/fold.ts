@@ -84,7 +84,16 @@ function foldOnce(character: string): string {
   if (IGNORABLE.test(character)) return '';
   if (DASH.test(character)) return '-';
   if (SPACE.test(character)) return ' ';
-  return character.normalize('NFKD').replace(ACCENTS, '').toLowerCase();
+  const plainest = character.normalize('NFKD').replace(ACCENTS, '').toLowerCase();
+  return DECIMAL_DIGIT.test(plainest) ? asciiDigit(plainest) : plainest;
+}
+
+/** The decimal digits of each script stand in a row, from its zero on. */
+function asciiDigit(digit: string): string {
+  const code = digit.codePointAt(0)!;
+  let value = 0;
+  while (value < 9 && DECIMAL_DIGIT.test(String.fromCodePoint(code - value - 1))) value++;
+  return String(value);
 }
 
 function foldCharacter(character: string): string {
@@ -111,7 +120,8 @@ function foldAscii(text: string): string {
 
 /**
  * Lower case, without accents, "ß" as "ss"; quotes, dashes and spaces of every kind as the ASCII ones, compatibility
- * forms (full width, ligatures) as what they stand for; invisible characters dropped. Line breaks stay.
+ * forms (full width, ligatures) as what they stand for; digits of every script as 0 to 9; invisible characters
+ * dropped. Line breaks stay.
  */
 export function fold(text: string): Folded {
   if (ASCII.test(text))

@@ -61,6 +61,9 @@ export function singulars(folded: string): string[] {
   return stems;
 }
 
+/** In keys: bounds the walk from each place in a text, whatever a pack holds. */
+const LONGEST_PHRASE = 40;
+
 interface Node<T> {
   next: Map<string, Node<T>>;
   values: T[];
@@ -88,10 +91,10 @@ export function phraseKeys(phrase: string): string[] {
 export class PhraseIndex<T> {
   readonly #root: Node<T> = { next: new Map(), values: [] };
 
-  /** Adds a phrase; one that has no word and no number is never found. */
-  add(phrase: string, value: T): void {
+  /** Adds a phrase. False, and not added, where it has no word and no number, or is longer than any wording is. */
+  add(phrase: string, value: T): boolean {
     const keys = phraseKeys(phrase);
-    if (keys.length === 0) return;
+    if (keys.length === 0 || keys.length > LONGEST_PHRASE) return false;
     let node = this.#root;
     for (const key of keys) {
       let next = node.next.get(key);
@@ -102,6 +105,7 @@ export class PhraseIndex<T> {
       node = next;
     }
     node.values.push(value);
+    return true;
   }
 
   /** All matches, overlapping ones too: by where they begin, the longest first. */
