@@ -1,6 +1,6 @@
 import { packTexts as texts } from '../text/catalogue/pack';
 import { checkPack } from './check/check';
-import { fromZod, MOST_ISSUES, type PackIssue } from './issues';
+import { fromZod, MOST_ISSUES, type PackIssue, whatIs } from './issues';
 import { Pack } from './schema/index';
 
 export type ParsedPack = { pack: Pack; issues?: undefined } | { pack?: undefined; issues: PackIssue[] };
@@ -23,11 +23,7 @@ export function parsePack(text: string): ParsedPack {
     return refuse('', texts.what.notJson(error instanceof Error ? error.message : String(error)), texts.expected.json);
   }
   if (typeof data !== 'object' || data === null || Array.isArray(data))
-    return refuse(
-      '',
-      texts.what.is(Array.isArray(data) ? 'a list' : JSON.stringify(data).slice(0, 40)),
-      texts.expected.packObject,
-    );
+    return refuse('', whatIs(data), texts.expected.packObject);
   const hostile = hostileShape(data);
   if (hostile) return { issues: [hostile] };
   const read = Pack.safeParse(data);
@@ -47,7 +43,7 @@ function hostileShape(root: object): PackIssue | null {
     if (top.depth > MOST_DEPTH)
       return { path: '', what: texts.what.tooDeep, expected: texts.expected.depth(MOST_DEPTH) };
     if (!Array.isArray(top.value) && Object.hasOwn(top.value, '__proto__'))
-      return { path: '', what: texts.what.unknownKey('__proto__'), expected: texts.expected.knownKey };
+      return { path: '', what: texts.what.unknownKey('"__proto__"'), expected: texts.expected.knownKey };
     for (const value of Object.values(top.value))
       if (typeof value === 'object' && value !== null) stack.push({ value, depth: top.depth + 1 });
   }

@@ -14,10 +14,16 @@ export const closedObjects = new WeakSet<object>();
  */
 export function entry<S extends z.core.$ZodLooseShape>(shape: S): z.ZodMiniObject<S, z.core.$strip> {
   const known = new Set(Object.keys(shape));
-  const base = z.looseObject(shape).check((ctx) => {
-    const keys = Object.keys(ctx.value).filter((key) => !known.has(key) && !key.startsWith('x-'));
-    if (keys.length > 0) ctx.issues.push({ code: 'unrecognized_keys', keys, input: ctx.value });
-  });
+  const onlyKnown = z.check(
+    (ctx) => {
+      const keys = Object.keys(ctx.value as object).filter((key) => !known.has(key) && !key.startsWith('x-'));
+      const issues = ctx.issues as z.core.$ZodRawIssue[];
+      if (keys.length > 0) issues.push({ code: 'unrecognized_keys', keys, input: ctx.value });
+    },
+    // Told beside what is wrong with the known keys: a misspelt key is often why another is missing.
+    { when: ({ value }: z.core.ParsePayload) => z.core.util.isPlainObject(value) },
+  );
+  const base = z.looseObject(shape).check(onlyKnown);
   closedObjects.add(base);
   // Typed without an index signature: code names only the known keys.
   return base as unknown as z.ZodMiniObject<S, z.core.$strip>;

@@ -17,7 +17,7 @@ export const packTexts = {
     noSurrogates: 'text without half characters (lone surrogates)',
     nfc: 'text in Unicode normal form C',
     attributeKind: 'one of "choice", "yes-no", "measure"',
-    oneOf: (values: string) => `one of ${values}`,
+    oneOf: (values: readonly string[]) => (values.length === 1 ? values[0]! : `one of ${values.join(', ')}`),
     atLeast: (n: string) => `at least ${n}`,
     atMost: (n: string) => `at most ${n}`,
     above: (n: string) => `more than ${n}`,
@@ -40,13 +40,20 @@ export const packTexts = {
     missing: 'nothing is there',
     is: (what: string) => `${what} is there`,
     notJson: (detail: string) => `not JSON: ${detail}`,
-    unknownKey: (key: string) => `unknown key "${key}"`,
+    unknownKey: (key: string) => `unknown key ${key}`,
+    key: (key: string) => `the key ${key} is there`,
     duplicate: (id: string) => `"${id}" stands here a second time`,
     unknown: (id: string) => `nothing is called "${id}"`,
     length: (n: number) => `${n} entries`,
     tooDeep: 'deeper nesting',
     tooLarge: (megabytes: number) => `${megabytes} MB`,
     order: (first: string, last: string) => `${first} to ${last}`,
+  },
+  /** How many of what: "2000 characters", "1 entry", or the number alone. */
+  count: (n: number, of: string) => {
+    if (of === 'string') return `${n} ${n === 1 ? 'character' : 'characters'}`;
+    if (of === 'array') return `${n} ${n === 1 ? 'entry' : 'entries'}`;
+    return String(n);
   },
   kinds: {
     string: 'a text',
