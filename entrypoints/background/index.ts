@@ -3,6 +3,7 @@ import { defineBackground } from 'wxt/utils/define-background';
 import { messageFrom } from '../../src/session/messages';
 import { checkTab, readTab } from '../../src/session/read-tab';
 import { Readings } from '../../src/session/readings';
+import { ourselves } from '../shared/ourselves';
 import { showMark } from './mark';
 import { tabReach } from './tab-reach';
 
@@ -29,7 +30,7 @@ export default defineBackground(() => {
   });
 
   browser.runtime.onMessage.addListener((value, sender) => {
-    const message = messageFrom(value, sender, { id: browser.runtime.id, pages: browser.runtime.getURL('/') });
+    const message = messageFrom(value, sender, ourselves());
     if (message?.type === 'mark') void mark(message);
   });
 

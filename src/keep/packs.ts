@@ -28,11 +28,33 @@ export function putPacks(db: Database, packs: readonly KeptPack[]): Promise<Kept
   });
 }
 
-/** Takes a pack off the shelf, and forgets how it was switched. */
-export function removePack(db: Database, id: string): Promise<Kept<void>> {
+/** A pack that was taken off the shelf, so that it can be put back as it was. */
+export interface Removed {
+  pack: KeptPack;
+  on: boolean;
+}
+
+/** Takes a pack off the shelf, and forgets how it was switched. @returns what was taken, or null where nothing was */
+export function removePack(db: Database, id: string): Promise<Kept<Removed | null>> {
   return kept(async () => {
     const write = db.transaction(['packs', 'switches'], 'readwrite');
-    await Promise.all([write.objectStore('packs').delete(id), write.objectStore('switches').delete(id), write.done]);
+    const [packs, switches] = [write.objectStore('packs'), write.objectStore('switches')];
+    const pack = await packs.get(id);
+    const on = (await switches.get(id))?.on ?? true;
+    await Promise.all([packs.delete(id), switches.delete(id), write.done]);
+    return pack ? { pack, on } : null;
+  });
+}
+
+/** Puts a pack back as it was before it was removed. */
+export function restorePack(db: Database, { pack, on }: Removed): Promise<Kept<void>> {
+  return kept(async () => {
+    const write = db.transaction(['packs', 'switches'], 'readwrite');
+    await Promise.all([
+      write.objectStore('packs').put(pack),
+      write.objectStore('switches').put({ id: pack.id, on }),
+      write.done,
+    ]);
   });
 }
 

@@ -1,0 +1,12 @@
+import { browser } from 'wxt/browser';
+import type { Message } from '../../src/session/messages';
+import { hasSomething, type Screen } from '../../src/session/screen';
+
+/** Tells the worker whether the button of the audited tab is to carry its mark. */
+export function markOf(screen: Screen): void {
+  if (screen.screen !== 'audit') return;
+  const { window, tab, number } = screen.reading;
+  const message: Message = { type: 'mark', window, tab, number, something: hasSomething(screen) };
+  // Nobody listening is no harm: the mark is a convenience.
+  browser.runtime.sendMessage(message).catch(() => {});
+}

@@ -1,0 +1,46 @@
+import type { Standing } from '../../audit/types';
+import type { Screen } from '../../session/screen';
+import { langOf, shown } from '../shown';
+import { FindingGroup } from './FindingGroup';
+import { PacksSpoke } from './PacksSpoke';
+import { PricePart } from './PricePart';
+import { Questions, questionsOf } from './Questions';
+import { SerialPart } from './SerialPart';
+import { shownFindings, summaryOf } from './summary';
+import { WhatWasRead } from './WhatWasRead';
+
+/** What speaks against the advert comes first, what confirms it last. */
+const ORDER: readonly Standing[] = ['disproved', 'unproved', 'caution', 'agrees'];
+
+interface Props {
+  screen: Extract<Screen, { screen: 'audit' }>;
+  copy: (text: string) => Promise<boolean>;
+}
+
+/** The audit of one advert, from the sentence that sums up to what was read on the page. */
+export function AuditView({ screen: { audit, listing, lexicon }, copy }: Props) {
+  return (
+    <article>
+      <h1 class="advert" dir="auto" lang={langOf(listing.language)}>
+        {shown(audit.listing.title, 160)}
+      </h1>
+      <p class="summary" data-part="summary">
+        {summaryOf(audit)}
+      </p>
+      {ORDER.map((standing) => (
+        <FindingGroup
+          key={standing}
+          standing={standing}
+          findings={shownFindings(audit, standing)}
+          language={listing.language}
+          lexicon={lexicon}
+        />
+      ))}
+      <PricePart audit={audit} />
+      <SerialPart audit={audit} lexicon={lexicon} />
+      <Questions questions={questionsOf(audit)} copy={copy} />
+      <PacksSpoke audit={audit} lexicon={lexicon} />
+      <WhatWasRead listing={listing} />
+    </article>
+  );
+}

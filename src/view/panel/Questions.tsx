@@ -1,0 +1,59 @@
+import { useState } from 'preact/hooks';
+import type { Audit } from '../../audit/types';
+import { panelTexts } from '../../text/catalogue/panel';
+import { shown } from '../shown';
+import { Disclosure } from './Disclosure';
+
+const texts = panelTexts.questions;
+
+/** Every question once, in the order in which the findings ask them. */
+export function questionsOf(audit: Audit): string[] {
+  const asked = [...audit.findings.map(({ ask }) => ask), ...audit.nextEvidence.map(({ ask }) => ask)];
+  return [...new Set(asked.filter((ask): ask is string => ask !== null && ask !== ''))];
+}
+
+interface Props {
+  questions: readonly string[];
+  /** Puts a text on the clipboard; answers whether it is there now. */
+  copy: (text: string) => Promise<boolean>;
+}
+
+/** What to ask the seller, and all of it as one message to copy. Nothing is sent. */
+export function Questions({ questions, copy }: Props) {
+  const [outcome, setOutcome] = useState<'none' | 'copied' | 'refused'>('none');
+  if (questions.length === 0) return null;
+  const message = texts.message(questions);
+  return (
+    <section class="group" data-part="questions" aria-labelledby="questions">
+      <h2 id="questions">{texts.heading}</h2>
+      <ul class="questions">
+        {questions.map((question) => (
+          <li key={question} dir="auto">
+            {shown(question)}
+          </li>
+        ))}
+      </ul>
+      <button
+        type="button"
+        class="button"
+        data-part="copy"
+        onClick={async () => setOutcome((await copy(message)) ? 'copied' : 'refused')}
+      >
+        {texts.copy}
+      </button>
+      <p role="status" class="soft" data-part="copy-outcome">
+        {outcome === 'copied' && texts.copied}
+        {outcome === 'refused' && texts.notCopied}
+      </p>
+      <Disclosure label={texts.show} part="message">
+        <textarea
+          class="message"
+          readOnly
+          rows={questions.length + 6}
+          aria-label={texts.messageLabel}
+          value={message}
+        />
+      </Disclosure>
+    </section>
+  );
+}

@@ -1,0 +1,71 @@
+import type { Finding, Known, Said } from '../../audit/types';
+import type { Lexicon } from '../../session/lexicon';
+import { panelTexts as texts } from '../../text/catalogue/panel';
+import { langOf, shown } from '../shown';
+import { Quote } from './Quote';
+
+/** The two halves of a finding, side by side; two statements of the advert where they speak against each other. */
+export function SaidKnown({
+  finding,
+  language,
+  lexicon,
+}: {
+  finding: Finding;
+  language: string | null;
+  lexicon: Lexicon;
+}) {
+  const { said, known } = finding;
+  const againstEachOther = known.length === 0 && said.length > 1;
+  return (
+    <div class="halves">
+      <div class="half" data-part="said">
+        <h4 class="half-name">{texts.said}</h4>
+        {said.length === 0 && <p class="soft">{texts.saidNothing}</p>}
+        {(againstEachOther ? said.slice(0, 1) : said).map((each) => (
+          <SaidWords key={`${each.field}${each.start}`} said={each} language={language} />
+        ))}
+      </div>
+      <div class="half" data-part={againstEachOther ? 'said' : 'known'}>
+        <h4 class="half-name">{againstEachOther ? texts.saidAgain : texts.known}</h4>
+        {againstEachOther
+          ? said
+              .slice(1)
+              .map((each) => <SaidWords key={`${each.field}${each.start}`} said={each} language={language} />)
+          : known.map((each) => <KnownWords key={`${each.pack}/${each.entry}`} known={each} lexicon={lexicon} />)}
+        {known.length === 0 && !againstEachOther && <p class="soft">{texts.knownNothing}</p>}
+      </div>
+    </div>
+  );
+}
+
+function SaidWords({ said, language }: { said: Said; language: string | null }) {
+  return (
+    <p class="words">
+      <Quote text={said.quote} language={language} /> <span class="origin">{texts.fields[said.field]}</span>
+    </p>
+  );
+}
+
+function KnownWords({ known, lexicon }: { known: Known; lexicon: Lexicon }) {
+  const pack = lexicon.pack(known.pack);
+  return (
+    <div class="words">
+      <p lang={langOf(pack?.language)} dir="auto">
+        {shown(known.text)}
+      </p>
+      <p class="origin">
+        {pack ? texts.fromPack(shown(pack.title, 120), pack.edition) : texts.unknownPack(known.pack)}
+        {pack?.demo && ` (${texts.packs.demo})`}
+      </p>
+      <p class="origin">
+        {known.source === null ? (
+          texts.noSource
+        ) : (
+          <>
+            {texts.source} <cite dir="auto">{shown(known.source)}</cite>
+          </>
+        )}
+      </p>
+    </div>
+  );
+}
