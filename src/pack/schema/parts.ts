@@ -16,9 +16,9 @@ export function entry<S extends z.core.$ZodLooseShape>(shape: S): z.ZodMiniObjec
   const known = new Set(Object.keys(shape));
   const onlyKnown = z.check(
     (ctx) => {
-      const keys = Object.keys(ctx.value as object).filter((key) => !known.has(key) && !key.startsWith('x-'));
-      const issues = ctx.issues as z.core.$ZodRawIssue[];
-      if (keys.length > 0) issues.push({ code: 'unrecognized_keys', keys, input: ctx.value });
+      const input = ctx.value as Record<string, unknown>;
+      const keys = Object.keys(input).filter((key) => !known.has(key) && !key.startsWith('x-'));
+      if (keys.length > 0) ctx.issues.push({ code: 'unrecognized_keys', keys, input });
     },
     // Told beside what is wrong with the known keys: a misspelt key is often why another is missing.
     { when: ({ value }: z.core.ParsePayload) => z.core.util.isPlainObject(value) },
