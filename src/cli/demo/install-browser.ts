@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
-import { texts } from '../../text/catalogue/index';
+import { cli as texts } from '../../text/catalogue/cli';
 import { findBrowser } from './find-browser';
 
 /**
@@ -12,13 +12,13 @@ export function findOrInstallBrowser(say: (line: string) => void): string | null
   const found = findBrowser();
   if (found) return found;
   if (mayInstall()) {
-    say(texts.cli.demo.installing);
+    say(texts.demo.installing);
     if (apt('update', '-q') && apt('install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-dejavu-core')) {
       const installed = findBrowser();
       if (installed) return installed;
     }
   }
-  say(texts.cli.demo.howToGetBrowser);
+  say(texts.demo.howToGetBrowser);
   return null;
 }
 

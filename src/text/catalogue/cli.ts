@@ -1,7 +1,4 @@
-/**
- * What the command line and the demo say. It stands outside `texts` (index.ts), so that no page of the extension
- * carries it.
- */
+/** What the command line and the demo say. */
 export const cli = {
   usage: {
     audit:
@@ -35,6 +32,7 @@ export const cli = {
   },
   internal: (what: string) => `Bedplate itself failed: ${what}`,
   audit: {
+    draft: (id: string) => `Draft ${id}`,
     untitled: '(no title)',
     kinds: {
       item: 'The thing itself',
@@ -157,6 +155,16 @@ export const cli = {
     written: (path: string) => `Wrote ${path}`,
   },
   demo: {
+    building: 'Building the extension ...',
+    buildFailed: 'the extension could not be built',
+    noPage: (page: string, pages: string) =>
+      `the market has no page "${page}"; ${pages ? `it has: ${pages}` : 'it has none'}`,
+    noWindow: 'The display of this session takes no window; going on without one.',
+    open: (url: string) =>
+      `Open: ${url}, its audit in the side panel. Close the browser, or press Ctrl+C here, to end.`,
+    panelSays: (url: string) => `The side panel, after a press of the toolbar button on ${url}:`,
+    pictures: (paths: string) => `Pictures of it: ${paths}`,
+    inTerminal: (command: string) => `The same audit in a terminal: ${command}`,
     installing: 'No Chromium found here: installing one with apt-get (about half a minute) ...',
     howToGetBrowser:
       'No Chromium on this machine: install one (Debian: apt-get install chromium; Ubuntu: snap install chromium; ' +

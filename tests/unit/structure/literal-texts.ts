@@ -68,13 +68,23 @@ function shownBy(expression: unknown): string[] {
   }
 }
 
-/** Words in a page's HTML: its title may be the product's name, and nothing else may stand there. */
-export function htmlTexts(file: SourceFile, allowedTitle: string): string[] {
+/** Words in a page's HTML. Its title may be one of the catalogue's texts; nothing else may stand there. */
+export function htmlTexts(file: SourceFile, catalogue: ReadonlySet<string>): string[] {
   const bare = file.text
     .replace(/<!doctype[^>]*>/i, '')
     .replace(/<!--[\s\S]*?-->/g, '')
-    .replace(/<title>([^<]*)<\/title>/, (_all, title: string) => (title.trim() === allowedTitle ? '' : title));
+    .replace(/<title>([^<]*)<\/title>/, (_all, title: string) => (catalogue.has(title) ? '' : title));
   return (bare.match(/(?<=>|^)[^<]+/g) ?? [])
     .filter((text) => LETTER.test(text))
     .map((text) => `${file.path}: "${text.trim()}"`);
+}
+
+/** Every plain string of the catalogue. */
+export function stringsOf(catalogue: object): Set<string> {
+  const found = new Set<string>();
+  for (const value of Object.values(catalogue)) {
+    if (typeof value === 'string') found.add(value);
+    else if (typeof value === 'object' && value !== null) for (const text of stringsOf(value)) found.add(text);
+  }
+  return found;
 }
