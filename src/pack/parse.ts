@@ -1,7 +1,9 @@
 import { packTexts as texts } from '../text/catalogue/pack';
 import { checkPack } from './check/check';
 import { fromZod, MOST_ISSUES, type PackIssue, whatIs } from './issues';
+import { brokenAt, lineAndColumn } from './json-place';
 import { Pack } from './schema/index';
+import { shown } from './shown';
 
 export type ParsedPack = { pack: Pack; issues?: undefined } | { pack?: undefined; issues: PackIssue[] };
 
@@ -16,11 +18,12 @@ const MOST_DEPTH = 24;
 export function parsePack(text: string): ParsedPack {
   if (text.length > MOST_UNITS)
     return refuse('', texts.what.tooLarge(Math.ceil(text.length / 1e6)), texts.expected.size(MOST_UNITS / 1e6));
+  const json = text.startsWith('\ufeff') ? text.slice(1) : text;
   let data: unknown;
   try {
-    data = JSON.parse(text.startsWith('\ufeff') ? text.slice(1) : text);
-  } catch (error) {
-    return refuse('', texts.what.notJson(error instanceof Error ? error.message : String(error)), texts.expected.json);
+    data = JSON.parse(json);
+  } catch {
+    return refuse('', whyNotJson(json), texts.expected.json);
   }
   if (typeof data !== 'object' || data === null || Array.isArray(data))
     return refuse('', whatIs(data), texts.expected.packObject);
@@ -36,6 +39,13 @@ function refuse(path: string, what: string, expected: string): ParsedPack {
   return { issues: [{ path, what, expected }] };
 }
 
+function whyNotJson(json: string): string {
+  const at = brokenAt(json) ?? json.length;
+  const { line, column } = lineAndColumn(json, at);
+  if (at >= json.length) return texts.what.endsTooSoon(line);
+  return texts.what.notJson(line, column, shown(String.fromCodePoint(json.codePointAt(at)!)));
+}
+
 /** Nesting that could exhaust the stack, and keys that could reach a prototype, are refused before anything is copied. */
 function hostileShape(root: object): PackIssue | null {
   const stack: { value: object; depth: number }[] = [{ value: root, depth: 1 }];
@@ -44,7 +54,8 @@ function hostileShape(root: object): PackIssue | null {
       return { path: '', what: texts.what.tooDeep, expected: texts.expected.depth(MOST_DEPTH) };
     if (!Array.isArray(top.value) && Object.hasOwn(top.value, '__proto__'))
       return { path: '', what: texts.what.unknownKey('"__proto__"'), expected: texts.expected.knownKey };
-    for (const value of Object.values(top.value))
+    const values: unknown[] = Array.isArray(top.value) ? top.value : Object.values(top.value);
+    for (const value of values)
       if (typeof value === 'object' && value !== null) stack.push({ value, depth: top.depth + 1 });
   }
   return null;

@@ -1,0 +1,108 @@
+import { readClaims } from '../claims/read';
+import type { NameClaim, Reading } from '../claims/reading';
+import { candidates } from '../identify/candidates';
+import type { Listing } from '../listing/types';
+import type { Knowledge } from '../pack/knowledge';
+import type { AuditCase } from './case';
+import { checks } from './checks/index';
+import { priceReport } from './price-report';
+import { deciding, serialCase, serialReport } from './serial-case';
+import type { Audit, CheckId, ClaimedName, Finding } from './types';
+
+export interface AuditOptions {
+  /** The day of the audit, an ISO 8601 date: the engine has no clock. */
+  asOf: string;
+  /** What the viewer has seen, attribute ref -> value; taken up by identification. */
+  answers?: Record<string, string | boolean | null>;
+  /** The user's own price observations. */
+  observations?: readonly unknown[];
+  preferences?: Record<string, unknown>;
+}
+
+/** Only a thing on sale is held against facts; a part, a wish or a service claims nothing about a machine. */
+const CHECKED: Record<Reading['kind'], ReadonlySet<CheckId> | 'all'> = {
+  item: 'all',
+  part: new Set<CheckId>(['caution']),
+  lot: new Set<CheckId>(['caution']),
+  wanted: new Set(),
+  service: new Set(),
+  list: new Set(),
+  none: new Set(),
+};
+const MOST_UNPROVED = 3;
+
+/**
+ * Holds what an advert says against what is known. Pure: no page, storage, clock or network.
+ * @param knowledge from `compile`. Packs that don't cover the advert say nothing.
+ * @returns the audit contract; never throws for a listing that `settle` or `readDraft` gave.
+ */
+export function audit(listing: Listing, knowledge: Knowledge, options: AuditOptions): Audit {
+  const reading = readClaims(listing, knowledge);
+  const isItem = reading.kind === 'item';
+  const serials = isItem ? reading.serials.map((claim) => serialCase(claim, reading, knowledge)) : [];
+  const serial = deciding(serials);
+  const possible = isItem ? candidates(reading, serial?.usable ? serial.runs : [], knowledge) : [];
+  const auditCase: AuditCase = {
+    listing,
+    knowledge,
+    reading,
+    asOf: options.asOf,
+    year: Number(options.asOf.slice(0, 4)),
+    claimed: isItem ? reading.claimedModels : [],
+    serials,
+    serial,
+    candidates: possible,
+    price: priceReport(listing, reading, possible, knowledge, options.asOf),
+  };
+  const wanted = CHECKED[reading.kind];
+  const covered = reading.covering.size > 0;
+  const findings = covered
+    ? checks.filter(([id]) => wanted === 'all' || wanted.has(id)).flatMap(([, check]) => check(auditCase))
+    : [];
+  return {
+    schema: 1,
+    kind: reading.kind,
+    listing: {
+      title: listing.title,
+      description: listing.description,
+      details: listing.details,
+      price: listing.price,
+      serials: listing.serials,
+      condition: listing.condition,
+      place: listing.place,
+      photos: listing.photos,
+      fields: listing.fields,
+    },
+    claimedModel: auditCase.claimed[0]?.ref ?? null,
+    claimed: reading.names.flatMap(claimedName),
+    serial: serialReport(serial),
+    serials: serials.map(serialReport),
+    likely: [],
+    findings: keepMostTelling(findings),
+    nextEvidence: [],
+    price: auditCase.price.report,
+    packs: knowledge.packs
+      .filter((pack) => reading.covering.has(pack.id))
+      .map((pack) => ({ id: pack.id, edition: pack.about.edition, sealedBy: pack.sealedBy })),
+  };
+}
+
+/** A maker's name alone names no model and no family. */
+function claimedName(name: NameClaim): ClaimedName[] {
+  const { field, quote, start, end, stance } = name;
+  if ('maker' in name.of) return [];
+  const of = 'model' in name.of ? { model: name.of.model.ref } : { family: name.of.family.ref };
+  return [{ ...of, field, quote, start, end, stance }];
+}
+
+/** At most three "not shown yet": those with words of the advert behind them first, then what is missing. */
+function keepMostTelling(findings: readonly Finding[]): Finding[] {
+  const unproved = findings.filter((finding) => finding.standing === 'unproved');
+  const kept = new Set(
+    [...unproved].sort((a, b) => Number(b.said.length > 0) - Number(a.said.length > 0)).slice(0, MOST_UNPROVED),
+  );
+  const order = ['disproved', 'unproved', 'caution', 'agrees'];
+  return findings
+    .filter((finding) => finding.standing !== 'unproved' || kept.has(finding))
+    .sort((a, b) => order.indexOf(a.standing) - order.indexOf(b.standing));
+}

@@ -1,0 +1,46 @@
+import type { Reading } from '../claims/reading';
+import type { Candidate } from '../identify/candidates';
+import type { Listing } from '../listing/types';
+import type { Knowledge, ModelKnown } from '../pack/knowledge';
+import type { Run } from '../pack/serial-index';
+import type { StatedBand } from '../price/stated-band';
+import type { SerialCase } from './serial-case';
+import type { PriceReport } from './types';
+
+/** All that the checks look at: one advert, what its words say, what is known, and the day of the audit. */
+export interface AuditCase {
+  listing: Listing;
+  knowledge: Knowledge;
+  reading: Reading;
+  /** ISO 8601 date of the audit, and its year. */
+  asOf: string;
+  year: number;
+  /** The model that claims are held against, and the same thing in other packs. */
+  claimed: readonly ModelKnown[];
+  serials: readonly SerialCase[];
+  /** The serial that decides, if any. */
+  serial: SerialCase | null;
+  candidates: readonly Candidate[];
+  price: { report: PriceReport; band: StatedBand | null; model: ModelKnown | null };
+}
+
+/** A model to hold claims against, with the run of the advert's serial where it is this model's. */
+export interface HeldAgainst {
+  model: ModelKnown;
+  run: Run | null;
+}
+
+/** A claim that no claimed model decides is disproved only if every model at this probability or more refutes it. */
+const NOT_TO_BE_OVERLOOKED = 0.05;
+
+/** The claimed model in each pack that has it; where none is claimed, every model that the thing may well be. */
+export function heldAgainst(auditCase: AuditCase): { each: HeldAgainst[]; all: HeldAgainst[] } {
+  const runs = auditCase.serial?.usable ? auditCase.serial.runs : [];
+  const held = (model: ModelKnown): HeldAgainst => ({
+    model,
+    run: runs.find((run) => run.models.includes(model.ref)) ?? null,
+  });
+  if (auditCase.claimed.length > 0) return { each: auditCase.claimed.map(held), all: [] };
+  const likely = auditCase.candidates.filter((one) => one.probability >= NOT_TO_BE_OVERLOOKED);
+  return { each: [], all: likely.map(({ model }) => held(model)) };
+}

@@ -1,0 +1,102 @@
+import type { Stanced } from '../../claims/types';
+import { findingTexts } from '../../text/catalogue/findings';
+import type { AuditCase } from '../case';
+import { isAsserted } from '../claims-held';
+import type { Finding, Known } from '../types';
+import { saidEach } from '../words';
+import { yearsClaimed } from '../years';
+import { knownRun } from './serial-model';
+
+const texts = findingTexts.ageWords;
+
+/** What is known of when the thing was made, as a span, and whose knowledge it is. */
+interface MadeKnown {
+  from: number | null;
+  to: number | null;
+  basis: string;
+  known: Known[];
+}
+
+/** Words of age ("antique", "Victorian") and, where no serial dates the thing, years, against when it was made. */
+export function ageWords(auditCase: AuditCase): Finding[] {
+  const made = madeKnown(auditCase);
+  if (!made) return [];
+  return [...words(auditCase, made), ...years(auditCase, made)];
+}
+
+function madeKnown(auditCase: AuditCase): MadeKnown | null {
+  const { serial, claimed } = auditCase;
+  const refs = new Set(claimed.map((model) => model.ref));
+  const run = serial?.usable
+    ? serial.runs.find((one) => one.year !== null && (refs.size === 0 || one.models.some((ref) => refs.has(ref))))
+    : undefined;
+  if (serial && run?.year)
+    return {
+      // A block lasted some years: the number tells the earliest year.
+      from: run.year,
+      to: null,
+      basis: texts.knownSerial(serial.claim.quote, String(run.year)),
+      known: [knownRun(run, auditCase)],
+    };
+  const model = claimed.find((one) => one.def.made?.from !== undefined || one.def.made?.to !== undefined);
+  if (!model?.def.made) return null;
+  const { from = null, to = null } = model.def.made;
+  const basis = texts.knownModel(model.label, texts.years(from, to));
+  const source =
+    auditCase.knowledge.packs.find((pack) => pack.id === model.pack)?.citations.get(model.def.source ?? '') ?? null;
+  return { from, to, basis, known: [{ pack: model.pack, entry: model.id, text: basis, source }] };
+}
+
+function words({ reading, year }: AuditCase, made: MadeKnown): Finding[] {
+  return reading.wordings
+    .filter((claim) => isAsserted(claim) && claim.stance === 'says')
+    .flatMap((claim) => {
+      const means = claim.entry.means;
+      const limit =
+        means && 'ageAtLeast' in means
+          ? { from: null, to: year - means.ageAtLeast }
+          : means && 'made' in means
+            ? { from: means.made.from ?? null, to: means.made.to ?? null }
+            : null;
+      if (!limit) return [];
+      const wrong = apart(made, limit);
+      const right =
+        made.to !== null &&
+        limit.to !== null &&
+        made.to <= limit.to &&
+        (limit.from === null || (made.from !== null && made.from >= limit.from));
+      if (!wrong && !right) return [];
+      const firm = claim.entry.use !== 'loose';
+      return [finding(claim, made, wrong ? (firm ? 'disproved' : 'caution') : 'agrees', claim.entry.id)];
+    });
+}
+
+/** Years that the advert gives, against the span in which the model was made; a serial's year is another check's. */
+function years({ reading, serial }: AuditCase, made: MadeKnown): Finding[] {
+  if (serial?.runs.some((run) => run.year !== null)) return [];
+  return yearsClaimed(reading).flatMap((claim) => {
+    const slack = claim.approximate ? 5 : 1;
+    const wrong = apart(made, { from: claim.from - slack, to: claim.to + slack });
+    return wrong ? [finding(claim, made, 'disproved', `${claim.from}-${claim.to}`)] : [];
+  });
+}
+
+/** Both spans are known well enough to say that they don't meet. */
+function apart(made: MadeKnown, limit: { from: number | null; to: number | null }): boolean {
+  const after = made.from !== null && limit.to !== null && made.from > limit.to;
+  const before = made.to !== null && limit.from !== null && made.to < limit.from;
+  return after || before;
+}
+
+function finding(claim: Stanced, made: MadeKnown, standing: 'disproved' | 'caution' | 'agrees', key: string): Finding {
+  return {
+    id: `age-words:${key}:${claim.field}:${claim.start}`,
+    check: 'age-words',
+    standing,
+    attribute: null,
+    said: saidEach([claim]),
+    known: made.known,
+    text: texts[standing](claim.quote, made.basis),
+    ask: standing === 'disproved' ? texts.ask : null,
+  };
+}

@@ -1,0 +1,71 @@
+import { allowedBy } from '../../pack/compile/facts';
+import type { Caution } from '../../pack/schema/wording';
+import type { AuditCase } from '../case';
+import type { Finding, Said } from '../types';
+import { saidEach, say } from '../words';
+import { attributeOf } from './claim-fact';
+
+/** Safety notes: those for any advert, and those that the words, the claimed model or its facts call for. */
+export function caution(auditCase: AuditCase): Finding[] {
+  const { knowledge, reading } = auditCase;
+  return knowledge.packs
+    .filter((pack) => reading.covering.has(pack.id))
+    .flatMap((pack) =>
+      pack.cautions.flatMap((entry) => {
+        const said = calledForBy(entry, pack.id, auditCase);
+        if (!said) return [];
+        return [
+          {
+            id: `caution:${pack.id}/${entry.id}`,
+            check: 'caution',
+            standing: 'caution',
+            attribute: null,
+            said,
+            known: [
+              {
+                pack: pack.id,
+                entry: entry.id,
+                text: say(entry.text),
+                source: pack.citations.get(entry.source ?? '') ?? null,
+              },
+            ],
+            text: say(entry.text),
+            ask: null,
+          } satisfies Finding,
+        ];
+      }),
+    );
+}
+
+/** The advert's words that call for it, an empty list where something else does, null where nothing does. */
+function calledForBy(entry: Caution, pack: string, auditCase: AuditCase): Said[] | null {
+  const { reading, claimed, knowledge } = auditCase;
+  const always = !entry.words && !entry.models && !entry.facts;
+  const words = reading.cautions.filter((one) => one.entry === entry && one.pack === pack && one.stance !== 'denies');
+  if (words.length > 0) return saidEach(words);
+  if (always) return [];
+  if (entry.models?.some((ref) => claimed.some((model) => model.ref === ref || model.ref === `${pack}/${ref}`)))
+    return [];
+  const byFact = entry.facts?.some(({ attribute: ref, is }) => {
+    const attribute = attributeOf(ref, pack, knowledge);
+    const wanted = attribute && allowedBy(is, attribute);
+    if (!attribute || !wanted) return false;
+    const facts = claimed.flatMap((model) => model.facts.get(attribute.ref) ?? []);
+    if (facts.some((fact) => JSON.stringify(comparable(fact.allowed)) === JSON.stringify(comparable(wanted))))
+      return true;
+    // The advert's own word for it is enough for a caution.
+    return reading.values.some(
+      (claim) =>
+        claim.attribute === attribute &&
+        claim.stance !== 'denies' &&
+        wanted.kind === 'values' &&
+        typeof claim.value === 'string' &&
+        wanted.values.has(claim.value),
+    );
+  });
+  return byFact ? [] : null;
+}
+
+function comparable(allowed: NonNullable<ReturnType<typeof allowedBy>>): unknown {
+  return allowed.kind === 'values' ? [...allowed.values].sort() : allowed;
+}

@@ -1,0 +1,67 @@
+import { onSale } from '../../claims/claimed';
+import type { NameClaim } from '../../claims/reading';
+import type { ModelKnown } from '../../pack/knowledge';
+import { findingTexts } from '../../text/catalogue/findings';
+import type { AuditCase } from '../case';
+import type { Finding } from '../types';
+import { saidOf } from '../words';
+
+const texts = findingTexts.nameName;
+
+interface ModelName {
+  claim: NameClaim;
+  model: ModelKnown;
+}
+
+/**
+ * The advert calls the thing by two models' names. Only where both are said in so many words (a title's name, or
+ * "this is a …", "Model: …") they exclude each other; else it is a question which is on sale.
+ */
+export function nameName({ reading }: AuditCase): Finding[] {
+  const names: ModelName[] = onSale(reading.names).flatMap((claim) =>
+    'model' in claim.of && !claim.of.model.isType ? [{ claim, model: claim.of.model }] : [],
+  );
+  const first = names[0];
+  if (first?.claim.stance !== 'says') return [];
+  const own = new Set(reading.claimedModels.map((model) => model.ref));
+  const sameAsFirst = (name: ModelName): boolean =>
+    own.has(name.model.ref) || names.some((other) => own.has(other.model.ref) && isSamePlace(other.claim, name.claim));
+  const others = names.filter(
+    (name) =>
+      name.model.pack === first.model.pack &&
+      name.claim.stance === 'says' &&
+      !sameAsFirst(name) &&
+      !contained(name.claim, first.claim),
+  );
+  const second = others.find((name) => name.claim.identity) ?? others.find((name) => name.claim.field === 'title');
+  if (!second) return [];
+  const apart = first.claim.field !== second.claim.field || first.claim.identity;
+  const excludes = second.claim.identity && apart && !second.claim.misspelt;
+  return [
+    {
+      id: `name-name:${first.model.ref}:${second.model.ref}`,
+      check: 'name-name',
+      standing: excludes ? 'disproved' : 'unproved',
+      attribute: null,
+      said: [saidOf(first.claim), saidOf(second.claim)],
+      known: [
+        {
+          pack: second.model.pack,
+          entry: second.model.id,
+          text: texts.known(first.model.label, second.model.label),
+          source: null,
+        },
+      ],
+      text: (excludes ? texts.disproved : texts.unproved)(first.claim.quote, second.claim.quote),
+      ask: texts.ask(first.model.label, second.model.label),
+    },
+  ];
+}
+
+function isSamePlace(a: NameClaim, b: NameClaim): boolean {
+  return a.field === b.field && a.start < b.end && b.start < a.end;
+}
+
+function contained(inner: NameClaim, outer: NameClaim): boolean {
+  return inner.field === outer.field && inner.start >= outer.start && inner.end <= outer.end;
+}

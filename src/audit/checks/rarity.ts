@@ -1,0 +1,37 @@
+import { findingTexts } from '../../text/catalogue/findings';
+import type { AuditCase } from '../case';
+import { isAsserted } from '../claims-held';
+import type { Finding } from '../types';
+import { saidEach } from '../words';
+
+const texts = findingTexts.rarity;
+
+/** "Rare" of one made by the million. */
+export function rarity({ reading, claimed, knowledge }: AuditCase): Finding[] {
+  const words = reading.wordings.filter((claim) => isAsserted(claim) && claim.stance === 'says');
+  return claimed.flatMap((model) => {
+    const number = model.def.number;
+    if (number === undefined) return [];
+    const wrong = words.filter(
+      ({ entry }) => entry.means && 'madeUnder' in entry.means && number >= entry.means.madeUnder,
+    );
+    const first = wrong[0];
+    if (!first) return [];
+    const firm = wrong.some(({ entry }) => entry.use !== 'loose');
+    const shown = number.toLocaleString('en-GB');
+    const source =
+      knowledge.packs.find((pack) => pack.id === model.pack)?.citations.get(model.def.source ?? '') ?? null;
+    return [
+      {
+        id: `rarity:${model.ref}`,
+        check: 'rarity',
+        standing: firm ? 'disproved' : 'caution',
+        attribute: null,
+        said: saidEach(wrong),
+        known: [{ pack: model.pack, entry: model.id, text: texts.known(model.label, shown), source }],
+        text: (firm ? texts.disproved : texts.caution)(first.quote, model.label, shown),
+        ask: null,
+      } satisfies Finding,
+    ];
+  });
+}

@@ -1,0 +1,33 @@
+import type { FamilyKnown, ModelKnown } from '../pack/knowledge';
+import type { NameClaim } from './reading';
+
+const FIELD_ORDER = ['title', 'details', 'description', 'condition'];
+
+/** The names that may be what is on sale, the surest first. */
+export function onSale(names: readonly NameClaim[]): NameClaim[] {
+  const meant = names.filter(
+    (name) => name.subject === 'this' && (name.stance === 'says' || name.stance === 'guesses'),
+  );
+  const rank = (name: NameClaim): number =>
+    (name.stance === 'says' ? 0 : 10) + (name.misspelt ? 1 : 0) + 2 * Math.max(0, FIELD_ORDER.indexOf(name.field));
+  return meant.sort((a, b) => rank(a) - rank(b) || a.start - b.start);
+}
+
+/** The model that claims are held against; more than one where a name belongs to several entries. */
+export function claimedModels(names: readonly NameClaim[]): ModelKnown[] {
+  const models = onSale(names).filter((name) => 'model' in name.of);
+  const first = models[0];
+  if (!first) return [];
+  const same = models.filter(
+    (name) => name.field === first.field && name.start === first.start && name.end === first.end,
+  );
+  const all = same.flatMap((name) => ('model' in name.of ? [name.of.model] : []));
+  // A maker's own model before a brand-free type.
+  return all.sort((a, b) => Number(a.isType) - Number(b.isType));
+}
+
+export function claimedFamily(names: readonly NameClaim[], model: ModelKnown | null): FamilyKnown | null {
+  if (model?.family) return model.family;
+  const first = onSale(names).find((name) => 'family' in name.of);
+  return first && 'family' in first.of ? first.of.family : null;
+}

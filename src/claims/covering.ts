@@ -1,0 +1,31 @@
+import type { Knowledge } from '../pack/knowledge';
+import { type Hit, ofKind } from './hits';
+import type { TextPart } from './part-text';
+import type { NameClaim } from './reading';
+
+/**
+ * The packs that speak of what the advert offers: a word for the thing, a part of it, or one of the pack's own names
+ * stands in the title or the text. A pack that extends another speaks where its base does, for its own models.
+ */
+export function coveringPacks(
+  knowledge: Knowledge,
+  hits: ReadonlyMap<TextPart, readonly Hit[]>,
+  names: readonly NameClaim[],
+): Set<string> {
+  const covering = new Set<string>();
+  for (const list of hits.values()) for (const hit of ofKind(list, 'thing')) covering.add(hit.value.pack);
+  for (const name of names) {
+    if ('maker' in name.of) continue;
+    covering.add('model' in name.of ? name.of.model.pack : name.of.family.pack);
+  }
+  // A part noun alone ("table", "lamp") shows nothing; beside a maker's name it does.
+  const maker = names.some((name) => 'maker' in name.of);
+  if (maker) for (const list of hits.values()) for (const hit of ofKind(list, 'part')) covering.add(hit.value.pack);
+  for (const pack of knowledge.packs) {
+    const base = pack.about.extends;
+    if (base === undefined) continue;
+    if (covering.has(base)) covering.add(pack.id);
+    if (covering.has(pack.id) && knowledge.packs.some((one) => one.id === base)) covering.add(base);
+  }
+  return covering;
+}

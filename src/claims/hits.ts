@@ -1,0 +1,39 @@
+import type { Knowledge, Meaning } from '../pack/knowledge';
+import type { PhraseMatch } from '../text/phrases';
+import { speaks } from './language';
+import type { TextPart } from './part-text';
+
+export type Hit<K extends Meaning['kind'] = Meaning['kind']> = PhraseMatch<Extract<Meaning, { kind: K }>>;
+
+/**
+ * What the packs' phrases find in one text. Within one pack the longest phrase at a place speaks alone ("zigzag
+ * attachment" is no "zigzag"); packs don't silence each other.
+ */
+export function hitsIn(part: TextPart, knowledge: Knowledge, languages: ReadonlySet<string>): Hit[] {
+  const all = knowledge.phrases
+    .search(part.tokens)
+    .filter((match) => speaks(languages, match.value.lang))
+    .map((match) => ({ ...match, value: match.value.meaning }));
+  return all.filter((hit) => !all.some((other) => silences(other, hit)));
+}
+
+function silences(longer: Hit, hit: Hit): boolean {
+  if (longer.value.pack !== hit.value.pack || !contains(longer, hit)) return false;
+  // A caution's or grade's words say nothing about the words inside them, nor does an "unless" of another entry.
+  if (longer.value.kind === 'caution' || longer.value.kind === 'grade') return longer.value.kind === hit.value.kind;
+  if (hit.value.kind === 'caution' || hit.value.kind === 'grade') return false;
+  if (longer.value.kind === 'unless') return hit.value.kind === 'wording' && hit.value.entry === longer.value.entry;
+  return true;
+}
+
+export function contains(outer: PhraseMatch<unknown>, inner: PhraseMatch<unknown>): boolean {
+  return (
+    outer.firstToken <= inner.firstToken &&
+    outer.lastToken >= inner.lastToken &&
+    outer.lastToken - outer.firstToken > inner.lastToken - inner.firstToken
+  );
+}
+
+export function ofKind<K extends Meaning['kind']>(hits: readonly Hit[], kind: K): Hit<K>[] {
+  return hits.filter((hit): hit is Hit<K> => hit.value.kind === kind);
+}

@@ -1,0 +1,32 @@
+/**
+ * General words by which an advert shows that it isn't one thing for sale. Common practice, no source. Divided by "|";
+ * matched token by token.
+ */
+export const WANTED =
+  'wanted|wtb|want to buy|looking for|looking to buy|in search of|iso|searching for|does anyone have|does anybody have|' +
+  'suche|gesucht|ich suche|wir suchen|kaufe|ankauf|recherche|je recherche|cherche|je cherche|gezocht|cerco|cercasi|busco|se busca';
+
+/** These ask for something even inside a text that doesn't begin with them. */
+export const WANTED_FIRST_PERSON =
+  "i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
+
+export const LOT =
+  'job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
+  'machines|konvolut|sammlung|sammlungsauflösung|posten|paket|lot de|collection de';
+
+/** Words of number that make a plural thing a lot: "three sewing machines". */
+export const NUMBER_WORDS =
+  'two|three|four|five|six|seven|eight|nine|ten|several|various|assorted|multiple|zwei|drei|vier|fünf|sechs|mehrere|diverse|deux|trois|quatre|cinq|plusieurs|diverses';
+
+export const SERVICE =
+  'repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|machine servicing|machine service|mobile repairs|restoration service|' +
+  'restorations undertaken|lessons|workshop|classes|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|wir reparieren|' +
+  'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|cours de couture';
+
+/** Words that begin what a part fits or comes from, after which the thing itself isn't on sale. */
+export const FITTING =
+  'for|to fit|fits|suits|suitable for|compatible with|off|off a|from|from a|out of|ex|für|passend für|passend zu|passt auf|passt zu|zu|aus|von|pour|compatible|adaptable|provenant';
+
+/** Words after which come things that go with the one on sale. */
+export const ACCOMPANYING =
+  'with|in|incl|including|includes|and|plus|c/w|w/|comes with|complete with|mit|inkl|inklusive|samt|im|in der|und|avec|dans|et|en';

@@ -1,0 +1,38 @@
+import type { TextPart } from './part-text';
+
+/** Small words that tell a language; each belongs to one of them only. Folded: no accents. */
+const TELLING: Record<string, readonly string[]> = {
+  en: 'the and with this is has for are was it from of you my very not been would'.split(' '),
+  de: 'und der die das ist mit nicht ein eine zu auf ich sie wird auch sehr noch aus bei sind kein'.split(' '),
+  fr: 'le les une est avec pas des du et elle pour dans sur tres sans cette vous je qui bon'.split(' '),
+  nl: 'het een van niet ook zijn heeft deze voor maar er wordt nog naar'.split(' '),
+  it: 'il che di non una per sono della con molto anche gli nel'.split(' '),
+  es: 'el los las que con muy para por esta como del su pero'.split(' '),
+};
+
+const LANGUAGE_OF = new Map<string, string[]>();
+for (const [language, words] of Object.entries(TELLING))
+  for (const word of words) LANGUAGE_OF.set(word, [...(LANGUAGE_OF.get(word) ?? []), language]);
+
+/**
+ * The languages an advert may be read in: the page's own (a site's frame may be in another language than the seller
+ * writes), and the one whose small words stand in it most. Empty when nothing tells: then every language is tried.
+ */
+export function languagesOf(pageLanguage: string | null, parts: readonly TextPart[]): Set<string> {
+  const counts = new Map<string, number>();
+  for (const part of parts)
+    for (const token of part.tokens)
+      if (token.kind === 'word')
+        for (const language of LANGUAGE_OF.get(token.folded) ?? [])
+          counts.set(language, (counts.get(language) ?? 0) + 1);
+  const found = new Set<string>();
+  const page = pageLanguage?.split('-')[0];
+  if (page) found.add(page);
+  const most = Math.max(0, ...counts.values());
+  if (most >= 2) for (const [language, count] of counts) if (count >= most * 0.6) found.add(language);
+  return found;
+}
+
+export function speaks(languages: ReadonlySet<string>, phraseLanguage: string): boolean {
+  return phraseLanguage === 'und' || languages.size === 0 || languages.has(phraseLanguage);
+}

@@ -1,0 +1,85 @@
+import type { AttributeKnown, Knowledge } from '../pack/knowledge';
+import { findLengths, findWeights } from '../quantity/measures';
+import type { Measure } from '../quantity/types';
+import { ofKind } from './hits';
+import { clauseAt, quoteOf, tokenAt } from './part-text';
+import type { MeasureClaim } from './reading';
+import type { PartReading } from './values';
+
+/** Words by which a weight is of a parcel or of what a machine can take, not of the machine. Folded. */
+const OF_SOMETHING_ELSE = new Set(
+  'parcel package packed packaged boxed shipping postage courier crate post thread fabric cloth denim leather canvas paket verpackt versand karton colis emballage oil stand'.split(
+    ' ',
+  ),
+);
+/** Words by which more than the head was on the scale. */
+const WITH_MORE = new Set(
+  'case cased cabinet table base lid treadle box total altogether everything koffer haube tisch schrank gesamt coffret meuble table total'.split(
+    ' ',
+  ),
+);
+
+/** Stated weights and lengths, each with the attribute it speaks of and whether more than the thing was weighed. */
+export function measuresIn(reading: PartReading, knowledge: Knowledge, language: string | null): MeasureClaim[] {
+  const { part } = reading;
+  const weights = [...knowledge.attributes.values()].filter((attribute) => isIn(attribute, 'kg'));
+  const out: MeasureClaim[] = [];
+  for (const measure of findWeights(part.text, { language }))
+    for (const attribute of weights) out.push(claimOf(reading, measure, attribute));
+  for (const measure of findLengths(part.text, { language })) {
+    const attribute = lengthMeant(reading, measure);
+    if (attribute) out.push(claimOf(reading, measure, attribute));
+  }
+  return out;
+}
+
+function isIn(attribute: AttributeKnown, unit: string): boolean {
+  return attribute.def.kind === 'measure' && attribute.def.unit === unit;
+}
+
+/** A length is of an attribute only where that attribute's words stand in the same clause. */
+function lengthMeant({ part, hits }: PartReading, measure: Measure): AttributeKnown | null {
+  const clause = clauseAt(part, tokenAt(part, measure.start));
+  if (!clause) return null;
+  const hit = ofKind(hits, 'measured').find(
+    (one) => one.firstToken >= clause.first && one.lastToken <= clause.last && isIn(one.value.attribute, 'mm'),
+  );
+  return hit?.value.attribute ?? null;
+}
+
+function claimOf({ part, hits, stances }: PartReading, measure: Measure, attribute: AttributeKnown): MeasureClaim {
+  const first = tokenAt(part, measure.start);
+  const last = tokenAt(part, measure.end - 1);
+  const clause = clauseAt(part, first);
+  const words = clause ? part.tokens.slice(clause.first, clause.last + 1).map((token) => token.folded) : [];
+  const stance = stances.at(first, last);
+  const subjectNoun = clause ? subjectPart({ part, hits, stances }, clause.first, first) : null;
+  const isWeight = isIn(attribute, 'kg');
+  const other =
+    stance.subject === 'other' ||
+    (isWeight && (words.some((word) => OF_SOMETHING_ELSE.has(word)) || subjectNoun !== null));
+  return {
+    ...quoteOf(part, measure.start, measure.end),
+    ...stance,
+    subject: other ? 'other' : 'this',
+    trigger: stance.trigger ?? (subjectNoun || null),
+    attribute,
+    low: measure.low,
+    high: measure.high,
+    approximate: measure.approximate,
+    withMore: words.some((word) => WITH_MORE.has(word)),
+  };
+}
+
+/** "The case weighs 4 kg": the part that the clause speaks of, when no word for the thing stands before the weight. */
+function subjectPart({ part, hits }: PartReading, from: number, to: number): string | null {
+  const within = (hit: { firstToken: number; lastToken: number }): boolean =>
+    hit.firstToken >= from && hit.lastToken < to;
+  if (ofKind(hits, 'thing').some(within)) return null;
+  const noun = ofKind(hits, 'part').find(within);
+  if (!noun) return null;
+  // "with case 14 kg" is of the machine in its case.
+  const before = part.tokens[noun.firstToken - 1]?.folded;
+  if (before && /^(with|in|incl|including|mit|im|samt|avec|dans|\+|&)$/.test(before)) return null;
+  return part.text.slice(noun.start, noun.end);
+}

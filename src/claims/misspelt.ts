@@ -1,0 +1,71 @@
+import Fuse from 'fuse.js';
+import type { Knowledge, NameKnown } from '../pack/knowledge';
+import { fold } from '../text/fold';
+import type { PhraseMatch } from '../text/phrases';
+import { editDistance } from './edit-distance';
+import type { TextPart } from './part-text';
+
+interface Spelling {
+  folded: string;
+  known: NameKnown;
+}
+
+const SHORTEST = 5;
+const MOST_TITLE_WORDS = 60;
+const searchers = new WeakMap<Knowledge, Fuse<Spelling>>();
+
+function searcherOf(knowledge: Knowledge): Fuse<Spelling> {
+  const there = searchers.get(knowledge);
+  if (there) return there;
+  const spellings = knowledge.nameList
+    .map((known) => ({ folded: fold(known.text).text, known }))
+    .filter(({ folded }) => folded.length >= SHORTEST && /^\p{L}+$/u.test(folded));
+  const made = new Fuse(spellings, { keys: ['folded'], threshold: 0.4, includeScore: true, ignoreLocation: true });
+  searchers.set(knowledge, made);
+  return made;
+}
+
+/**
+ * Misspelt names, read only where a name can stand: a word of the title, or a capitalised word right before the
+ * thing's noun. Never a word that some pack knows as a word of its own, never short ones, first letter kept, one letter
+ * wrong in five to seven, two in longer ones.
+ */
+export function misspeltNames(
+  part: TextPart,
+  knowledge: Knowledge,
+  exact: readonly PhraseMatch<NameKnown>[],
+  things: readonly { firstToken: number; lastToken: number }[],
+): (PhraseMatch<NameKnown> & { misspelt: true })[] {
+  if (part.field !== 'title' && part.field !== 'description') return [];
+  const out: (PhraseMatch<NameKnown> & { misspelt: true })[] = [];
+  const searcher = searcherOf(knowledge);
+  const count = Math.min(part.tokens.length, part.field === 'title' ? MOST_TITLE_WORDS : part.tokens.length);
+  for (let i = 0; i < count; i++) {
+    const token = part.tokens[i]!;
+    if (token.kind !== 'word' || token.folded.length < SHORTEST) continue;
+    if (part.field === 'description' && !(standsBeforeThing(i, things) && isCapitalised(part, i))) continue;
+    if (exact.some((match) => match.firstToken <= i && match.lastToken >= i)) continue;
+    if (knowledge.phrases.search([token]).length > 0) continue;
+    for (const { item } of searcher.search(token.folded, { limit: 8 })) {
+      if (!isNear(token.folded, item.folded)) continue;
+      out.push({ start: token.start, end: token.end, firstToken: i, lastToken: i, value: item.known, misspelt: true });
+    }
+  }
+  return out;
+}
+
+function isNear(written: string, name: string): boolean {
+  if (written[0] !== name[0] || written === `${name}s` || written === `${name}es`) return false;
+  const most = Math.min(written.length, name.length) >= 8 ? 2 : 1;
+  const distance = editDistance(written, name, most);
+  return distance > 0 && distance <= most;
+}
+
+function standsBeforeThing(i: number, things: readonly { firstToken: number }[]): boolean {
+  return things.some((thing) => thing.firstToken > i && thing.firstToken - i <= 2);
+}
+
+function isCapitalised(part: TextPart, i: number): boolean {
+  const token = part.tokens[i]!;
+  return /^\p{Lu}/u.test(part.text.slice(token.start, token.end));
+}

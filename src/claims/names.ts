@@ -1,0 +1,95 @@
+import type { Knowledge, NameKnown } from '../pack/knowledge';
+import type { PhraseMatch } from '../text/phrases';
+import { contains } from './hits';
+import { misspeltNames } from './misspelt';
+import { clauseAt, quoteOf, type TextPart } from './part-text';
+import type { NameClaim } from './reading';
+import type { StanceReader } from './stance';
+
+/** Words that make the number or letter after them a model's name. */
+const NAMING = new Set('model mod type class no nr number mark mk series modell typ klasse serie modele'.split(' '));
+/** Words that say of what stands after them that it is the thing's name. */
+const IDENTITY = new Set('is called named model name modell typ ist est modele'.split(' '));
+const NEAR = 3;
+
+type NameMatch = PhraseMatch<NameKnown> & { misspelt: boolean };
+
+/** The names of models, families and makers in one text, each with what is said of it. */
+export function namesIn(
+  part: TextPart,
+  knowledge: Knowledge,
+  stances: StanceReader,
+  things: readonly { firstToken: number; lastToken: number }[],
+): NameClaim[] {
+  const exact = knowledge.names.search(part.tokens).map((match) => ({ ...match, misspelt: false }));
+  const all: NameMatch[] = [...exact, ...misspeltNames(part, knowledge, exact, things)];
+  return all
+    .filter((match) => !all.some((other) => contains(other, match) && !(isModel(match) && isMaker(other))))
+    .filter((match) => !match.value.weak || standsByItsMaker(match, all, part))
+    .map((match) => {
+      const isName = !('maker' in match.value.of);
+      return {
+        ...quoteOf(part, match.start, match.end),
+        ...stances.at(match.firstToken, match.lastToken, isName),
+        of: match.value.of,
+        name: match.value.text,
+        misspelt: match.misspelt,
+        identity: isIdentified(match, part),
+      };
+    });
+}
+
+const isMaker = (match: NameMatch): boolean => 'maker' in match.value.of;
+const isModel = (match: NameMatch): boolean => 'model' in match.value.of;
+
+/** A bare number or letter is a name only near its own maker or family, or after a naming word beside such a name. */
+function standsByItsMaker(match: NameMatch, all: readonly NameMatch[], part: TextPart): boolean {
+  const of = match.value.of;
+  const named = hasNamingWord(match, part);
+  const clause = clauseAt(part, match.firstToken);
+  return (
+    all.some((other) => {
+      if (other === match || other.value.weak || !isRelated(of, other.value.of)) return false;
+      const sameClause = clause !== null && other.firstToken >= clause.first && other.lastToken <= clause.last;
+      if (named && (part.field === 'title' || sameClause)) return true;
+      const gap =
+        other.lastToken < match.firstToken ? match.firstToken - other.lastToken : other.firstToken - match.lastToken;
+      return sameClause && gap >= 0 && gap <= NEAR;
+    }) ||
+    (named && part.field === 'details')
+  );
+}
+
+function isRelated(of: NameKnown['of'], other: NameKnown['of']): boolean {
+  if ('maker' in of) return false;
+  const makers = new Set(makersOf(of).map((maker) => maker.toLowerCase()));
+  if ('maker' in other) return makers.has(other.maker.toLowerCase());
+  if ('family' in other) return 'model' in of && of.model.family === other.family;
+  return false;
+}
+
+function makersOf(of: Exclude<NameKnown['of'], { maker: string }>): string[] {
+  const makers = 'model' in of ? [of.model.def.maker, of.model.family?.def.maker] : [of.family.def.maker];
+  return makers.filter((maker) => maker !== undefined);
+}
+
+function hasNamingWord(match: NameMatch, part: TextPart): boolean {
+  for (let i = match.firstToken - 1; i >= Math.max(0, match.firstToken - 3); i--) {
+    const token = part.tokens[i]!;
+    if (token.kind === 'word') return NAMING.has(token.folded);
+    if (token.kind === 'break') return false;
+  }
+  return false;
+}
+
+function isIdentified(match: NameMatch, part: TextPart): boolean {
+  let words = 0;
+  for (let i = match.firstToken - 1; i >= 0 && words < 4; i--) {
+    const token = part.tokens[i]!;
+    if (token.kind === 'break') return false;
+    if (token.kind !== 'word') continue;
+    words++;
+    if (IDENTITY.has(token.folded)) return true;
+  }
+  return false;
+}

@@ -1,0 +1,67 @@
+import type { Listing } from '../listing/types';
+import { type Clause, clauses } from '../text/clauses';
+import { type Token, tokenise } from '../text/tokens';
+import type { Quote, TextField } from './types';
+
+/** One field of an advert, cut into tokens and clauses once for all that read it. */
+export interface TextPart {
+  field: TextField;
+  text: string;
+  tokens: Token[];
+  clauses: ClauseRange[];
+}
+
+/** A clause with the places of its tokens in the part's list: from `first` to `last`, both included. */
+export interface ClauseRange extends Clause {
+  first: number;
+  last: number;
+}
+
+const FIELDS = ['title', 'description', 'details', 'condition'] as const;
+
+export function textParts(listing: Listing): TextPart[] {
+  return FIELDS.flatMap((field) => {
+    const text = listing[field];
+    return text ? [textPart(field, text)] : [];
+  });
+}
+
+export function textPart(field: TextField, text: string): TextPart {
+  const tokens = tokenise(text);
+  const placeOf = new Map(tokens.map((token, index) => [token.start, index]));
+  const ranges = clauses(text, tokens).map((clause) => {
+    const first = placeOf.get(clause.tokens[0]!.start)!;
+    return { ...clause, first, last: first + clause.tokens.length - 1 };
+  });
+  return { field, text, tokens, clauses: ranges };
+}
+
+/** The clause in which a token stands, or null for a mark between clauses. */
+export function clauseAt(part: TextPart, token: number): ClauseRange | null {
+  let low = 0;
+  let high = part.clauses.length - 1;
+  while (low <= high) {
+    const middle = (low + high) >>> 1;
+    const clause = part.clauses[middle]!;
+    if (token < clause.first) high = middle - 1;
+    else if (token > clause.last) low = middle + 1;
+    else return clause;
+  }
+  return null;
+}
+
+export function quoteOf(part: TextPart, start: number, end: number): Quote {
+  return { field: part.field, quote: part.text.slice(start, end), start, end };
+}
+
+/** The token in which a place of the text lies, or the next one. */
+export function tokenAt(part: TextPart, offset: number): number {
+  let low = 0;
+  let high = part.tokens.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (part.tokens[middle]!.end <= offset) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}

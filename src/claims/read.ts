@@ -1,0 +1,59 @@
+import type { Listing } from '../listing/types';
+import type { Knowledge } from '../pack/knowledge';
+import { claimedFamily, claimedModels } from './claimed';
+import { coveringPacks } from './covering';
+import { type Hit, hitsIn, ofKind } from './hits';
+import { kindOf } from './kind';
+import { languagesOf } from './language';
+import { measuresIn } from './measures';
+import { namesIn } from './names';
+import { type TextPart, textParts } from './part-text';
+import type { Reading } from './reading';
+import { serialsOf } from './serials';
+import { StanceReader } from './stance';
+import { type PartReading, plain, valuesIn, wordingsIn } from './values';
+import { yearsIn } from './years';
+
+/** Reads all that an advert's words say, with stance and subject. Holds nothing against anything. */
+export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
+  const parts = textParts(listing);
+  const languages = languagesOf(listing.language, parts);
+  const readings: PartReading[] = parts.map((part) => ({
+    part,
+    hits: hitsIn(part, knowledge, languages),
+    stances: new StanceReader(part, languages),
+  }));
+  const names = readings.flatMap(({ part, hits, stances }) => namesIn(part, knowledge, stances, ofKind(hits, 'thing')));
+  const hitsOf = new Map<TextPart, readonly Hit[]>(readings.map(({ part, hits }) => [part, hits]));
+  const stancesOf = new Map(readings.map(({ part, stances }) => [part, stances]));
+  const field = (name: string): TextPart | null => parts.find((part) => part.field === name) ?? null;
+  const models = claimedModels(names);
+  return {
+    parts,
+    languages,
+    kind: kindOf({ listing, title: field('title'), description: field('description'), hits: hitsOf, names }),
+    covering: coveringPacks(knowledge, hitsOf, names),
+    names,
+    claimedModels: models,
+    claimedFamily: claimedFamily(names, models[0] ?? null),
+    values: readings.flatMap(valuesIn),
+    wordings: readings.flatMap(wordingsIn),
+    measures: readings.flatMap((reading) => measuresIn(reading, knowledge, listing.language)),
+    years: readings.flatMap(yearsIn),
+    serials: serialsOf(listing, parts, knowledge, stancesOf),
+    grades: readings.flatMap((reading) =>
+      ofKind(reading.hits, 'grade').map((hit) => ({
+        ...plain(reading, hit),
+        pack: hit.value.pack,
+        entry: hit.value.entry,
+      })),
+    ),
+    cautions: readings.flatMap((reading) =>
+      ofKind(reading.hits, 'caution').map((hit) => ({
+        ...plain(reading, hit),
+        pack: hit.value.pack,
+        entry: hit.value.entry,
+      })),
+    ),
+  };
+}

@@ -1,0 +1,72 @@
+import type { AttributeKnown, FamilyKnown, ModelKnown } from '../pack/knowledge';
+import type { Grade } from '../pack/schema/prices';
+import type { Caution, Wording } from '../pack/schema/wording';
+import type { YearKind } from '../quantity/types';
+import type { TextPart } from './part-text';
+import type { Kind, Quote, Stanced } from './types';
+
+/** "alloy": the frame is aluminium. */
+export interface ValueClaim extends Stanced {
+  pack: string;
+  attribute: AttributeKnown;
+  value: string | boolean;
+}
+
+/** A wording that a pack weighs. */
+export interface WordingClaim extends Stanced {
+  pack: string;
+  entry: Wording;
+}
+
+/** A stated weight or length, with the attribute that it speaks of. */
+export interface MeasureClaim extends Stanced {
+  attribute: AttributeKnown;
+  low: number;
+  high: number;
+  approximate: boolean;
+  /** "with case", "in cabinet": the weight may be of more than the thing itself. */
+  withMore: boolean;
+}
+
+export interface YearClaim extends Stanced {
+  from: number;
+  to: number;
+  kind: YearKind;
+  approximate: boolean;
+}
+
+export interface NameClaim extends Stanced {
+  of: { model: ModelKnown } | { family: FamilyKnown } | { maker: string };
+  /** The name as the pack writes it. */
+  name: string;
+  /** Read in spite of a misspelling. */
+  misspelt: boolean;
+  /** "this is a …", "Model: …": the advert says in so many words that this is its name. */
+  identity: boolean;
+}
+
+export interface SerialClaim extends Quote {
+  normal: string;
+  /** Words call it a serial, or it stands in a field for it; else only its shape speaks for it. */
+  stated: boolean;
+}
+
+/** All that an advert's wording says, before anything is held against it. */
+export interface Reading {
+  parts: TextPart[];
+  languages: ReadonlySet<string>;
+  kind: Kind;
+  /** Ids of the packs that speak of such a thing. */
+  covering: ReadonlySet<string>;
+  names: NameClaim[];
+  /** The model on sale by the advert's own words; several where packs or a shared name offer more than one. */
+  claimedModels: ModelKnown[];
+  claimedFamily: FamilyKnown | null;
+  values: ValueClaim[];
+  wordings: WordingClaim[];
+  measures: MeasureClaim[];
+  years: YearClaim[];
+  serials: SerialClaim[];
+  grades: (Stanced & { pack: string; entry: Grade })[];
+  cautions: (Stanced & { pack: string; entry: Caution })[];
+}

@@ -1,0 +1,149 @@
+import { PhraseIndex, type PhraseMatch } from '../text/phrases';
+import { type ClauseRange, clauseAt, type TextPart } from './part-text';
+import { german } from './triggers/de';
+import { english } from './triggers/en';
+import { french } from './triggers/fr';
+import type { Trigger, TriggerRow } from './triggers/types';
+import type { Stance, Subject } from './types';
+
+export interface StanceOf {
+  stance: Stance;
+  subject: Subject;
+  /** The trigger as written, or null. */
+  trigger: string | null;
+}
+
+interface Found extends PhraseMatch<Trigger> {
+  clause: ClauseRange | null;
+}
+
+/** "no", "without" reach a few words; "is not" reaches further, but not across an "and". */
+const SHORT_DENIAL = 4;
+const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
+
+const BY_LANGUAGE: Record<string, readonly TriggerRow[]> = { en: english, de: german, fr: french };
+
+function indexFor(languages: ReadonlySet<string>): PhraseIndex<Trigger> {
+  const known = Object.keys(BY_LANGUAGE).filter((language) => languages.has(language));
+  const index = new PhraseIndex<Trigger>();
+  for (const language of known.length > 0 ? known : Object.keys(BY_LANGUAGE))
+    for (const [phrases, trigger] of BY_LANGUAGE[language]!)
+      for (const phrase of phrases.split('|')) index.add(phrase, trigger);
+  return index;
+}
+
+const cache = new Map<string, PhraseIndex<Trigger>>();
+
+function triggerIndex(languages: ReadonlySet<string>): PhraseIndex<Trigger> {
+  const key = [...languages].sort().join();
+  const there = cache.get(key);
+  if (there) return there;
+  const made = indexFor(languages);
+  if (cache.size < 20) cache.set(key, made);
+  return made;
+}
+
+/** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
+export class StanceReader {
+  readonly #part: TextPart;
+  readonly #found: Found[];
+
+  constructor(part: TextPart, languages: ReadonlySet<string>) {
+    this.#part = part;
+    const all = triggerIndex(languages).search(part.tokens);
+    // The longest trigger at a place speaks: "not only" is no "not".
+    this.#found = all
+      .filter((one) => !all.some((other) => covers(other, one)))
+      .map((one) => ({ ...one, clause: clauseAt(part, one.firstToken) }));
+  }
+
+  /** @param isName names obey triggers that features don't ("fits an X"). */
+  at(firstToken: number, lastToken: number, isName = false): StanceOf {
+    const clause = clauseAt(this.#part, firstToken);
+    if (!clause) return { stance: 'says', subject: 'this', trigger: null };
+    let stance: Stance = 'says';
+    let subject: Subject = 'this';
+    let deciding: Found | null = null;
+    let denials = 0;
+    for (const trigger of this.#found) {
+      if (trigger.firstToken >= firstToken && trigger.lastToken <= lastToken) continue;
+      if (!this.#governs(trigger, clause, firstToken, lastToken, isName)) continue;
+      const { effect } = trigger.value;
+      if (effect === 'denies') denials++;
+      if (effect === 'other') subject = 'other';
+      else {
+        const reading: Stance = this.#doubtful(trigger, firstToken) ? 'guesses' : (effect as Stance);
+        if (rank(reading) <= rank(stance)) continue;
+        stance = reading;
+      }
+      deciding = trigger;
+    }
+    if (rank(stance) < rank('guesses') && this.#isAsked(clause)) stance = 'guesses';
+    // "not without a motor": two denials say it.
+    if (stance === 'denies' && denials > 1 && this.#adjacentDenials(clause)) stance = 'says';
+    if (stance === 'likens') subject = 'other';
+    const trigger = deciding ? this.#part.text.slice(deciding.start, deciding.end) : null;
+    return { stance, subject, trigger };
+  }
+
+  #governs(found: Found, clause: ClauseRange, first: number, last: number, isName: boolean): boolean {
+    const { effect, side, reach, namesOnly, across } = found.value;
+    if (effect === 'none' || effect === 'stop' || (namesOnly && !isName)) return false;
+    const before = found.lastToken < first;
+    if (side === 'before' ? !before : side === 'after' ? before : false) return false;
+    const sameClause = found.clause?.first === clause.first;
+    if (!sameClause) return across === true && before && found.clause?.sentence === clause.sentence;
+    const [from, to] = before ? [found.lastToken + 1, first] : [last + 1, found.firstToken];
+    if (this.#words(from, to) > reach || (reach < 99 && this.#stopped(from, to))) return false;
+    return !(effect === 'denies' && reach > SHORT_DENIAL && this.#joined(from, to));
+  }
+
+  /** "No motor and cast iron": whether the denial goes on after the "and" is anybody's guess. */
+  #doubtful(found: Found, first: number): boolean {
+    const { effect, reach } = found.value;
+    return (
+      effect === 'denies' &&
+      reach <= SHORT_DENIAL &&
+      found.lastToken < first &&
+      this.#joined(found.lastToken + 1, first)
+    );
+  }
+
+  #joined(from: number, to: number): boolean {
+    for (let i = from; i < to; i++) if (JOINS.has(this.#part.tokens[i]!.folded)) return true;
+    return false;
+  }
+
+  /** A question claims nothing: "Is it a zigzag?" */
+  #isAsked(clause: ClauseRange): boolean {
+    return this.#part.clauses.some(
+      (one) => one.sentence === clause.sentence && one.tokens.some((token) => token.folded.startsWith('?')),
+    );
+  }
+
+  #words(from: number, to: number): number {
+    let count = 0;
+    for (let i = from; i < to; i++) if (this.#part.tokens[i]!.kind !== 'mark') count++;
+    return count;
+  }
+
+  /** A termination word between trigger and phrase ends the trigger's reach. */
+  #stopped(from: number, to: number): boolean {
+    return this.#found.some((one) => one.value.effect === 'stop' && one.firstToken >= from && one.lastToken < to);
+  }
+
+  #adjacentDenials(clause: ClauseRange): boolean {
+    const denials = this.#found.filter((one) => one.value.effect === 'denies' && one.clause?.first === clause.first);
+    return denials.some((one) => denials.some((other) => one.lastToken + 1 === other.firstToken));
+  }
+}
+
+/** The more careful reading wins: a likeness claims least, then a quotation, a guess, a denial. */
+function rank(stance: Stance): number {
+  return ['says', 'denies', 'guesses', 'quotes', 'likens'].indexOf(stance);
+}
+
+function covers(outer: PhraseMatch<unknown>, inner: PhraseMatch<unknown>): boolean {
+  const wider = outer.lastToken - outer.firstToken > inner.lastToken - inner.firstToken;
+  return wider && outer.firstToken <= inner.firstToken && outer.lastToken >= inner.lastToken;
+}

@@ -1,0 +1,46 @@
+import type { TriggerRow } from './types';
+
+export const german: readonly TriggerRow[] = [
+  [
+    'nicht nur|kein problem|keine probleme|kein thema|ohne probleme|ohne weiteres|kein zweifel|ohne zweifel|keine garantie|keine rücknahme|kein tausch|kein versand|nicht schlecht|nicht zuletzt|keine ahnung warum|keine mängel',
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
+  [
+    'ist nicht|ist kein|ist keine|sind keine|nicht|nicht aus|nicht die|nicht das|nicht der|kein|keine|keinen|keiner|keinem|keines|niemals|nie|weder|noch eine|statt|anstatt|anstelle|anders als',
+    { effect: 'denies', side: 'before', reach: 6 },
+  ],
+  ['ohne|ohne die|ohne den|fehlt|fehlen|fehlende|fehlender', { effect: 'denies', side: 'before', reach: 4 }],
+  [
+    'nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht|nicht',
+    { effect: 'denies', side: 'after', reach: 6 },
+  ],
+  [
+    'wie eine|wie ein|wie die|wie der|wie bei|ähnlich|ähnlich wie|sieht aus wie|erinnert an|vergleichbar mit|im stil|im stil der|baugleich mit|leichter als|schwerer als|kleiner als|größer als|älter als|besser als|verglichen mit|im vergleich zu|nicht zu verwechseln mit|gleiche spule wie|dieselbe spule wie|die gleichen spulen wie|dieselben spulen wie',
+    { effect: 'likens', side: 'before', reach: 8 },
+  ],
+  ['ähnlich|artig|nachbau|kopie|stil', { effect: 'likens', side: 'after', reach: 2 }],
+  [
+    'vielleicht|vermutlich|wohl|wahrscheinlich|möglicherweise|eventuell|evtl|angeblich|ich glaube|ich denke|ich meine|glaube ich|denke ich|nicht sicher ob|bin mir nicht sicher|weiß nicht ob|könnte|könnte eine|dürfte|soll|scheint|mir wurde gesagt|laut|anscheinend|scheinbar|unsicher ob|wurde mir verkauft als',
+    { effect: 'guesses', side: 'before', reach: 99 },
+  ],
+  [
+    'glaube ich|denke ich|vermutlich|vielleicht|bin mir nicht sicher|angeblich',
+    { effect: 'guesses', side: 'after', reach: 8 },
+  ],
+  [
+    'oft als|oft genannt|sogenannte|sogenannter|so genannte|wird oft als|fälschlich als|angeboten als|beschrieben als|manche nennen',
+    { effect: 'quotes', side: 'before', reach: 99 },
+  ],
+  [
+    'habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  [
+    'passt auf|passt zu|passt für|passend für|passend zu|für|für die|für eine|geeignet für|aus einer|von einer',
+    { effect: 'other', side: 'before', reach: 6, namesOnly: true },
+  ],
+  [
+    'und hat|und ist|und die|mit|sondern|die ist|sie hat|sie ist|es ist|aber|nur',
+    { effect: 'stop', side: 'both', reach: 0 },
+  ],
+];

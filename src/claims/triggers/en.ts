@@ -1,0 +1,55 @@
+import type { TriggerRow } from './types';
+
+/** English triggers; phrases of one row are divided by "|". Common practice, no source, in the classes of the two papers. */
+export const english: readonly TriggerRow[] = [
+  [
+    'not only|not just|not merely|no doubt|without doubt|without a doubt|no question|nothing wrong|no problem|no problems|no issue|no issues|no reason|no idea why|no trouble|no longer available|not a problem|no reserve|no returns|no refunds|no offers|no time wasters|no fault|no faults|cannot fault|can not fault|not bad|not forgetting|not to mention|no stranger|not mine to',
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
+  [
+    "is not a|is not an|is not the|is not|isn't|isn't a|isn't the|are not|aren't|was not|wasn't|it's not|its not|not a|not an|not the|not|never a|never|nor|neither|cannot|can't|can not|won't|doesn't have|does not have|doesn't do|does not do|don't|doesn't|does not|did not|didn't|hasn't|has not|haven't|nothing like|far from|rather than|instead of|other than|anything but|as opposed to|lacks|lacking|minus|not supplied with|does not come with|doesn't come with|not fitted with|comes without|come without|sold without",
+    { effect: 'denies', side: 'before', reach: 6 },
+  ],
+  ['no|without|w/o|sans|non|missing|missing its|missing the|zero', { effect: 'denies', side: 'before', reach: 4 }],
+  ['-free|free of', { effect: 'denies', side: 'before', reach: 2 }],
+  [
+    "not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|was not one|it is not|this is not|it isn't|excluded|not part of the sale",
+    { effect: 'denies', side: 'after', reach: 6 },
+  ],
+  [
+    'like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|as heavy as|as light as|unlike|unlike the|not to be confused with|often confused with|often mistaken for|mistaken for|confused with|takes the same|uses the same|shares',
+    { effect: 'likens', side: 'before', reach: 8 },
+  ],
+  [
+    'style|styled|lookalike|look-alike|look alike|clone|copy|replica|esque|inspired|type of thing',
+    { effect: 'likens', side: 'after', reach: 2 },
+  ],
+  [
+    "may be|maybe|might be|might|could be|possibly|perhaps|probably|presumably|apparently|i think|i believe|i guess|i suspect|we think|we believe|i assume|not sure if|not sure whether|not sure but|unsure|unsure if|not certain|seems to be|appears to be|supposedly|allegedly|i was told|i am told|i'm told|was told|we were told|told it|told it is|told it was|believed to be|thought to be|said to be|sold to me as|likely|most likely|as far as i know|afaik|as far as i can tell|looks to be|if i am right|if i'm not mistaken|guessing|from what i can find|google says|according to|have no idea if|no idea if|don't know if|do not know if|don't know whether|could this be|is it|is this",
+    { effect: 'guesses', side: 'before', reach: 99 },
+  ],
+  [
+    "i think|i believe|apparently|i was told|i am told|i'm told|perhaps|possibly|maybe|probably|not sure|i guess",
+    { effect: 'guesses', side: 'after', reach: 8 },
+  ],
+  [
+    "often called|sometimes called|also called|often described as|often advertised as|often sold as|advertised as|described as|so-called|so called|people say|some say|sellers call|sellers say|you will see|you'll see|wrongly called|wrongly described as|wrongly listed as|listed as|known to some as|people call|others call|everyone calls|called by some",
+    { effect: 'quotes', side: 'before', reach: 99 },
+  ],
+  [
+    "also have|also selling|also for sale|also listed|also available|i also have|i also sell|we also have|see my other|my other|my others|other items|other listings|another|another machine|another one|a friend's|a friend has|my neighbour's|my sister's|my sister has|my new|replaced by|replaced it with|replacing it with|upgraded to|upgrading to|bought a new|bought myself|swap for|swap for a|exchange for|exchange for a|part exchange|trade for|trade for a|in exchange for|looking for|in search of|wanted|comes from another|taken from|taken off|from another|donor|she also had|he also had|she used to have|i used to have|i had a|we used to|the others were|next to",
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  [
+    'fits|fit|to fit|suits|to suit|suitable for|compatible with|for|for a|for an|for the|made for|works with|will fit|will also fit|should fit|from a|from an|off a|off an|manual for|case for|parts for|borrowed from|intended for|designed for|also for',
+    { effect: 'other', side: 'before', reach: 6, namesOnly: true },
+  ],
+  [
+    'for sale|for collection|for you|for me|for years|for many years|for the age|for its age|for spares',
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
+  [
+    'and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|only|just a|just',
+    { effect: 'stop', side: 'both', reach: 0 },
+  ],
+];

@@ -1,0 +1,43 @@
+import type { TriggerRow } from './types';
+
+export const french: readonly TriggerRow[] = [
+  [
+    'pas seulement|sans problème|sans souci|pas de problème|aucun problème|sans doute|pas mal|aucun défaut|sans réserve',
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
+  [
+    "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non",
+    { effect: 'denies', side: 'before', reach: 6 },
+  ],
+  ['sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
+  [
+    'non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
+    { effect: 'denies', side: 'after', reach: 5 },
+  ],
+  [
+    'comme une|comme un|comme la|comme le|semblable à|similaire à|ressemble à|dans le style|identique à|plus léger que|plus légère que|plus lourde que|plus petite que|comparable à|à ne pas confondre avec|même canette que|même canette que la|les mêmes canettes que',
+    { effect: 'likens', side: 'before', reach: 8 },
+  ],
+  ['style|copie|réplique', { effect: 'likens', side: 'after', reach: 2 }],
+  [
+    "peut-être|sans doute une|probablement|je pense|je crois|apparemment|il semble|semble être|on m'a dit|vendue comme|il paraît|pas sûr|pas sûre|selon|pourrait être|doit être|éventuellement",
+    { effect: 'guesses', side: 'before', reach: 99 },
+  ],
+  ['je pense|je crois|apparemment|peut-être|probablement', { effect: 'guesses', side: 'after', reach: 8 }],
+  [
+    'souvent appelée|souvent appelé|dite|soi-disant|souvent décrite comme|annoncée comme',
+    { effect: 'quotes', side: 'before', reach: 99 },
+  ],
+  [
+    "j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a",
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  [
+    "convient à|compatible avec|adaptable sur|pour|pour la|pour une|va sur|s'adapte à|provenant d'une",
+    { effect: 'other', side: 'before', reach: 6, namesOnly: true },
+  ],
+  [
+    'et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement',
+    { effect: 'stop', side: 'both', reach: 0 },
+  ],
+];

@@ -1,0 +1,53 @@
+import type { AttributeKnown } from '../pack/knowledge';
+import type { Span } from '../text/span';
+import { type Hit, ofKind } from './hits';
+import { quoteOf, type TextPart } from './part-text';
+import type { ValueClaim, WordingClaim } from './reading';
+import type { StanceReader } from './stance';
+import { partMeant } from './subject';
+import type { Stanced } from './types';
+
+/** One text with all that is needed to read claims from it. */
+export interface PartReading {
+  part: TextPart;
+  hits: readonly Hit[];
+  stances: StanceReader;
+}
+
+/** Features that an advert's words assert, each of the thing or of something else. */
+export function valuesIn({ part, hits, stances }: PartReading): ValueClaim[] {
+  return ofKind(hits, 'value').map((hit) => ({
+    ...stanced({ part, hits, stances }, hit, hit.value.attribute),
+    pack: hit.value.pack,
+    attribute: hit.value.attribute,
+    value: hit.value.value,
+  }));
+}
+
+/** Words that packs weigh, where none of their harmless longer phrases stands. */
+export function wordingsIn(reading: PartReading): WordingClaim[] {
+  const harmless = ofKind(reading.hits, 'unless');
+  return ofKind(reading.hits, 'wording')
+    .filter((hit) => !harmless.some((one) => one.value.entry === hit.value.entry && overlaps(one, hit)))
+    .map((hit) => {
+      const means = hit.value.entry.means;
+      const isFeature = means !== undefined && 'attribute' in means;
+      const claim = isFeature ? stanced(reading, hit, null) : plain(reading, hit);
+      return { ...claim, pack: hit.value.pack, entry: hit.value.entry };
+    });
+}
+
+export function plain({ part, stances }: PartReading, hit: Hit): Stanced {
+  return { ...quoteOf(part, hit.start, hit.end), ...stances.at(hit.firstToken, hit.lastToken) };
+}
+
+function stanced(reading: PartReading, hit: Hit, attribute: AttributeKnown | null): Stanced {
+  const claim = plain(reading, hit);
+  if (claim.subject === 'other') return claim;
+  const noun = partMeant(reading.part, reading.hits, hit, attribute);
+  return noun ? { ...claim, subject: 'other', trigger: reading.part.text.slice(noun.start, noun.end) } : claim;
+}
+
+function overlaps(a: Span, b: Span): boolean {
+  return a.start < b.end && b.start < a.end;
+}

@@ -1,0 +1,46 @@
+import type { YearMention } from '../quantity/types';
+import { findYears } from '../quantity/years';
+import { clauseAt, quoteOf, type TextPart, tokenAt } from './part-text';
+import type { YearClaim } from './reading';
+import type { PartReading } from './values';
+
+/** Labels of rows whose year is the year made. Folded. */
+const YEAR_LABELS =
+  /^(year|date|age|era|period|made|built|year of manufacture|baujahr|jahr|alter|annee|epoque|date de fabrication)\b/;
+
+/**
+ * Years with their kind. A bare year or decade is the year made in a title, right before the thing's noun ("a 1954
+ * machine"), or in a row for it; anywhere else a year that no word explains claims nothing.
+ */
+export function yearsIn(reading: PartReading): YearClaim[] {
+  const { part, stances } = reading;
+  return findYears(part.text).map((mention) => {
+    const first = tokenAt(part, mention.start);
+    const last = tokenAt(part, mention.end - 1);
+    const stance = stances.at(first, last);
+    return {
+      ...quoteOf(part, mention.start, mention.end),
+      ...stance,
+      from: mention.from,
+      to: mention.to,
+      approximate: mention.approximate,
+      kind: mention.kind === 'unknown' && isMadeByPlace(reading, mention, first, last) ? 'made' : mention.kind,
+    };
+  });
+}
+
+function isMadeByPlace({ part, hits }: PartReading, mention: YearMention, first: number, last: number): boolean {
+  if (part.field === 'title') return true;
+  if (part.field === 'details') return YEAR_LABELS.test(lineStart(part, mention.start));
+  const clause = clauseAt(part, first);
+  if (!clause) return false;
+  return hits.some(
+    (hit) =>
+      hit.value.kind === 'thing' && hit.firstToken > last && hit.lastToken <= clause.last && hit.firstToken - last <= 4,
+  );
+}
+
+function lineStart(part: TextPart, offset: number): string {
+  const from = part.text.lastIndexOf('\n', offset) + 1;
+  return part.text.slice(from, offset).toLowerCase().normalize('NFKD').replace(/\p{M}/gu, '').trim();
+}

@@ -1,0 +1,81 @@
+import type { BandKnown, Knowledge } from '../pack/knowledge';
+import type { Rate } from '../pack/schema/prices';
+import { NORMAL_90, normalCdf } from './normal';
+
+/** A predictive price distribution: log-normal on either side of its median, low to high the central 80 %. */
+export interface StatedBand {
+  low: number;
+  mid: number;
+  high: number;
+  currency: string;
+  /** How many real observations stand behind it; none yet: the pack's word is worth `effective` of them. */
+  observations: number;
+  effective: number;
+  /** The pack's entries that were used. */
+  from: BandKnown[];
+  /** The grade it is for, or null where the advert's grade isn't known. */
+  grade: string | null;
+}
+
+/**
+ * The pack's own band for a model in a condition grade. Where the grade isn't known: the usual grade's, else the one
+ * grade's there is, else all of them as one wide band.
+ * @param grade the grade's id in that pack, or null.
+ * @returns null where the pack states no band for the model (or none for that grade).
+ */
+export function statedBand(model: string, grade: string | null, knowledge: Knowledge): StatedBand | null {
+  const all = knowledge.bands.get(model) ?? [];
+  if (all.length === 0) return null;
+  const usual = usualGrade(all, knowledge);
+  const asked = grade ?? usual;
+  const fitting = asked === null ? all : all.filter((band) => band.def.grade === undefined || band.def.grade === asked);
+  if (fitting.length === 0) return grade === null ? merged(all, null) : null;
+  return merged(fitting, asked);
+}
+
+function usualGrade(bands: readonly BandKnown[], knowledge: Knowledge): string | null {
+  const grades = knowledge.packs.find((pack) => pack.id === bands[0]?.pack)?.grades ?? [];
+  return grades.find((grade) => grade.usual)?.id ?? null;
+}
+
+/** Several bands for one question: of one grade the newest speaks; of different grades all do, as one wide band. */
+function merged(bands: readonly BandKnown[], grade: string | null): StatedBand | null {
+  const currency = bands[0]!.def.currency;
+  const same = bands.filter((band) => band.def.currency === currency);
+  const newest = [...same].sort((a, b) => b.def.date.localeCompare(a.def.date));
+  const used = grade === null ? newest : newest.slice(0, 1);
+  const low = Math.min(...used.map((band) => band.def.low));
+  const high = Math.max(...used.map((band) => band.def.high));
+  const only = used.length === 1 ? used[0]!.def.mid : undefined;
+  return {
+    low,
+    mid: only ?? Math.sqrt(low * high),
+    high,
+    currency,
+    observations: 0,
+    effective: used.reduce((sum, band) => sum + (band.def.weight ?? 1), 0),
+    from: used,
+    grade,
+  };
+}
+
+/** The probability that such a thing costs no more than `amount` (in the band's currency, above zero). */
+export function shareBelow(band: StatedBand, amount: number): number {
+  const side = amount >= band.mid ? Math.log(band.high / band.mid) : Math.log(band.mid / band.low);
+  const sigma = Math.max(side, 1e-6) / NORMAL_90;
+  return normalCdf(Math.log(amount / band.mid) / sigma);
+}
+
+/**
+ * An amount in another currency by the newest dated rate not after `asOf` (or the oldest there is), in either
+ * direction. Null where no pack gives one.
+ */
+export function convert(amount: number, from: string, to: string, rates: readonly Rate[], asOf: string): number | null {
+  if (from === to) return amount;
+  const fitting = rates
+    .filter((rate) => (rate.from === from && rate.to === to) || (rate.from === to && rate.to === from))
+    .sort((a, b) => b.date.localeCompare(a.date));
+  const rate = fitting.find((one) => one.date <= asOf) ?? fitting.at(-1);
+  if (!rate) return null;
+  return rate.from === from ? amount * rate.rate : amount / rate.rate;
+}

@@ -1,0 +1,116 @@
+/** What the audit says. Plain words first; the exact words of the advert and the packs stand beside each sentence. */
+export const findingTexts = {
+  serialModel: {
+    known: (label: string, first: string, last: string, year: string, place: string) =>
+      `Numbers ${first} to ${last} were allotted to ${label}${year ? ` in ${year}` : ''}${place ? `, ${place}` : ''}.`,
+    disproved: (serial: string, allotted: string, claimed: string) =>
+      `The serial ${serial} was allotted to ${allotted}, not to ${claimed}.`,
+    agrees: (serial: string, claimed: string) => `The serial ${serial} is one of those allotted to ${claimed}.`,
+    shared: (serial: string, models: string) => `The serial ${serial} is from a block shared by ${models}.`,
+    ask: 'Could you send a photo of the serial number, close up, and of any model plate?',
+  },
+  serialYear: {
+    disproved: (serial: string, year: string, claimed: string) =>
+      `The serial ${serial} was allotted in ${year}, which doesn't fit “${claimed}”.`,
+    agrees: (serial: string, year: string) => `The serial ${serial} was allotted in ${year}, as the advert says.`,
+    ask: 'How do you know when it was made? Could you send a photo of the serial number?',
+  },
+  serialForm: {
+    misread: (serial: string, suggestion: string) =>
+      `No known number looks like ${serial}; it may be a slip for ${suggestion}.`,
+    badForm: (serial: string) => `${serial} doesn't have the form of a serial of this maker.`,
+    formKnown: (maker: string, form: string) => `Serials of ${maker} have this form: ${form}.`,
+    unknown: (serial: string) => `The serial ${serial} is in none of the tables here.`,
+    anyMaker: 'this maker',
+    ask: 'Could you read the serial again, and send a photo of it close up?',
+  },
+  claimFact: {
+    known: (model: string, attribute: string, value: string) => `${model}: ${attribute}: ${value}.`,
+    knownSometimes: (model: string, attribute: string, value: string) => `${model}: ${attribute}: usually ${value}.`,
+    disproved: (model: string, attribute: string, value: string, quote: string) =>
+      `“${quote}” doesn't hold for ${model}: ${attribute} is ${value}.`,
+    usually: (model: string, attribute: string, value: string, quote: string) =>
+      `“${quote}” would be unusual for ${model}: ${attribute} is usually ${value}.`,
+    agrees: (model: string, quote: string) => `“${quote}” is what is known of ${model}.`,
+    whichever: 'any machine that this can be',
+    yes: 'yes',
+    no: 'no',
+    or: (values: readonly string[]) =>
+      values.length < 2 ? (values[0] ?? '') : `${values.slice(0, -1).join(', ')} or ${values.at(-1)}`,
+    range: (from: number | null, to: number | null, unit: string) =>
+      from === null
+        ? `at most ${to} ${unit}`
+        : to === null
+          ? `at least ${from} ${unit}`
+          : from === to
+            ? `${from} ${unit}`
+            : `${from} to ${to} ${unit}`,
+  },
+  weight: {
+    disproved: (quote: string, model: string, range: string) =>
+      `“${quote}” doesn't hold for ${model}, which weighs ${range}.`,
+    withCase: (quote: string, model: string, range: string) =>
+      `“${quote}” is more than ${model} weighs by itself (${range}); it may be with the case on.`,
+    unusual: (quote: string, model: string, range: string) =>
+      `“${quote}” would be unusual for ${model}, which weighs ${range}.`,
+    agrees: (quote: string, model: string, range: string) => `“${quote}” fits ${model}, which weighs ${range}.`,
+    ask: 'What does it weigh on a scale, and is the case on it?',
+  },
+  nameName: {
+    disproved: (first: string, second: string) =>
+      `The advert calls it both “${first}” and “${second}”, which are two different models.`,
+    unproved: (first: string, second: string) =>
+      `The advert names “${first}” and “${second}”: which of the two is on sale?`,
+    known: (label: string, other: string) => `${label} and ${other} are two models.`,
+    ask: (first: string, second: string) =>
+      `Is it the ${first} or the ${second}? Could you send a photo of the whole machine and of any model plate?`,
+  },
+  rarity: {
+    known: (label: string, number: string) => `About ${number} of ${label} were made.`,
+    disproved: (quote: string, label: string, number: string) =>
+      `“${quote}” doesn't hold: about ${number} of ${label} were made.`,
+    caution: (quote: string, label: string, number: string) =>
+      `Weigh the word “${quote}”: about ${number} of ${label} were made.`,
+  },
+  ageWords: {
+    knownSerial: (serial: string, year: string) => `Serial ${serial} was allotted in ${year}.`,
+    knownModel: (label: string, years: string) => `${label} was made ${years}.`,
+    years: (from: number | null, to: number | null) =>
+      from === null
+        ? `until ${to}`
+        : to === null
+          ? `from ${from} on`
+          : from === to
+            ? `in ${from}`
+            : `from ${from} to ${to}`,
+    disproved: (quote: string, basis: string) => `“${quote}” doesn't hold: ${basis}`,
+    caution: (quote: string, basis: string) => `Weigh the word “${quote}”: ${basis}`,
+    agrees: (quote: string, basis: string) => `“${quote}” fits: ${basis}`,
+    ask: 'How do you know when it was made? Could you send a photo of the serial number?',
+  },
+  price: {
+    known: (label: string, grade: string, low: string, high: string, date: string) =>
+      `${label}${grade ? `, ${grade}` : ''}: 80 of 100 go for ${low} to ${high} (${date}).`,
+    above: (price: string, label: string) => `${price} is above what ${label} goes for.`,
+    highSide: (price: string, label: string) => `${price} is on the high side for ${label}.`,
+    within: (price: string, label: string) => `${price} is within what ${label} usually goes for.`,
+    lowSide: (price: string, label: string) => `${price} is on the low side for ${label}.`,
+    below: (price: string, label: string) =>
+      `${price} is far below what ${label} goes for. See it before paying, and ask why.`,
+  },
+  wording: {
+    never: (quote: string, why: string) => `“${quote}” doesn't hold: ${why}`,
+  },
+  missing: {
+    serial: 'The advert gives no serial number.',
+    serialAsk: 'Could you send me the serial number, with a photo of it close up?',
+    photos: 'The advert shows no photograph.',
+    photosAsk: 'Could you send photos of the whole machine from all sides and of the underside?',
+    model: 'The advert doesn’t say which model it is.',
+    modelAsk: 'Is there a model name or number on a plate or decal? A photo would help.',
+    attribute: (attribute: string) => `The advert doesn't say: ${attribute}.`,
+  },
+  source: {
+    none: 'no source given',
+  },
+} as const;
