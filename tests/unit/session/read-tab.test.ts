@@ -1,0 +1,135 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { checkTab, readTab, type TabReach } from '../../../src/session/read-tab';
+import { Readings } from '../../../src/session/readings';
+import { fakeArea, fakeLock } from './fake-area';
+import { sampleHarvest } from './sample-harvest';
+
+const where = { window: 1, tab: 7 };
+const url = 'https://market.example/advert';
+const day = '2026-06-01';
+
+/** A tab that shows one document at one address. */
+function tabShowing(change: Partial<TabReach> = {}): TabReach {
+  return {
+    look: async () => ({ document: 'D1', address: url, contentType: 'text/html' }),
+    collect: async (_tab, document) => ({ document, answer: sampleHarvest() }),
+    shows: async () => true,
+    ...change,
+  };
+}
+
+const refuses = async () => {
+  throw new Error('Cannot access contents of the page');
+};
+
+let readings: Readings;
+beforeEach(() => {
+  readings = new Readings(fakeArea(), fakeLock());
+});
+
+async function pressed(reach: TabReach, address: string | undefined = url) {
+  await readTab(where, address, day, reach, readings);
+  return readings.get(where);
+}
+
+describe('one press of the button', () => {
+  it('keeps what the reader found, with its document', async () => {
+    expect(await pressed(tabShowing())).toMatchObject({
+      state: 'read',
+      document: 'D1',
+      address: url,
+      asOf: day,
+      harvest: sampleHarvest(),
+    });
+  });
+
+  it.each([
+    ['chrome://settings/', 'browser-page'],
+    [undefined, 'browser-page'],
+    ['about:blank', 'browser-page'],
+    ['file:///home/someone/advert.html', 'file'],
+    ['https://shop.example/', 'blocked'],
+    ['not an address', 'blocked'],
+  ])('says why %s may not be read', async (address, reason) => {
+    await readTab(where, address, day, tabShowing({ look: refuses }), readings);
+    expect(await readings.get(where)).toMatchObject({ state: 'refused', reason });
+  });
+
+  it.each(['application/pdf', 'image/png', 'video/mp4'])('does not read a viewer of %s', async (contentType) => {
+    const look = async () => ({ document: 'D1', address: url, contentType });
+    expect(await pressed(tabShowing({ look }))).toMatchObject({ state: 'refused', reason: 'document' });
+  });
+
+  it('drops an answer from another document', async () => {
+    const collect = async () => ({ document: 'D2', answer: sampleHarvest({ url: 'https://other.example/' }) });
+    expect(await pressed(tabShowing({ collect }))).toEqual({ ...where, number: 1, asOf: day, state: 'left' });
+  });
+
+  it('knows a document that went away while it was read', async () => {
+    expect(await pressed(tabShowing({ collect: refuses, shows: async () => false }))).toMatchObject({ state: 'left' });
+  });
+
+  it('says that the reader failed where the document is still there', async () => {
+    expect(await pressed(tabShowing({ collect: refuses }))).toMatchObject({ state: 'failed', reason: 'reader' });
+  });
+
+  it.each([
+    ['nothing', null],
+    ['a text', 'read'],
+    ['another schema', { ...sampleHarvest(), schema: 2 }],
+    ['a candidate of an unknown field', sampleHarvest({ candidates: [{ field: 'script' } as never] })],
+    [
+      'a weight that is no number',
+      sampleHarvest({ candidates: [{ ...sampleHarvest().candidates[0], weight: '1' } as never] }),
+    ],
+    ['a value beyond all caps', sampleHarvest({ url: 'x'.repeat(500_000) })],
+  ])('does not keep %s as an answer', async (_what, answer) => {
+    const collect = async (_tab: number, document: string) => ({ document, answer });
+    expect(await pressed(tabShowing({ collect }))).toMatchObject({ state: 'failed', reason: 'reader' });
+  });
+
+  it('keeps no key that the reader does not have', async () => {
+    const answer = JSON.parse(JSON.stringify(sampleHarvest()).replace('{', '{"__proto__":{"x":1},"more":"<img>",'));
+    const collect = async (_tab: number, document: string) => ({ document, answer });
+    const kept = JSON.stringify(await pressed(tabShowing({ collect })));
+    expect(kept).toContain('Corvane');
+    expect(kept).not.toContain('more');
+    expect(kept).not.toContain('__proto__');
+  });
+});
+
+describe('a tab that loads something', () => {
+  it('is left alone while it shows the same document', async () => {
+    await pressed(tabShowing());
+    expect(await checkTab(where, tabShowing(), readings)).toBe(false);
+    expect((await readings.get(where))?.state).toBe('read');
+  });
+
+  it('marks the reading as left once it shows another one', async () => {
+    await pressed(tabShowing());
+    expect(await checkTab(where, tabShowing({ shows: async () => false }), readings)).toBe(true);
+    expect(await readings.get(where)).toEqual({ ...where, number: 1, asOf: day, state: 'left' });
+  });
+
+  it('is asked for the document and the address that were read', async () => {
+    await pressed(tabShowing());
+    const asked: unknown[] = [];
+    const shows = async (_tab: number, { document, address }: { document: string; address: string }) => {
+      asked.push({ document, address });
+      return true;
+    };
+    await checkTab(where, tabShowing({ shows }), readings);
+    expect(asked).toEqual([{ document: 'D1', address: url }]);
+  });
+
+  it('ends a refusal too: another page may be read', async () => {
+    await pressed(tabShowing({ look: refuses }));
+    expect(await checkTab(where, tabShowing(), readings)).toBe(true);
+  });
+
+  it('has nothing to leave where nothing was read, or a reading is under way', async () => {
+    expect(await checkTab(where, tabShowing(), readings)).toBe(false);
+    await readings.begin(where, day);
+    expect(await checkTab(where, tabShowing({ shows: async () => false }), readings)).toBe(false);
+  });
+});
