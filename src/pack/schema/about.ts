@@ -1,14 +1,13 @@
 import * as z from 'zod/mini';
-import { packTexts as texts } from '../../text/catalogue/pack';
 import { list, table } from './lists';
-import { Currency, entry, Id, Language, LocalText, PartialDate, Phrase, Text } from './parts';
+import { Address, Currency, entry, Id, Language, LocalText, PartialDate, Phrase, Text } from './parts';
 
 /** A citation: words, or words with an address. `common` marks what the trade takes for granted without a source. */
 export const Citation = z.union([
   Text,
   entry({
     text: Text,
-    url: z.optional(z.string().check(z.regex(/^https:\/\/\S+$/, texts.expected.https), z.maxLength(2000))),
+    url: z.optional(Address),
     date: z.optional(PartialDate),
     common: z.optional(z.boolean()),
   }),

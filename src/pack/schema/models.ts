@@ -5,6 +5,7 @@ import {
   Currency,
   entry,
   Id,
+  Language,
   LocalText,
   PartialDate,
   Phrase,
@@ -62,7 +63,7 @@ export const Facts = table(
 );
 
 /** A name as sellers write it. `weak`: only beside the maker's or family's name, or after "model", is it a name. */
-export const Name = z.union([Text, entry({ text: Text, lang: z.optional(z.string()), weak: z.optional(z.boolean()) })]);
+export const Name = z.union([Text, entry({ text: Text, lang: z.optional(Language), weak: z.optional(z.boolean()) })]);
 
 export const Family = entry({
   id: Id,

@@ -50,6 +50,9 @@ const cleanText = z.check<string>((ctx) => {
 /** Clean text of 1 to 2,000 UTF-16 units. */
 export const Text = z.string().check(z.minLength(1), z.maxLength(2000), cleanText);
 
+/** An https address; shown to people, so it is clean text too. */
+export const Address = z.string().check(z.regex(/^https:\/\/\S+$/, texts.expected.https), z.maxLength(2000), cleanText);
+
 /** Lower-case ASCII letters, digits and inner hyphens, 80 at most. */
 export const Id = z.string().check(z.regex(/^[a-z0-9](?:[a-z0-9-]*[a-z0-9])?$/, texts.expected.id), z.maxLength(80));
 
@@ -72,10 +75,18 @@ export const LocalText = z.union([Text, table(Language, Text)]);
 
 export const Year = z.int().check(z.gte(1500), z.lte(2200));
 
-/** "1954", "1954-03" or "1954-03-17" (ISO 8601). */
-export const PartialDate = z
-  .string()
-  .check(z.regex(/^\d{4}(?:-(?:0[1-9]|1[0-2])(?:-(?:0[1-9]|[12]\d|3[01]))?)?$/, texts.expected.date));
+const PARTIAL_DATE = /^\d{4}(?:-(?:0[1-9]|1[0-2])(?:-(?:0[1-9]|[12]\d|3[01]))?)?$/;
+
+const inCalendar = z.check<string>((ctx) => {
+  const [year, month, day] = ctx.value.split('-').map(Number);
+  if (!PARTIAL_DATE.test(ctx.value) || !day || !month) return;
+  const leap = year! % 4 === 0 && (year! % 100 !== 0 || year! % 400 === 0);
+  const last = month === 2 ? (leap ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
+  if (day > last) ctx.issues.push({ code: 'custom', input: ctx.value, message: texts.expected.realDate });
+});
+
+/** "1954", "1954-03" or "1954-03-17" (ISO 8601): a day, month or year that the Gregorian calendar has. */
+export const PartialDate = z.string().check(z.regex(PARTIAL_DATE, texts.expected.date), inCalendar);
 
 /** Years, both ends included; an end left out is open. */
 export const YearSpan = entry({ from: z.optional(Year), to: z.optional(Year) });

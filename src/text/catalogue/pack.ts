@@ -39,7 +39,9 @@ export const packTexts = {
   what: {
     missing: 'nothing is there',
     is: (what: string) => `${what} is there`,
-    notJson: (detail: string) => `not JSON: ${detail}`,
+    notJson: (line: number, column: number, there: string) =>
+      `${there} stands at line ${line}, column ${column}, where it can't stand in JSON`,
+    endsTooSoon: (line: number) => `the text ends too soon, in line ${line}`,
     unknownKey: (key: string) => `unknown key ${key}`,
     key: (key: string) => `the key ${key} is there`,
     duplicate: (id: string) => `"${id}" stands here a second time`,
