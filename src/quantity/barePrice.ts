@@ -1,0 +1,30 @@
+import type { Amount } from './moneyAmounts';
+import { followsPriceOnly, namesPrice } from './moneyWords';
+import { isPhoneNumber } from './phones';
+
+const OTHER_UNIT =
+  /^ ?(?:%|°|kg|kilos?|g|lbs?|oz|st|mm|cm|m|km|in|inch|inches|ft|feet|foot|"|v|volts?|w|watts?|hz|amps?|rpm|stitch|stitches|years?|yrs?|jahre?|ans|days?|hours?|hrs?|miles?|mins?|minutes?|pieces?|pcs|stuck|bobbins?|needles?|machines?|x(?= ?\d)|er(?!\p{L})|s(?!\p{L})|th|rd|nd|am|pm|uhr)(?!\p{L})/u;
+const OTHER_NUMBER =
+  /(?:^|[^\p{L}])(?:model|modell|modele|mod|class|klasse|type|typ|no|nr|num|number|nummer|serial|size|grosse|taille|part|lot|item|ref|tel|telephone|phone|call|ring|text|mobile|mob|handy|year|baujahr|circa|made|built|from the)[.: #]*$/u;
+const YEAR = /^(?:1[5-9]|20)\d\d$/;
+/** What may stand beside a number that looks like a year without making it one. */
+const ONLY_NUMBER = /^[^\p{L}\p{N}]*$/u;
+const LONGEST = 7;
+
+/**
+ * In a price field, is the number a price although no currency stands beside it? Not where it is a phone number, a
+ * measure, a model, a percentage, or a year among other words.
+ */
+export function isPlainPrice(folded: string, { start, end, value }: Amount): boolean {
+  const before = folded.slice(Math.max(0, start - 40), start);
+  const after = folded.slice(end, end + 40);
+  if (followsPriceOnly(after)) return true;
+  if (/[\p{L}\p{N}#/.,+:-]$/u.test(before) && !/(?:\p{L}[:.]|[ (]-|: ?)$/u.test(before)) return false;
+  if (OTHER_UNIT.test(after) || /^[\p{L}\p{N}/-]/u.test(after)) return false;
+  const whole = value.split('.')[0]!;
+  const written = folded.slice(start, end);
+  if (/^0\d/.test(written) || whole.length > LONGEST || isPhoneNumber(folded, start)) return false;
+  if (namesPrice(before)) return true;
+  if (OTHER_NUMBER.test(before)) return false;
+  return !YEAR.test(written) || ONLY_NUMBER.test(before + after);
+}

@@ -1,0 +1,151 @@
+import type { Folded } from '../text/fold';
+import type { Span } from '../text/span';
+import { minorUnits } from './currencies';
+import { digitFollows, type Expectation, matchAt, type Reading, signAfter, signBefore } from './moneyBeside';
+import type { Meaning } from './moneySigns';
+import { decimalMark, type Numeral, readNumeral, scanNumerals } from './numerals';
+import { arePoundsWeight } from './pounds';
+
+/** An amount in a folded text, before it is known whether it is meant as money. */
+export interface Amount extends Span {
+  value: string;
+  currency: string | null;
+  /** A sign, word or code of a currency, or a price's dash, stands beside it. */
+  isPrice: boolean;
+  isRange: boolean;
+}
+
+/** "1.340" is thousands in every currency but those with three decimals, where the page's language decides. */
+function threeDigits(currency: string | null, language: string | null) {
+  return (separator: string) => {
+    if (currency === null || minorUnits(currency) !== 3) return 'group' as const;
+    return separator === (decimalMark(language) ?? '.') ? ('decimals' as const) : ('group' as const);
+  };
+}
+
+function timesThousand(value: string): string {
+  const [whole, decimals = ''] = value.split('.') as [string, string?];
+  const digits = `${whole}${decimals.padEnd(3, '0').slice(0, 3)}`.replace(/^0+(?=\d)/, '');
+  return decimals.length > 3 ? `${digits}.${decimals.slice(3)}` : digits;
+}
+
+const MODEL_BEFORE = /(?<!\p{L})(?:class|klasse|classe|model|modell|modele|type|typ|no|nr|mark|mk|size)\.? $/u;
+
+/** "class 15 450 €" is class 15 for 450: the space is not one between thousands. */
+function withoutModel(folded: string, number: Numeral): Numeral {
+  if (number.separators[0] !== ' ' || !MODEL_BEFORE.test(folded.slice(Math.max(0, number.start - 12), number.start)))
+    return number;
+  const skipped = number.groups[0]!.length + 1;
+  return {
+    ...number,
+    start: number.start + skipped,
+    groups: number.groups.slice(1),
+    separators: number.separators.slice(1),
+  };
+}
+
+const THOUSANDS = /k(?![\p{L}\d])|k(?=€)/uy;
+const DASH = /[,.:]-{1,2}(?!\d)|\/-{1,2}(?!\d)/y;
+const LONGEST_WHOLE = 15;
+
+/** One number with what stands beside it, or null where it is part of a word ("K20417") or of a percentage. */
+function readAmount(reading: Reading, number: Numeral, free: number): (Amount & { inThousands: boolean }) | null {
+  const folded = reading.folded.text;
+  const found = signBefore(reading, number.start);
+  const before = found && found.start >= free ? found : null;
+  const glued = /[\p{L}\p{N}]$/u.test(folded.slice(Math.max(0, number.start - 1), number.start));
+  if (glued && !before) return null;
+  const first = readNumeral(number, threeDigits(before?.meaning.currency ?? reading.expected, reading.language));
+  const inThousands = matchAt(THOUSANDS, folded, first.end) !== null;
+  let end = first.end + (inThousands ? 1 : 0);
+  const dash = matchAt(DASH, folded, end);
+  if (dash) end += dash[0].length;
+  const after = signAfter(reading, end);
+  if (/^ ?%/.test(folded.slice(end, end + 2))) return null;
+  let meaning = before?.meaning ?? null;
+  const start = before?.start ?? number.start;
+  if (
+    after &&
+    (!before || (after.isWord && settles(before.meaning, after.meaning) && digitFollows(folded, after.end) === null))
+  ) {
+    if (!before && /pounds?$/.test(folded.slice(end, after.end)) && arePoundsWeight(folded, start, after.end))
+      return null;
+    meaning = after.meaning;
+    end = after.end;
+  }
+  const { value } = meaning ? readNumeral(number, threeDigits(meaning.currency, reading.language)) : first;
+  if (value.split('.')[0]!.length > LONGEST_WHOLE) return null;
+  const isPrice = meaning !== null || dash !== null;
+  // "12.05.2020" by itself is a date, not twelve and five hundredths.
+  if (!isPrice && first.end !== number.end) return null;
+  return {
+    start,
+    end,
+    value: inThousands ? timesThousand(value) : value,
+    currency: meaning ? meaning.currency : reading.expected,
+    isPrice,
+    isRange: false,
+    inThousands,
+  };
+}
+
+/** "$450 CAD": the code says which of the dollars it is. */
+function settles(sign: Meaning, code: Meaning): boolean {
+  return code.currency !== null && (sign.currency === code.currency || sign.shared.includes(code.currency));
+}
+
+/** "450-500" alone in a price field: no more apart than a seller's hopes, so that "201-3" or "20-417" are none. */
+function bareRange(isPriceField: boolean, low: Amount, high: Amount): boolean {
+  return isPriceField && Number(high.value) <= 3 * Number(low.value);
+}
+
+const RANGE_WORD = /^(?: ?-{1,2} ?| to | bis | a | and | und | et )$/;
+
+/** "£40-£60", "40 bis 60 Euro": one amount, the lower, where the second is no less and one of them is a price. */
+function joinRange(
+  folded: string,
+  isPriceField: boolean,
+  low: Amount & { inThousands: boolean },
+  high: Amount & { inThousands: boolean },
+): Amount | null {
+  const between = folded.slice(low.end, high.start);
+  if (!RANGE_WORD.test(between) || !(high.isPrice || low.isPrice || bareRange(isPriceField, low, high))) return null;
+  const opened = /(?:between|zwischen|entre|von|from) (?:\p{L}{0,3}\p{Sc} ?)?$/u.test(
+    folded.slice(Math.max(0, low.start - 12), low.start),
+  );
+  if (/and|und|et/.test(between) && !opened) return null;
+  if (low.isPrice && high.isPrice && low.currency !== high.currency) return null;
+  const value = high.inThousands && !low.inThousands && Number(low.value) < 1000 ? timesThousand(low.value) : low.value;
+  if (Number(value) >= Number(high.value)) return null;
+  return {
+    start: low.start,
+    end: high.end,
+    value,
+    currency: high.isPrice ? high.currency : low.currency,
+    isPrice: low.isPrice || high.isPrice,
+    isRange: true,
+  };
+}
+
+/** All numbers of a text that can be amounts, in order, with their currencies; ranges as one. */
+export function readAmounts(text: string, folded: Folded, expectation: Expectation): Amount[] {
+  const reading: Reading = { ...expectation, text, folded };
+  const singles: (Amount & { inThousands: boolean })[] = [];
+  let free = 0;
+  for (const number of scanNumerals(folded.text)) {
+    if (number.start < free) continue;
+    const amount = readAmount(reading, withoutModel(folded.text, number), free);
+    if (!amount) continue;
+    singles.push(amount);
+    free = amount.end;
+  }
+  const amounts: Amount[] = [];
+  for (let at = 0; at < singles.length; at++) {
+    const low = singles[at]!;
+    const high = singles[at + 1];
+    const range = high && joinRange(folded.text, expectation.isPriceField, low, high);
+    if (range) at++;
+    amounts.push(range ?? low);
+  }
+  return amounts;
+}

@@ -1,0 +1,103 @@
+import type { Folded } from '../text/fold';
+import type { Span } from '../text/span';
+import { type Meaning, mayComeFirst, meaningOfSign, meaningOfWord, namedDollar } from './moneySigns';
+
+/** What is expected of the page. */
+export interface Expectation {
+  expected: string | null;
+  language: string | null;
+  isPriceField: boolean;
+}
+
+/** A sign, word or code of a currency beside a number, in the folded text. */
+export interface Beside extends Span {
+  meaning: Meaning;
+  /** A code or word, not a sign such as "£". */
+  isWord: boolean;
+}
+
+/** The text being read, in its two forms. */
+export interface Reading extends Expectation {
+  text: string;
+  folded: Folded;
+}
+
+const written = ({ text, folded }: Reading, start: number, end: number) => {
+  const span = folded.toOriginal(start, end);
+  return text.slice(span.start, span.end);
+};
+
+const SIGN_BEFORE = /(\p{L}{0,4})( ?)(\p{Sc})[:]? {0,3}$/u;
+const WORD_BEFORE = /(?<![\p{L}\p{N}'])(\p{L}{1,8})(?:\/(?= ))?[.:]{0,2} {0,3}$/u;
+
+/** The sign, word or code right before the number that starts at `at`. */
+export function signBefore(reading: Reading, at: number): Beside | null {
+  const from = Math.max(0, at - 24);
+  const left = reading.folded.text.slice(from, at);
+  const sign = SIGN_BEFORE.exec(left);
+  if (sign) {
+    const [, letters, space, symbol] = sign as unknown as [string, string, string, string];
+    const symbolAt = from + sign.index + letters.length + space.length;
+    const lettersAt = from + sign.index;
+    // "US $450" but not "a $450 machine".
+    const named = letters && (!space || /^\p{Lu}{2,4}$/u.test(written(reading, lettersAt, lettersAt + letters.length)));
+    const meaning = named ? meaningOfSign(letters + symbol, reading.expected) : null;
+    if (meaning) return { meaning, isWord: false, start: lettersAt, end: at };
+    const plain = meaningOfSign(symbol, reading.expected);
+    return plain && { meaning: plain, isWord: false, start: symbolAt, end: at };
+  }
+  const word = WORD_BEFORE.exec(left);
+  if (!word || !mayComeFirst(word[1]!)) return null;
+  const start = from + word.index;
+  const letters = word[1]!;
+  const meaning = meaningOfWord(
+    letters,
+    written(reading, start, start + letters.length),
+    reading.isPriceField,
+    reading.expected,
+  );
+  return meaning && { meaning, isWord: true, start, end: at };
+}
+
+const SIGN_AFTER = / {0,3}(\p{L}{0,3}\p{Sc})(?!\p{L})/uy;
+const WORD_AFTER = / {0,3}(?:(\p{L}{2,10}) (dollars?)|(\p{L}{1,10}))(?![\p{L}\p{N}])/uy;
+const WORD_THEN_DIGIT = / {0,3}(\p{L}{1,10})(?=\d)/uy;
+
+/** The match of a sticky pattern at that place, or null. */
+export function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
+  pattern.lastIndex = at;
+  return pattern.exec(text);
+}
+
+/** A digit comes next after the sign that ends at `end`: the sign may be that number's. */
+export function digitFollows(folded: string, end: number): 'glued' | 'spaced' | null {
+  const match = /^( ?)\d/.exec(folded.slice(end, end + 2));
+  return match && (match[1] ? 'spaced' : 'glued');
+}
+
+/** The sign, word or code right after the number that ends at `at`, where it is not the next number's. */
+export function signAfter(reading: Reading, at: number): Beside | null {
+  const folded = reading.folded.text;
+  const sign = matchAt(SIGN_AFTER, folded, at);
+  if (sign) {
+    const end = at + sign[0].length;
+    const next = digitFollows(folded, end);
+    const gluedHere = !sign[0].startsWith(' ');
+    const isOurs = next === null || (gluedHere && next === 'spaced') || (next === 'spaced' && sign[1] === '€');
+    const meaning = isOurs ? meaningOfSign(sign[1]!, reading.expected) : null;
+    return meaning && { meaning, isWord: false, start: at, end };
+  }
+  const word = matchAt(WORD_AFTER, folded, at);
+  if (!word || matchAt(WORD_THEN_DIGIT, folded, at)) return null;
+  const [whole, adjective, dollars, plain] = word;
+  const end = at + whole.length;
+  if (adjective && dollars) {
+    const currency = namedDollar(adjective);
+    if (currency) return { meaning: { currency, shared: [] }, isWord: true, start: at, end };
+  }
+  const letters = plain ?? adjective!;
+  const start = at + whole.length - whole.trimStart().length;
+  const wordEnd = start + letters.length;
+  const meaning = meaningOfWord(letters, written(reading, start, wordEnd), reading.isPriceField, reading.expected);
+  return meaning && { meaning, isWord: true, start: at, end: wordEnd };
+}
