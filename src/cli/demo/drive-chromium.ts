@@ -90,13 +90,17 @@ export async function driveChromium(options: DriveOptions): Promise<Chromium> {
       headless: false, // the flags say it: Playwright's own way starts a browser without extensions
       chromiumSandbox: process.getuid?.() !== 0,
       viewport: null,
+      // A window is closed by whoever opened it, on Ctrl+C as well; without one Playwright sees to it.
+      handleSIGINT: !options.headed,
+      handleSIGTERM: !options.headed,
       args: flags({ ...options, extension }),
       ...(network ? { proxy: network.proxy } : {}),
     });
     return await drive(context, network, tidy);
   } catch (error) {
     await tidy();
-    throw error;
+    const line = (error instanceof Error ? error.message : String(error)).split('\n')[0];
+    throw new Error(`${options.executable}: ${line}`, { cause: error });
   }
 }
 

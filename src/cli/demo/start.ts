@@ -33,30 +33,28 @@ async function start(argv: string[]): Promise<string> {
   say(texts.building);
   const extension = buildExtension(ROOT);
   if (!extension) throw new Error(texts.buildFailed);
+  const opened = await open(executable, extension);
+  if (!opened) return asText(page, packs);
   const market = await serveMarket(MARKET);
   try {
-    const { browser, headed } = await open(executable, extension);
-    try {
-      return await present(browser, headed, market, page, packs);
-    } finally {
-      await browser.close();
-    }
+    return await present(opened.browser, opened.headed, market, page, packs);
   } finally {
+    await opened.browser.close();
     await market.close();
   }
 }
 
 /** With a window where there is a screen for one; a screen that can't be reached is as good as none. */
-async function open(executable: string, extension: string): Promise<{ browser: Chromium; headed: boolean }> {
-  const window = { width: 1280, height: 900 };
-  if (hasDisplay()) {
+async function open(executable: string, extension: string): Promise<{ browser: Chromium; headed: boolean } | null> {
+  for (const headed of hasDisplay() ? [true, false] : [false]) {
     try {
-      return { browser: await driveChromium({ executable, extension, window, headed: true }), headed: true };
-    } catch {
-      say(texts.noWindow);
+      const browser = await driveChromium({ executable, extension, headed, window: { width: 1280, height: 900 } });
+      return { browser, headed };
+    } catch (error) {
+      say(texts.didNotStart(printable(error instanceof Error ? error.message : String(error))));
     }
   }
-  return { browser: await driveChromium({ executable, extension, window }), headed: false };
+  return null;
 }
 
 async function present(
@@ -88,6 +86,10 @@ async function present(
 function untilClosed(browser: Chromium): Promise<void> {
   return new Promise((resolve) => {
     browser.context.once('close', () => resolve());
+    // On a Mac the browser stays when its last window is closed.
+    const onPageClosed = () => browser.context.pages().length === 0 && resolve();
+    for (const page of browser.context.pages()) page.once('close', onPageClosed);
+    browser.context.on('page', (page) => page.once('close', onPageClosed));
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
   });
 }

@@ -159,7 +159,7 @@ export const cli = {
     buildFailed: 'the extension could not be built',
     noPage: (page: string, pages: string) =>
       `the market has no page "${page}"; ${pages ? `it has: ${pages}` : 'it has none'}`,
-    noWindow: 'The display of this session takes no window; going on without one.',
+    didNotStart: (what: string) => `The browser did not start: ${what}`,
     open: (url: string) =>
       `Open: ${url}, its audit in the side panel. Close the browser, or press Ctrl+C here, to end.`,
     panelSays: (url: string) => `The side panel, after a press of the toolbar button on ${url}:`,
