@@ -10,9 +10,10 @@ import { SerialIndex } from './serial-index';
 /**
  * Packs made ready to be asked. Packs stand beside each other: none overrides another, a reference without a pack id
  * means this pack's own entry, else that of the pack it extends. Of a pack given twice the higher edition counts.
+ * @param seals pack id -> fingerprint of the key that sealed it, for packs that came sealed.
  * Never throws on packs that `parsePack` gave; a reference that leads nowhere (a base that isn't installed) is left out.
  */
-export function compile(packs: readonly Pack[]): Knowledge {
+export function compile(packs: readonly Pack[], seals: ReadonlyMap<string, string> = new Map()): Knowledge {
   const chosen = newestOfEach(packs);
   const knowledge: Knowledge = {
     packs: [],
@@ -25,7 +26,7 @@ export function compile(packs: readonly Pack[]): Knowledge {
     serials: new SerialIndex([]),
     bands: new Map(),
   };
-  const scopes = chosen.map((pack) => new Scope(pack, knowledge));
+  const scopes = chosen.map((pack) => new Scope(pack, knowledge, seals.get(pack.about.id) ?? null));
   for (const { pack } of scopes) addAttributes(pack, knowledge);
   for (const scope of scopes) addModels(scope, knowledge);
   for (const scope of scopes) linkModels(scope, knowledge);

@@ -10,6 +10,7 @@ export class Scope {
   constructor(
     readonly pack: Pack,
     knowledge: Knowledge,
+    sealedBy: string | null,
   ) {
     this.id = pack.about.id;
     this.known = {
@@ -19,7 +20,7 @@ export class Scope {
       cautions: pack.cautions ?? [],
       grades: pack.prices?.grades ?? [],
       rates: pack.prices?.rates ?? [],
-      sealedBy: null,
+      sealedBy,
     };
     knowledge.packs.push(this.known);
   }
