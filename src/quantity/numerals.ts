@@ -8,13 +8,21 @@ export interface Numeral extends Span {
 
 /**
  * Digits, then groups after a point, comma or apostrophe, or groups of three after a space; or, after a sign of
- * money, decimals alone ("£.99"). Each part begins with a different character, so nothing is tried twice.
+ * money, decimals alone ("£.99"). Each part begins with a different character, so nothing is tried twice, and no
+ * number has more groups than a reader would take in, so that reading on from the middle of one stays cheap.
  */
-const NUMERAL = /\d+(?:[.,'٬٫]\d+| \d{3}(?!\d))*|(?<=\p{Sc} ?)\.\d{1,2}(?!\d)/gu;
+const NUMERAL = /\d+(?:[.,'٬٫]\d+| \d{3}(?!\d)){0,7}|(?<=\p{Sc} ?)\.\d{1,2}(?!\d)/gu;
 
 /** All numbers of a folded text, from left to right. */
 export function scanNumerals(folded: string): Numeral[] {
   return Array.from(folded.matchAll(NUMERAL), (match) => numeral(match[0], match.index));
+}
+
+/** The first number that begins at or after `from`, or null. */
+export function nextNumeral(folded: string, from: number): Numeral | null {
+  NUMERAL.lastIndex = from;
+  const match = NUMERAL.exec(folded);
+  return match && numeral(match[0], match.index);
 }
 
 function numeral(written: string, start: number): Numeral {
@@ -26,7 +34,6 @@ function numeral(written: string, start: number): Numeral {
 /** What three digits after a single point or comma are: "1.340" is one thousand and some, or one and some. */
 export type ThreeDigits = (separator: string) => 'group' | 'decimals';
 
-const MOST_GROUPS = 8;
 const ONLY_GROUPS = new Set([' ', "'", '٬']);
 const MAY_BE_DECIMAL = new Set(['.', ',', '٫']);
 
@@ -74,8 +81,8 @@ function valueOfGroups(groups: readonly string[], separators: readonly string[],
  * with those before it ("5,10,15") is left out.
  */
 export function readNumeral(number: Numeral, three: ThreeDigits): { value: string; end: number } {
-  let count = Math.min(number.groups.length, MOST_GROUPS);
-  let end = number.start + number.groups.slice(0, count).join(' ').length;
+  let count = number.groups.length;
+  let { end } = number;
   for (; count > 1; count--) {
     const value = valueOfGroups(number.groups.slice(0, count), number.separators.slice(0, count - 1), three);
     if (value !== null) return { value, end };

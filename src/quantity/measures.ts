@@ -1,0 +1,79 @@
+import { inchMarks } from './inchMarks';
+import { type MeasureKind, readMeasures, type WrittenUnit } from './measureReader';
+import { arePoundsWeight } from './pounds';
+import type { Measure } from './types';
+import { LENGTHS, WEIGHTS } from './units';
+
+/** The page's language tag, which decides what "1.340" is; an English reading without one. */
+export interface MeasureOptions {
+  language?: string | null;
+}
+
+const MONEY_BEFORE = /\p{Sc} ?$/u;
+const WEIGHED =
+  /(?<!\p{L})(?:weigh|weighs|weighing|weight|wiegt|gewicht)(?: (?:is|in at|about|approx|around|nearly|over))?[.:]? $/u;
+
+function isAfterMoneySign({ folded, start }: WrittenUnit): boolean {
+  return MONEY_BEFORE.test(folded.text.slice(Math.max(0, start - 2), start));
+}
+
+/** "5m2", "3g4": letters between digits are no unit, except where a smaller unit follows ("21lb8oz"). */
+function runsIntoNumber({ folded, end, hasSmaller }: WrittenUnit): boolean {
+  return !hasSmaller && /\d/.test(folded.text[end] ?? '');
+}
+
+function isWeight(written: WrittenUnit): boolean {
+  if (isAfterMoneySign(written) || runsIntoNumber(written)) return false;
+  const { folded, word, start, end, hasSmaller } = written;
+  if (word === 'pound' || word === 'pounds') return hasSmaller || arePoundsWeight(folded.text, start, end);
+  // "1st", "2 St." (pieces): a stone only where pounds follow or weighing is spoken of.
+  if (word === 'st') return hasSmaller || WEIGHED.test(folded.text.slice(Math.max(0, start - 24), start));
+  return true;
+}
+
+const DIMENSION_AFTER =
+  /^\.?(?: ?[x×*)\]/;,]| ?- ?\d|\.? *$|\.? *\n|\. [^\d]| (?:x|by|wide|width|long|length|deep|depth|high|height|tall|across|thick|diameter|dia|square|in (?:length|width|height|diameter)|bed|arm|[hwld])(?!\p{L}))/u;
+const FEET_OF_LENGTH =
+  /^ (?:x|by|wide|long|deep|high|tall|of (?:cable|cord|lead|flex|wire)|cable|cord|lead|flex)(?!\p{L})/u;
+
+function isLength(written: WrittenUnit, marks: ReadonlySet<number>): boolean {
+  if (isAfterMoneySign(written) || runsIntoNumber(written)) return false;
+  const { folded, word, end, quantity, hasSmaller } = written;
+  const after = folded.text.slice(end, end + 24);
+  switch (word) {
+    case '"':
+      return marks.has(end - 1);
+    // "5' 6"" is feet; "50's" and a closing quote are not.
+    case "'":
+      return hasSmaller;
+    // "3 in 1", "2 in stock".
+    case 'in':
+      return quantity.hasFraction ? !/^ \d/.test(after) : DIMENSION_AFTER.test(after);
+    // A machine comes with 5 feet that are no length at all.
+    case 'foot':
+    case 'feet':
+      return hasSmaller || FEET_OF_LENGTH.test(after);
+    default:
+      return true;
+  }
+}
+
+const WEIGHT_KIND: MeasureKind = { unit: 'kg', units: WEIGHTS, accepts: isWeight };
+
+/**
+ * All weights written in a text, in kg: kilograms, grams, pounds, stones, ounces and their compounds and ranges.
+ * "21 pounds" is a weight only beside words of weighing or with ounces (see pounds.ts); else it is money.
+ */
+export function findWeights(text: string, options: MeasureOptions = {}): Measure[] {
+  return readMeasures(text, options.language ?? null, WEIGHT_KIND);
+}
+
+/** All lengths written in a text, in mm: millimetres to metres, inches and feet, fractions, ranges, "38 x 18 x 28 cm". */
+export function findLengths(text: string, options: MeasureOptions = {}): Measure[] {
+  let marks: Set<number> | null = null;
+  const accepts = (written: WrittenUnit) => {
+    marks ??= inchMarks(written.text, written.folded);
+    return isLength(written, marks);
+  };
+  return readMeasures(text, options.language ?? null, { unit: 'mm', units: LENGTHS, accepts });
+}
