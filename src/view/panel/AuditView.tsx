@@ -19,6 +19,8 @@ interface Props {
 
 /** The audit of one advert, from the sentence that sums up to what was read on the page. */
 export function AuditView({ screen: { audit, listing, lexicon }, copy }: Props) {
+  // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
+  const forSale = audit.kind === 'item' || audit.kind === 'lot';
   return (
     <article>
       <h1 class="advert" dir="auto" lang={langOf(listing.language)}>
@@ -36,8 +38,8 @@ export function AuditView({ screen: { audit, listing, lexicon }, copy }: Props) 
           lexicon={lexicon}
         />
       ))}
-      <PricePart audit={audit} />
-      <SerialPart audit={audit} lexicon={lexicon} />
+      {forSale && <PricePart audit={audit} />}
+      {forSale && <SerialPart audit={audit} lexicon={lexicon} />}
       <Questions questions={questionsOf(audit)} copy={copy} />
       <PacksSpoke audit={audit} lexicon={lexicon} />
       <WhatWasRead listing={listing} />

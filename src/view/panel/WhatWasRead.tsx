@@ -6,6 +6,8 @@ import { Disclosure } from './Disclosure';
 
 const texts = panelTexts.read;
 const LONGEST = 240;
+/** Fields whose words are the advert's own, in its language. */
+const OF_THE_ADVERT: ReadonlySet<FieldName> = new Set(['title', 'description', 'details', 'condition', 'place']);
 
 /** What stands in each field, where on the page it came from, and what other places of the page said. */
 export function WhatWasRead({ listing }: { listing: Listing }) {
@@ -43,7 +45,7 @@ function ReadField({ field, value, listing }: { field: FieldName; value: string;
         {value === '' ? (
           <span class="soft">{texts.none}</span>
         ) : (
-          <span dir="auto" lang={langOf(listing.language)}>
+          <span dir="auto" lang={OF_THE_ADVERT.has(field) ? langOf(listing.language) : undefined}>
             {shown(value, LONGEST)}
           </span>
         )}

@@ -77,10 +77,10 @@ describe('one press of the button', () => {
     ['nothing', null],
     ['a text', 'read'],
     ['another schema', { ...sampleHarvest(), schema: 2 }],
-    ['a candidate of an unknown field', sampleHarvest({ candidates: [{ field: 'script' } as never] })],
+    ['a line without text', sampleHarvest({ page: { ...sampleHarvest().page, lines: [{ box: 0 } as never] } })],
     [
-      'a weight that is no number',
-      sampleHarvest({ candidates: [{ ...sampleHarvest().candidates[0], weight: '1' } as never] }),
+      'a box that is no number',
+      sampleHarvest({ page: { ...sampleHarvest().page, lines: [{ text: '', box: '0' } as never] } }),
     ],
     ['a value beyond all caps', sampleHarvest({ url: 'x'.repeat(500_000) })],
   ])('does not keep %s as an answer', async (_what, answer) => {

@@ -90,7 +90,7 @@ describe('readings in session storage', () => {
       const press = await readings.begin({ window: 1, tab }, day);
       await readings.finish(press, read);
     }
-    expect(area.items.size).toBeLessThanOrEqual(41);
+    expect(area.items.size).toBeLessThanOrEqual(21);
     expect(await readings.get({ window: 1, tab: 50 })).not.toBeNull();
   });
 

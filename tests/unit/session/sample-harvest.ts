@@ -4,12 +4,24 @@ export function sampleHarvest(change: Partial<Harvest> = {}): Harvest {
   return {
     schema: 1,
     url: 'https://market.example/advert',
+    base: 'https://market.example/advert',
     language: 'en',
-    candidates: [
-      { field: 'title', value: 'Corvane 6 sewing machine', source: 'json-ld', weight: 0.9 },
-      { field: 'price', value: '240', source: 'json-ld', weight: 0.9, currency: 'EUR', how: 'asking' },
-    ],
-    offers: 1,
+    title: 'Corvane 6 sewing machine',
+    metas: [['og:title', 'Corvane 6 sewing machine']],
+    jsonLd: ['{"@type":"Product","name":"Corvane 6 sewing machine"}'],
+    items: [{ types: ['https://schema.org/Product'], id: null, properties: [['offers', 1]], top: true }],
+    page: {
+      lines: [
+        { text: 'Corvane 6 sewing machine', box: 0 },
+        { text: '240 EUR', box: 1, runs: [{ at: 0, flags: 0, hint: 'price' }] },
+      ],
+      boxes: [
+        { tag: 'h1', parent: -1, from: 0, to: 1, hint: '', level: 1 },
+        { tag: 'p', parent: -1, from: 1, to: 2, hint: 'price' },
+      ],
+      pictures: [{ address: 'https://market.example/1.jpg', box: 1, line: 2, linked: false }],
+      times: [{ value: '2026-05-01', line: 2 }],
+    },
     cut: false,
     ...change,
   };

@@ -3,6 +3,7 @@ import type { Listing } from '../../../src/listing/types';
 import type { Lexicon } from '../../../src/session/lexicon';
 import type { ReadReading } from '../../../src/session/reading';
 import type { Screen } from '../../../src/session/screen';
+import { sampleHarvest } from '../session/sample-harvest';
 
 /** A finding with one said and one known, to be varied. */
 export function sampleFinding(change: Partial<Finding> = {}): Finding {
@@ -155,14 +156,7 @@ export const sampleReading: ReadReading = {
   asOf: '2026-06-01',
   document: 'D1',
   address: 'https://market.example/advert',
-  harvest: {
-    schema: 1,
-    url: 'https://market.example/advert',
-    language: 'en',
-    candidates: [],
-    offers: 1,
-    cut: false,
-  },
+  harvest: sampleHarvest(),
 };
 
 export function sampleScreen(

@@ -1,0 +1,221 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { Screen } from '../../../src/session/screen';
+import { panelTexts as texts } from '../../../src/text/catalogue/panel';
+import { Panel } from '../../../src/view/panel/Panel';
+import { sampleAudit, sampleFinding, sampleListing, sampleScreen } from './sample';
+
+let root: HTMLElement;
+
+function show(screen: Screen, copy: (text: string) => Promise<boolean> = async () => true): HTMLElement {
+  root = document.createElement('div');
+  document.body.append(root);
+  act(() => render(<Panel screen={screen} packsPage="chrome-extension://ours/workbench.html" copy={copy} />, root));
+  return root;
+}
+
+afterEach(() => {
+  render(null, root);
+  root.remove();
+});
+
+const all = (selector: string) => [...root.querySelectorAll(selector)];
+const textOf = (selector: string) => root.querySelector(selector)?.textContent ?? '';
+
+/** A click, and all that follows from it. */
+async function press(selector: string): Promise<void> {
+  await act(async () => {
+    root.querySelector<HTMLButtonElement>(selector)?.click();
+    await new Promise((resolve) => setTimeout(resolve));
+  });
+}
+
+describe('the panel with an audit', () => {
+  it('sums up in one or two sentences', () => {
+    show(sampleScreen());
+    expect(textOf('[data-part="summary"]')).toBe(
+      'One thing in this advert doesn’t hold against what is known. One more is not shown yet.',
+    );
+    expect(textOf('[role="status"]')).toBe(textOf('[data-part="summary"]'));
+  });
+
+  it('shows said beside known: words, where they stand, pack, source', () => {
+    show(sampleScreen());
+    const finding = root.querySelector('[data-group="disproved"] [data-finding="claim-fact"]');
+    const said = finding?.querySelector('[data-part="said"]');
+    const known = finding?.querySelector('[data-part="known"]');
+    expect(said?.querySelector('q')?.textContent).toBe('light alloy body');
+    expect(said?.querySelector('q')?.getAttribute('lang')).toBe('en');
+    expect(said?.textContent).toContain(texts.fields.description);
+    expect(known?.textContent).toContain('The frame is cast iron.');
+    expect(known?.textContent).toContain('Club handbook, edition 3');
+    expect(known?.textContent).toContain(texts.packs.demo);
+    expect(known?.textContent).toContain('Works list, page 4');
+  });
+
+  it('shows two statements of the advert against each other', () => {
+    const both = sampleFinding({
+      check: 'claim-claim',
+      known: [],
+      said: [
+        { field: 'title', quote: 'free arm', start: 0, end: 8 },
+        { field: 'description', quote: 'flat bed', start: 4, end: 12 },
+      ],
+    });
+    show(sampleScreen(sampleAudit({ findings: [both] })));
+    expect(all('[data-part="said"] q').map((q) => q.textContent)).toEqual(['free arm', 'flat bed']);
+    expect(root.querySelector('[data-part="known"]')).toBeNull();
+    expect(all('.half-name').map((name) => name.textContent)).toEqual([texts.said, texts.saidAgain]);
+  });
+
+  it('shows three things that are not shown yet at most', () => {
+    const findings = [1, 2, 3, 4, 5].map((n) => sampleFinding({ id: `u${n}`, standing: 'unproved' }));
+    show(sampleScreen(sampleAudit({ findings })));
+    expect(all('[data-group="unproved"] [data-finding]')).toHaveLength(3);
+    expect(textOf('[data-part="summary"]')).toContain('three things are not shown yet');
+  });
+
+  it('keeps numbers behind "how do we know?"', () => {
+    show(sampleScreen());
+    for (const details of all('[data-part="how"], [data-part="how-price"], [data-part="what-was-read"]'))
+      expect(details.hasAttribute('open')).toBe(false);
+    expect(textOf('[data-part="how-price"]')).toContain('about 93 in 100');
+    const price = root.querySelector('[data-part="price"]')?.cloneNode(true) as HTMLElement;
+    for (const hidden of price.querySelectorAll('details')) hidden.remove();
+    expect(price.textContent).not.toMatch(/0\.93|93|1\.60/);
+  });
+
+  it('explains a trade term on demand', () => {
+    show(sampleScreen());
+    expect(textOf('[data-part="term"] summary')).toBe('What is meant by “frame”?');
+    expect(textOf('[data-part="term"]')).toContain('Iron draws a magnet.');
+  });
+
+  it('tells the price in words and on a drawn scale with the same content', () => {
+    show(sampleScreen());
+    expect(textOf('[data-part="price"]')).toContain('The advert asks €240.');
+    expect(root.querySelector('svg[role="img"]')?.getAttribute('aria-label')).toBe(
+      'Scale of prices: usual from €95 to €220, middle €150, this advert €240.',
+    );
+  });
+
+  it('names the serial’s runs, by model and source', () => {
+    show(sampleScreen());
+    expect(textOf('[data-part="serial"]')).toContain('another model');
+    expect(textOf('[data-run="club/run-12"]')).toContain('Corvane 7');
+    expect(textOf('[data-run="club/run-12"]')).toContain('Works list, page 9');
+  });
+
+  it('says nothing of price and serial where no machine is for sale', () => {
+    show(sampleScreen(sampleAudit({ kind: 'wanted', findings: [] })));
+    expect(root.querySelector('[data-part="price"]')).toBeNull();
+    expect(root.querySelector('[data-part="serial"]')).toBeNull();
+    expect(textOf('[data-part="summary"]')).toBe(texts.summary.kinds.wanted);
+  });
+
+  it('copies each question once, as one message', async () => {
+    const copied: string[] = [];
+    const twice = [sampleFinding({ id: 'a' }), sampleFinding({ id: 'b' })];
+    show(sampleScreen(sampleAudit({ findings: twice })), async (text) => {
+      copied.push(text);
+      return true;
+    });
+    await press('[data-part="copy"]');
+    expect(copied).toHaveLength(1);
+    expect(copied[0]?.match(/Does a magnet stick to the body\?/g)).toHaveLength(1);
+    expect(textOf('[data-part="copy-outcome"]')).toBe(texts.questions.copied);
+  });
+
+  it('says so where copying was not allowed', async () => {
+    show(sampleScreen(), async () => false);
+    await press('[data-part="copy"]');
+    expect(textOf('[data-part="copy-outcome"]')).toBe(texts.questions.notCopied);
+  });
+
+  it('labels packs: edition, unsealed, invented', () => {
+    show(sampleScreen());
+    expect(all('[data-pack-id="club"] .labels span').map((label) => label.textContent)).toEqual([
+      'edition 3',
+      texts.packs.unsealed,
+      texts.packs.demo,
+    ]);
+  });
+
+  it('tells standings apart by words and marks, in one ink', () => {
+    show(sampleScreen());
+    expect(all('.tag-mark').map((mark) => mark.textContent)).toEqual(['≠', '?', '!', '=']);
+    expect(all('[style]')).toHaveLength(0);
+  });
+});
+
+describe('what pages and packs say', () => {
+  const evil = '<img src=x onerror="globalThis.ran=1"><script>globalThis.ran=1</script>';
+
+  it('is text and nothing else, in every part', () => {
+    const finding = sampleFinding({
+      text: evil,
+      ask: evil,
+      said: [{ field: 'title', quote: evil, start: 0, end: 5 }],
+      known: [{ pack: evil, entry: evil, text: evil, source: evil }],
+    });
+    const audit = sampleAudit({ findings: [finding], packs: [{ id: evil, edition: 1, sealedBy: evil }] });
+    audit.listing.title = evil;
+    audit.serial = { ...audit.serial, asWritten: evil };
+    const note = { source: 'page', confidence: 1, alternatives: [{ value: evil, source: 'meta' }] } as const;
+    const listing = {
+      ...sampleListing,
+      title: evil,
+      description: evil,
+      place: evil,
+      condition: evil,
+      language: evil,
+      serials: [evil],
+      photos: ['https://market.example/tracker.png'],
+      fields: { title: { ...note, alternatives: [...note.alternatives] } },
+    };
+    show(sampleScreen(audit, listing));
+    expect(root.querySelectorAll('img, script, iframe, object, embed, style, link')).toHaveLength(0);
+    expect(root.textContent).toContain(evil);
+    expect((globalThis as { ran?: number }).ran).toBeUndefined();
+    expect(all('[lang]').map((element) => element.getAttribute('lang'))).not.toContain(evil);
+    expect(all('a').map((a) => a.getAttribute('href'))).toEqual(['chrome-extension://ours/workbench.html']);
+  });
+
+  it('is shown without hidden characters', () => {
+    const audit = sampleAudit({
+      findings: [sampleFinding({ said: [{ field: 'title', quote: 'rare\u202emodel\u0000', start: 0, end: 11 }] })],
+    });
+    show(sampleScreen(audit));
+    expect(textOf('[data-part="said"] q')).toBe('rare⟨U+202E⟩model⟨U+0000⟩');
+  });
+
+  it('is cut where it would bury everything else', () => {
+    const audit = sampleAudit({ findings: [] });
+    audit.listing.title = 'x'.repeat(50_000);
+    show(sampleScreen(audit));
+    expect(textOf('h1').length).toBeLessThan(250);
+    expect(textOf('h1')).toContain('49840 more characters');
+  });
+});
+
+describe('the panel without an audit', () => {
+  it.each([
+    [{ screen: 'waiting' }, texts.waiting.heading],
+    [{ screen: 'reading' }, texts.reading.heading],
+    [{ screen: 'left' }, texts.left.heading],
+    [{ screen: 'refused', reason: 'browser-page' }, texts.refused.heading],
+    [{ screen: 'failed', reason: 'storage' }, texts.failed.heading],
+    [{ screen: 'broken', error: new Error('x') }, texts.broken.heading],
+    [{ screen: 'packs-failed', trouble: 'denied' }, texts.packsFailed.heading],
+    [{ screen: 'no-listing' }, texts.noListing.heading],
+    [{ screen: 'list' }, texts.list.heading],
+    [{ screen: 'no-pack', listing: sampleListing }, texts.noPack.heading],
+  ] as [Screen, string][])('says what is so and what to do: %o', (screen, heading) => {
+    show(screen);
+    expect(textOf('h1')).toBe(heading);
+    expect(textOf('[role="status"]')).toBe(heading);
+    expect(textOf('.notice').length).toBeGreaterThan(heading.length + 60);
+  });
+});
