@@ -23,7 +23,8 @@ export function priceReport(
 ): { report: PriceReport; band: StatedBand | null; model: ModelKnown | null } {
   const likely = candidates[0] && candidates[0].probability >= SURE ? candidates[0].model : null;
   const model = reading.claimedModels.find((one) => knowledge.bands.has(one.ref)) ?? reading.claimedModels[0] ?? likely;
-  if (!model || reading.kind !== 'item') return { report: NO_BAND, band: null, model: null };
+  if (reading.kind !== 'item') return { report: { ...NO_BAND, standing: 'not-comparable' }, band: null, model: null };
+  if (!model) return { report: NO_BAND, band: null, model: null };
   const band = statedBand(model.ref, gradeOf(reading, model.pack), knowledge);
   if (!band) return { report: NO_BAND, band: null, model };
   const shown = {

@@ -13,7 +13,7 @@ export const english: readonly TriggerRow[] = [
   ['no|without|w/o|sans|non|missing|missing its|missing the|zero', { effect: 'denies', side: 'before', reach: 4 }],
   ['-free|free of', { effect: 'denies', side: 'before', reach: 2 }],
   [
-    "not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|was not one|it is not|this is not|it isn't|excluded|not part of the sale",
+    "not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|excluded|not part of the sale",
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [

@@ -1,0 +1,97 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { JSDOM } from 'jsdom';
+import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../src/audit/types';
+import { audit, compile, parsePack, readListing } from '../../src/engine';
+
+/**
+ * The invented market: for each page what a knowledgeable person would say of it, beside what the engine says. It holds
+ * the demonstration together; it is no evidence of the engine's accuracy on other adverts.
+ */
+const MARKET = new URL('../../fixtures/market/', import.meta.url);
+const AS_OF = '2026-11-25';
+
+interface Expected {
+  listing?: Record<string, unknown> & { photosCount?: number };
+  kind: string;
+  claimedModel: string | null;
+  serialVerdict?: string;
+  disproved: { check: string; attribute: string | null; quote: string }[];
+  agrees?: { check: string; attribute: string | null; quote: string }[];
+  minded?: { check: string; attribute: string | null; quote: string }[];
+  cautions?: string[];
+  priceStanding?: string;
+}
+
+const pack = (url: URL) => {
+  const { pack: read, issues } = parsePack(readFileSync(url, 'utf8'));
+  if (!read) throw new Error(JSON.stringify(issues));
+  return read;
+};
+const knowledge = compile([
+  pack(new URL('../../src/pack/shipped/trade.json', import.meta.url)),
+  pack(new URL('../../fixtures/packs/grindlewade-circle.json', import.meta.url)),
+]);
+
+const pages = readdirSync(MARKET, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory() && existsSync(new URL(`${entry.name}/expected.json`, MARKET)))
+  .map((entry) => entry.name);
+
+function read(page: string) {
+  const url = `https://market.example/${page}/`;
+  const { document } = new JSDOM(readFileSync(new URL(`${page}/page.html`, MARKET)), { url }).window;
+  return readListing(document, url);
+}
+
+const brief = (finding: Finding): string =>
+  `${finding.check} ${finding.attribute ?? '-'} ${finding.said.map((said) => said.quote).join(' + ')}`;
+
+const isFound = (findings: readonly Finding[], wanted: { check: string; attribute: string | null; quote: string }): boolean =>
+  findings.some(
+    (finding) =>
+      finding.check === wanted.check &&
+      (wanted.attribute === null || finding.attribute === wanted.attribute) &&
+      finding.said.some(({ quote }) => quote.toLowerCase().includes(wanted.quote.toLowerCase()) || wanted.quote.toLowerCase().includes(quote.toLowerCase())),
+  );
+
+describe.each(pages)('%s', (page) => {
+  const expected = JSON.parse(readFileSync(new URL(`${page}/expected.json`, MARKET), 'utf8')) as Expected;
+  const listing = read(page);
+  const result = audit(listing, knowledge, { asOf: AS_OF });
+
+  it('reads as a person reads it', () => {
+    const { photosCount, ...fields } = expected.listing ?? {};
+    for (const [field, value] of Object.entries(fields)) expect(listing, field).toMatchObject({ [field]: value });
+    if (photosCount !== undefined) expect(listing.photos).toHaveLength(photosCount);
+  });
+
+  it('is of its kind, and offers what it offers', () => {
+    expect(result.kind).toBe(expected.kind);
+    expect(result.claimedModel).toBe(expected.claimedModel);
+    if (expected.serialVerdict) expect(result.serial.verdict).toBe(expected.serialVerdict);
+    if (expected.priceStanding) expect(result.price.standing).toBe(expected.priceStanding);
+  });
+
+  it('all that doesn’t hold is found, and nothing else', () => {
+    const disproved = result.findings.filter((finding) => finding.standing === 'disproved');
+    const extra = disproved.filter((finding) => !expected.disproved.some((wanted) => isFound([finding], wanted)));
+    expect(extra.map(brief)).toEqual([]);
+    expect(expected.disproved.filter((wanted) => !isFound(disproved, wanted))).toEqual([]);
+  });
+
+  it('what agrees, what to mind and the cautions are there', () => {
+    const of = (standing: string) => result.findings.filter((finding) => finding.standing === standing);
+    expect((expected.agrees ?? []).filter((wanted) => !isFound(of('agrees'), wanted))).toEqual([]);
+    expect((expected.minded ?? []).filter((wanted) => !isFound(of('caution'), wanted))).toEqual([]);
+    const cautions = result.findings.filter((finding) => finding.check === 'caution').map((finding) => finding.known[0]?.entry);
+    if (expected.cautions) expect([...cautions].sort()).toEqual([...expected.cautions].sort());
+  });
+
+  it('every quote is the text between its offsets', () => {
+    for (const finding of result.findings)
+      for (const { field, quote, start, end } of finding.said) {
+        if (field === 'serials') expect(listing.serials).toContain(quote);
+        else expect((field === 'price' ? listing.priceText : (listing[field] ?? '')).slice(start, end)).toBe(quote);
+      }
+  });
+});

@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import { textPart, tokenAt } from '../../../src/claims/part-text';
+import { StanceReader } from '../../../src/claims/stance';
+
+/** The stance of the words between braces; "name:" before the sentence reads them as a name. */
+function stanceOf(marked: string, language: string): string {
+  const isName = marked.startsWith('name:');
+  const raw = marked.replace(/^name:/, '');
+  const start = raw.indexOf('{');
+  const end = raw.indexOf('}') - 1;
+  const text = raw.replace(/[{}]/g, '');
+  const part = textPart('description', text);
+  const { stance, subject } = new StanceReader(part, new Set([language])).at(
+    tokenAt(part, start),
+    tokenAt(part, end - 1),
+    isName,
+  );
+  return subject === 'other' && stance !== 'likens' ? 'other' : stance;
+}
+
+const english: Record<string, readonly string[]> = {
+  says: [
+    'It has a {cast iron} body.',
+    'Not only {cast iron}, heavy too.',
+    'No doubt {cast iron}.',
+    'Nothing wrong with the {zigzag}.',
+    'It is not aluminium but {cast iron}.',
+    'No lamp, {cast iron} body, runs well.',
+    'No case. {Zigzag} works.',
+    'Not pretty, {cast iron}.',
+    'Case missing but {free arm} works.',
+    'I was told it is old. It is {cast iron}.',
+    'name:For sale: {Wendelow} with case',
+    'name:This is the {Wendelow}, for sewing jeans',
+  ],
+  denies: [
+    'It is not {cast iron}.',
+    "It isn't a {zigzag} machine.",
+    "This isn't the {zigzag} one.",
+    'no {zigzag}',
+    'without {drop feed}',
+    'Not a heavy or {industrial} machine.',
+    'It does not have a {free arm}.',
+    'The {free arm} is not included.',
+    'Aluminium rather than {cast iron}.',
+    'It cannot do {zigzag}.',
+  ],
+  likens: [
+    'As strong as an {industrial} machine.',
+    'It looks like {cast iron}.',
+    'name:A {Wendelow} style machine',
+    'name:Lighter than my {Wendelow}.',
+    'name:Takes the same bobbin as the {Wendelow}.',
+  ],
+  guesses: [
+    'It may be {cast iron}.',
+    'I think it is {cast iron}.',
+    'I was told it was {cast iron}.',
+    'name:Sold to me as a {Wendelow}.',
+    'Is it {cast iron}?',
+    'Probably {cast iron}.',
+    'No lamp and {cast iron}',
+  ],
+  quotes: ['Often called {industrial} but it is not.', 'So-called {industrial} machine'],
+  other: [
+    'I also have a {zigzag} machine.',
+    'Swap for a {free arm}.',
+    'name:Bobbin case fits {Wendelow}',
+    'name:Bobbin case for the {Wendelow}',
+  ],
+};
+
+const german: Record<string, readonly string[]> = {
+  says: ['Sie ist aus {Gusseisen}.', 'Nicht aus Aluminium, sondern aus {Gusseisen}.', 'Kein Problem, {Gusseisen} hält.'],
+  denies: ['Kein {Zickzack}', 'Sie ist nicht aus {Aluminium}.', 'ohne {Koffer}', 'auch keine {Industriemaschine}'],
+  guesses: ['Vermutlich aus {Gusseisen}.'],
+  likens: ['Sieht aus wie {Gusseisen}.'],
+};
+
+const french: Record<string, readonly string[]> = {
+  says: ['Elle est en {fonte}.'],
+  denies: ["Elle n'est pas en {fonte}.", 'sans {coffret}', 'pas de {zigzag}'],
+  guesses: ['Je pense que le corps est en {fonte}.'],
+};
+
+describe.each([
+  ['en', english],
+  ['de', german],
+  ['fr', french],
+] as const)('stance and subject by clause (%s)', (language, table) => {
+  for (const [stance, sentences] of Object.entries(table))
+    it.each(sentences)(`${stance}: %s`, (sentence) => {
+      expect(stanceOf(sentence, language)).toBe(stance);
+    });
+});
