@@ -64,9 +64,14 @@ function readOne(
   if (!first || first.quantity.afterLetters) return null;
   const { unit, quantity } = first;
   const next = quantities[at + 1];
-  if (unit.then && next && next.value < unit.holds! && BETWEEN_UNITS.test(folded.text.slice(first.end, next.start))) {
+  if (
+    unit.smaller &&
+    next &&
+    next.value < unit.holds! &&
+    BETWEEN_UNITS.test(folded.text.slice(first.end, next.start))
+  ) {
     const second = unitAfter(kind, text, folded, next);
-    const isWritten = second?.unit.name === unit.then;
+    const isWritten = second?.unit.name === unit.smaller;
     // "2 stone 4" needs no "lb".
     const isMeant = !second && first.word.startsWith('stone') && folded.text[next.start - 1] === ' ';
     if ((isWritten || isMeant) && kind.accepts({ ...first, hasSmaller: true })) {

@@ -4,7 +4,7 @@ export interface Unit {
   /** In kg for weights, in mm for lengths; exact. */
   size: number;
   /** A smaller unit that may follow: "21 lb 8 oz". */
-  then?: 'lb' | 'oz' | 'in';
+  smaller?: 'lb' | 'oz' | 'in';
   /** How many of the smaller one make one of this. */
   holds?: number;
 }
@@ -20,8 +20,8 @@ const table = (entries: readonly (readonly [string, Unit])[]) =>
 export const WEIGHTS = table([
   ['kg kgs kilo kilos kilogram kilograms kilogramm kilogramme kilogrammes kilogrammen', { name: 'kg', size: 1 }],
   ['g gr gram grams gramm gramme grammes', { name: 'g', size: 0.001 }],
-  ['lb lbs pound pounds', { name: 'lb', size: POUND_IN_KG, then: 'oz', holds: 16 }],
-  ['st stone stones', { name: 'st', size: POUND_IN_KG * 14, then: 'lb', holds: 14 }],
+  ['lb lbs pound pounds', { name: 'lb', size: POUND_IN_KG, smaller: 'oz', holds: 16 }],
+  ['st stone stones', { name: 'st', size: POUND_IN_KG * 14, smaller: 'lb', holds: 14 }],
   ['oz ozs ounce ounces unze unzen once onces', { name: 'oz', size: POUND_IN_KG / 16 }],
   // Half a kilogram wherever German is spoken today.
   ['pfund', { name: 'pfund', size: 0.5 }],
@@ -32,5 +32,5 @@ export const LENGTHS = table([
   ['cm cms centimetre centimetres centimeter centimeters zentimeter', { name: 'cm', size: 10 }],
   ['m metre metres meter meters mtr mtrs', { name: 'm', size: 1000 }],
   ["in ins inch inches zoll pouce pouces \" ''", { name: 'in', size: INCH_IN_MM }],
-  ["ft foot feet '", { name: 'ft', size: INCH_IN_MM * 12, then: 'in', holds: 12 }],
+  ["ft foot feet '", { name: 'ft', size: INCH_IN_MM * 12, smaller: 'in', holds: 12 }],
 ]);

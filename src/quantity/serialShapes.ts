@@ -1,0 +1,70 @@
+import { type Token, tokenise } from '../text/tokens';
+import { findLengths, findWeights } from './measures';
+import { findMoney } from './money';
+import { isPhoneNumber } from './phones';
+import { type Code, codeAt, isSmallWord } from './serialCodes';
+
+/** Words before a number that say it is no serial. */
+const NOT_BEFORE = new Set(
+  (
+    'class klasse classe model modell modele type typ size grosse taille part parts teil pat patent patents item lot stock artikel ' +
+    'article ref tel telephone phone telefon mobile handy call ring text sku order isbn over about approx circa page room'
+  ).split(' '),
+);
+/** Words after a number that say what it counts. */
+const NOT_AFTER = new Set(
+  'stitches stitch stiche years jahre ans watt watts volt volts rpm spm hours pieces pcs stuck needles bobbins miles km points'.split(
+    ' ',
+  ),
+);
+const FEWEST_DIGITS = 4;
+const MOST_DIGITS = 10;
+const YEAR = /^(?:1[5-9]|20)\d\d$/;
+
+function looksLikeDate({ letters, groups }: Code): boolean {
+  const year = groups.findIndex((group) => YEAR.test(group));
+  if (letters !== '' && !isSmallWord(letters)) return false;
+  return year >= 0 && groups.every((group, at) => at === year || group.length <= 2 || YEAR.test(group));
+}
+
+function isDecimal(text: string, tokens: readonly Token[], { letters, groups, last }: Code): boolean {
+  return letters === '' && groups.length > 1 && groups.at(-1)!.length <= 2 && text[tokens[last]!.start - 1] === '.';
+}
+
+/** The word before, past marks and "no". */
+function wordBefore(tokens: readonly Token[], at: number): string {
+  let before = at - 1;
+  while (
+    tokens[before] &&
+    (tokens[before]!.kind === 'mark' || /^(?:no|nr|num|number|nummer)$/.test(tokens[before]!.folded))
+  )
+    before--;
+  return tokens[before]?.folded ?? '';
+}
+
+function isShape(text: string, tokens: readonly Token[], code: Code): boolean {
+  if (code.digits < FEWEST_DIGITS || code.digits > MOST_DIGITS || code.isCut) return false;
+  if (looksLikeDate(code) || isDecimal(text, tokens, code)) return false;
+  if (NOT_BEFORE.has(wordBefore(tokens, code.first))) return false;
+  const next = tokens[code.last + 1];
+  if (next && (next.folded === '%' || NOT_AFTER.has(next.folded))) return false;
+  return code.letters !== '' || !isPhoneNumber(text, tokens[code.first]!.start);
+}
+
+/** Codes with the shape of a serial that no word calls one, as spans of tokens: see `findSerialShapes`. */
+export function shapesIn(text: string): { tokens: Token[]; codes: Code[] } {
+  const tokens = tokenise(text);
+  const claimed = [...findMoney(text), ...findWeights(text), ...findLengths(text)].sort((a, b) => a.start - b.start);
+  const codes: Code[] = [];
+  let claim = 0;
+  for (let at = 0; at < tokens.length; at++) {
+    const code = codeAt(text, tokens, at, false);
+    if (!code) continue;
+    at = code.last;
+    const start = tokens[code.first]!.start;
+    while (claim < claimed.length && claimed[claim]!.end <= start) claim++;
+    const isClaimed = claim < claimed.length && claimed[claim]!.start < tokens[code.last]!.end;
+    if (!isClaimed && isShape(text, tokens, code)) codes.push(code);
+  }
+  return { tokens, codes };
+}
