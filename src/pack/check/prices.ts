@@ -1,24 +1,26 @@
 import { packTexts as texts } from '../../text/catalogue/pack';
-import type { PackIssue } from '../issues';
+import { MOST_ISSUES, type PackIssue } from '../issues';
 import type { Pack } from '../schema/index';
 
+/** Bands rise from low over mid to high; series run forward in time. */
 export function checkPrices(pack: Pack): PackIssue[] {
   const issues: PackIssue[] = [];
-  const grades = new Set(pack.prices?.grades?.map((grade) => grade.id));
-  pack.prices?.bands?.forEach((band, index) => {
-    const mid = band.mid ?? Math.sqrt(band.low * band.high);
-    if (!(band.low <= mid && mid <= band.high && band.low < band.high))
-      issues.push({
-        path: `prices.bands[${index}]`,
-        what: texts.what.order(String(band.low), String(band.high)),
-        expected: texts.expected.lowHigh,
-      });
-    if (band.grade !== undefined && !grades.has(band.grade))
-      issues.push({
-        path: `prices.bands[${index}].grade`,
-        what: texts.what.unknown(band.grade),
-        expected: texts.expected.knownEntry(texts.parts.grades),
-      });
+  const add = (path: string, what: string, expected: string): void => {
+    if (issues.length < MOST_ISSUES) issues.push({ path, what, expected });
+  };
+  pack.prices?.bands?.forEach(({ low, mid, high }, i) => {
+    if (low >= high) add(`prices.bands[${i}]`, texts.what.order(String(low), String(high)), texts.expected.lowHigh);
+    else if (mid !== undefined && (mid < low || mid > high))
+      add(`prices.bands[${i}].mid`, texts.what.is(String(mid)), texts.expected.between(String(low), String(high)));
   });
+  for (const part of ['index', 'wages'] as const)
+    pack.prices?.[part]?.forEach(({ points }, i) => {
+      points.forEach(([date], j) => {
+        const before = points[j - 1]?.[0];
+        // ISO 8601 dates compare as texts; a year alone stands before its months.
+        if (before !== undefined && before >= date)
+          add(`prices.${part}[${i}].points[${j}]`, texts.what.order(before, date), texts.expected.oldestFirst);
+      });
+    });
   return issues;
 }

@@ -6,6 +6,7 @@ import { formText, numberInTable } from '../serial-form';
 
 const COLUMNS = ['first', 'last', 'models', 'year', 'date', 'place', 'source'] as const;
 
+/** Columns of one length, schemes that are there, numbers of their form, first no later than last. */
 export function checkRuns(pack: Pack): PackIssue[] {
   if (!pack.serials) return [];
   const { schemes, runs } = pack.serials;
@@ -20,6 +21,14 @@ export function checkRuns(pack: Pack): PackIssue[] {
         expected: texts.expected.sameLength(length),
       });
   }
+  schemes.forEach(({ digits }, i) => {
+    if (typeof digits !== 'number' && digits[0] > digits[1])
+      issues.push({
+        path: `serials.schemes[${i}].digits`,
+        what: texts.what.order(String(digits[0]), String(digits[1])),
+        expected: texts.expected.ordered,
+      });
+  });
   if (issues.length > 0) return issues;
   const byId = new Map(schemes.map((scheme) => [scheme.id, scheme]));
   for (let i = 0; i < length && issues.length < MOST_ISSUES; i++) {

@@ -1,5 +1,5 @@
 import { packTexts as texts } from '../../text/catalogue/pack';
-import type { PackIssue } from '../issues';
+import { MOST_ISSUES, type PackIssue } from '../issues';
 import type { Pack } from '../schema/index';
 
 /** Entries are referred to as packId/entryId, so an id stands once in the whole pack. */
@@ -8,7 +8,7 @@ export function checkUnique(pack: Pack): PackIssue[] {
   const seen = new Set<string>();
   const meet = (path: string, list: readonly { id: string }[] | undefined, scope: Set<string>): void => {
     list?.forEach((item, index) => {
-      if (scope.has(item.id))
+      if (scope.has(item.id) && issues.length < MOST_ISSUES)
         issues.push({
           path: `${path}[${index}].id`,
           what: texts.what.duplicate(item.id),
@@ -24,6 +24,12 @@ export function checkUnique(pack: Pack): PackIssue[] {
   meet('wording', pack.wording, new Set());
   meet('cautions', pack.cautions, new Set());
   meet('prices.grades', pack.prices?.grades, new Set());
+  meet('prices.factors', pack.prices?.factors, new Set());
+  for (const part of ['models', 'types'] as const)
+    pack[part]?.forEach((model, index) => {
+      meet(`${part}[${index}].variants`, model.variants, new Set());
+      meet(`${part}[${index}].fits`, model.fits, new Set());
+    });
   pack.attributes?.forEach((attribute, index) => {
     if (attribute.kind === 'choice') meet(`attributes[${index}].values`, attribute.values, new Set());
   });

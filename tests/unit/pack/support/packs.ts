@@ -110,7 +110,7 @@ export function fullPack(): Pack {
           },
           'free-arm': [
             { is: false, when: { made: { to: 1955 }, places: ['Hallowdene'] } },
-            { is: true, when: { serials: [{ scheme: 'k', first: 'K 20001', last: 'K 20400' }] }, source: 'ledger' },
+            { is: true, when: { serials: [{ scheme: 'k', first: 'K 20001 B', last: '20400' }] }, source: 'ledger' },
           ],
         },
         variants: [
