@@ -25,15 +25,92 @@ export interface Candidate {
   how?: PriceHow;
 }
 
-/** What one visit of a page found: capped, plain JSON, safe to send between contexts. */
+/** What is true of a stretch of text by the elements around it; added up in `Run.flags`. */
+export const STRUCK = 1;
+export const LINK = 2;
+/** Text of a button or the like. */
+export const CONTROL = 4;
+/** Set high or small behind another text, as cents are. */
+export const RAISED = 8;
+
+/** A stretch of a line, from `at` (UTF-16 units) to the next run or the end. */
+export interface Run {
+  at: number;
+  flags: number;
+  /** Class, id and property words of the inline element that holds it; only where the line has a digit. */
+  hint?: string;
+}
+
+/** What a browser would set without a block edge or <br> in between, as a person can see it. */
+export interface Line {
+  text: string;
+  /** Index of the innermost block-level element around it. */
+  box: number;
+  /** Not given: one run without flags. */
+  runs?: Run[];
+}
+
+/** A block-level element with the lines inside it, `from` to `to`, end exclusive. Parents come before children. */
+export interface Box {
+  tag: string;
+  /** Index of the box around it, -1 for the page itself. */
+  parent: number;
+  from: number;
+  to: number;
+  /** Class, id, role, item property and test id in lower-case words, "" where there are none. */
+  hint: string;
+  /** 1 to 6 for a heading by role; a heading by tag says so itself. */
+  level?: number;
+}
+
+export interface Picture {
+  /** Absolute; never loaded by the reader. */
+  address: string;
+  box: number;
+  /** How many lines stand before it. */
+  line: number;
+  /** It stands in a link. */
+  linked: boolean;
+}
+
+/** What a person sees on the page, in document order. */
+export interface PageText {
+  lines: Line[];
+  boxes: Box[];
+  pictures: Picture[];
+  /** Dates written for machines, and how many lines stand before them. */
+  times: { value: string; line: number }[];
+}
+
+/** A microdata item (HTML standard, section Microdata). */
+export interface Item {
+  types: string[];
+  id: string | null;
+  /** In tree order. A number is the index of another item. */
+  properties: [name: string, value: string | number][];
+  /** It is not a property of another item. */
+  top: boolean;
+}
+
+/**
+ * What one visit of a page found: capped (under 400 kB), plain JSON, safe to send between contexts. Nothing is judged
+ * yet: the reader inside the page stays small, and all judgement is pure and stands outside.
+ */
 export interface Harvest {
   schema: 1;
   url: string;
-  /** The page's own language tag (html lang), lower-case, or null. */
+  /** Against what relative addresses are resolved. */
+  base: string;
+  /** The page's own language tag (html lang), or null. */
   language: string | null;
-  candidates: Candidate[];
-  /** How many separate things for sale the page shows: more than a few make it a list of adverts. */
-  offers: number;
+  /** Text of the title element. */
+  title: string;
+  /** Name (or property) and content of the meta elements, and rel=canonical as "canonical". */
+  metas: [name: string, content: string][];
+  /** Text of the JSON-LD blocks, unparsed. */
+  jsonLd: string[];
+  items: Item[];
+  page: PageText;
   /** Something was longer than the caps and was cut. */
   cut: boolean;
 }

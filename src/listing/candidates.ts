@@ -1,0 +1,58 @@
+import { fromJsonLd } from './sources/json-ld';
+import { fromMeta } from './sources/meta';
+import { fromMicrodata } from './sources/microdata';
+import { fromPage } from './sources/page';
+import { chooseMain } from './structured/choose';
+import { candidatesOf } from './structured/product';
+import type { Candidate, FieldName, Harvest } from './types';
+import { absolute } from './visit/addresses';
+
+/** A page that looks less like one advert than this has none of its own. */
+const OWN_ADVERT = 0.45;
+/** Some amount of money, or words of selling. */
+const SOME_ADVERT = 0.2;
+const EACH_MOST = 60;
+
+export interface Found {
+  candidates: Candidate[];
+  /** How many things for sale the page shows: 0 none, 1 an advert, more a list of adverts. */
+  offers: number;
+  /** Lower case, or null. */
+  language: string | null;
+}
+
+/** All that the sources of a harvest say, field by field, before anything is decided. */
+export function candidatesIn(harvest: Harvest): Found {
+  const meta = fromMeta(harvest);
+  const visible = fromPage(harvest.page, meta.windowTitle, meta.siteName);
+  const about = {
+    url: meta.canonical ?? harvest.url,
+    titles: [visible.title, meta.windowTitle].filter((title) => title !== ''),
+  };
+  const jsonLd = chooseMain(fromJsonLd(harvest.jsonLd), about);
+  const microdata = chooseMain(fromMicrodata(harvest.items), about);
+
+  const structured: Candidate[] = [
+    ...(jsonLd.main ? candidatesOf(jsonLd.main, 'json-ld', 0.9) : []),
+    ...(microdata.main ? candidatesOf(microdata.main, 'microdata', 0.9) : []),
+  ];
+  // One product whose offers are many, beside cards: the "product" is the category of a list.
+  const isCategory = visible.cards > 2 && structured.some(({ field, how }) => field === 'price' && how === 'from');
+  const isOne = (structured.length > 0 && !isCategory) || visible.advert >= OWN_ADVERT;
+  const side = Math.max(visible.cards, jsonLd.count, microdata.count);
+  const isSome = side === 1 || meta.isProduct || visible.advert >= SOME_ADVERT;
+  const offers = isOne ? 1 : side > 1 ? side : isSome ? 1 : 0;
+
+  const counts = new Map<FieldName, number>();
+  const candidates = [...structured, ...meta.candidates, ...visible.candidates].filter((candidate) => {
+    if (candidate.field === 'photo') {
+      const address = absolute(candidate.value, harvest.base);
+      if (address === null) return false;
+      candidate.value = address;
+    }
+    const count = counts.get(candidate.field) ?? 0;
+    counts.set(candidate.field, count + 1);
+    return count < EACH_MOST;
+  });
+  return { candidates, offers, language: meta.language };
+}

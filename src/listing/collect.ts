@@ -1,0 +1,140 @@
+import { cutTo, tidyLines } from './tidy';
+import type { Harvest, Item } from './types';
+import { absolute } from './visit/addresses';
+import { itemsOf } from './visit/items';
+import { seenLines } from './visit/lines';
+import { picturesOf } from './visit/pictures';
+import { lookAt, type Sight } from './visit/sight';
+import { bytesOf, trimmed } from './visit/trim';
+import { walk } from './visit/walk';
+
+/** Bytes as JSON for each part; together under 400 kB with the boxes of the page. */
+const LINES_MOST = 130_000;
+const JSON_LD_MOST = 80_000;
+const ITEMS_MOST = 40_000;
+const METAS_MOST = 30_000;
+const TEXT_MOST = 20_000;
+const TIMES_MOST = 200;
+/** Nodes read again for the texts of microdata values, one and all: values may lie inside each other. */
+const VALUE_NODES_EACH = 20_000;
+const VALUE_NODES_MOST = 200_000;
+
+/**
+ * Reads what a page says of what is for sale on it. Runs in the page: one walk over its nodes, then questions to the
+ * layout where there is one; changes nothing, loads nothing, recurses nowhere. Judges nothing: that is for `settle`.
+ * `url`: the page's address where the document does not know it. Answers plain JSON under 400 kB. Never throws.
+ */
+export function collect(document: Document, options: { url?: string } = {}): Harvest {
+  try {
+    return visit(document, options.url);
+  } catch {
+    // Whatever a page did to its own nodes: it said nothing that can be read.
+    return empty(options.url ?? '');
+  }
+}
+
+const empty = (url: string): Harvest => ({
+  schema: 1,
+  url,
+  base: url,
+  language: null,
+  title: '',
+  metas: [],
+  jsonLd: [],
+  items: [],
+  page: { lines: [], boxes: [], pictures: [], times: [] },
+  cut: false,
+});
+
+function visit(document: Document, url?: string): Harvest {
+  const sight = lookAt(document, url);
+  const harvest = empty(cutTo(sight.address, 2000));
+  const page = walk(sight);
+  harvest.cut = page.cut;
+  readHead(harvest, sight, page.heads);
+
+  const fits = budget(JSON_LD_MOST, harvest);
+  for (const script of page.linkedData) {
+    // White space between the tokens of JSON says nothing, and line breaks inside its strings are faults.
+    const block = sight.textContent(script).replace(/\s+/g, ' ').trim();
+    if (fits(block)) harvest.jsonLd.push(block);
+  }
+
+  let left = VALUE_NODES_MOST;
+  const seenText = (element: Element): string => {
+    const inside = walk(sight, element, Math.min(left, VALUE_NODES_EACH));
+    left -= inside.nodes;
+    const text = seenLines(sight, inside.lines)
+      .lines.map((line) => line.text)
+      .join('\n');
+    // A value that is hidden as a whole is meant for machines, and counts.
+    return cutTo(text || (left > 0 ? tidyLines(sight.textContent(element)) : ''), TEXT_MOST);
+  };
+  harvest.items = withinBudget(itemsOf(sight, page, seenText), harvest);
+
+  const { lines, origins } = seenLines(sight, page.lines);
+  /** Index of the first seen line that came from this stretch or a later one. */
+  const first = new Uint32Array(page.lines.length + 1).fill(lines.length);
+  for (let index = lines.length - 1; index >= 0; index--) first[origins[index]!] = index;
+  for (let index = page.lines.length - 1; index >= 0; index--)
+    first[index] = Math.min(first[index]!, first[index + 1]!);
+  const moved = (at: number) => first[at]!;
+
+  const times = [];
+  for (const { element, line } of page.times.slice(0, TIMES_MOST)) {
+    const value = sight.attribute(element, 'datetime');
+    if (value && value.length < 50 && sight.shown(element)) times.push({ value, line: moved(line) });
+  }
+  const within = trimmed(
+    lines,
+    page.boxes.map((box) => ({ ...box, from: moved(box.from), to: moved(box.to) })),
+    picturesOf(sight, page.images).map((picture) => ({ ...picture, line: moved(picture.line) })),
+    times,
+    page.title < 0 ? 0 : moved(page.title),
+    LINES_MOST,
+  );
+  harvest.page = within.page;
+  harvest.cut ||= within.cut;
+  return harvest;
+}
+
+/** Title, meta elements, canonical address, base and language. */
+function readHead(harvest: Harvest, sight: Sight, heads: Element[]): void {
+  const fits = budget(METAS_MOST, harvest);
+  let base: string | null = null;
+  for (const element of heads) {
+    const tag = sight.tag(element);
+    const get = (name: string) => sight.attribute(element, name);
+    if (tag === 'title')
+      harvest.title ||= cutTo(tidyLines(sight.textContent(element).slice(0, TEXT_MOST)).replaceAll('\n', ' '), 1000);
+    else if (tag === 'base') base ??= get('href');
+    else {
+      const isCanonical = tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(get('rel') ?? '');
+      const name = isCanonical ? 'canonical' : tag === 'meta' ? (get('property') ?? get('name')) : null;
+      const content = get(isCanonical ? 'href' : 'content');
+      const meta: [string, string] = [(name ?? '').trim().toLowerCase(), tidyLines(cutTo(content ?? '', TEXT_MOST))];
+      if (name && meta[1] && fits(meta)) harvest.metas.push(meta);
+    }
+  }
+  sight.base = (base && absolute(base, sight.base)) ?? sight.base;
+  harvest.base = cutTo(sight.base, 2000);
+  harvest.language = cutTo((sight.root && sight.attribute(sight.root, 'lang')) ?? '', 40) || null;
+}
+
+/** Says of each value whether there is room for it. */
+function budget(bytes: number, harvest: Harvest): (value: unknown) => boolean {
+  let left = bytes;
+  return (value) => {
+    const size = bytesOf(value);
+    const fits = size <= left;
+    if (fits) left -= size;
+    else harvest.cut = true;
+    return fits;
+  };
+}
+
+/** Items keep their places, so what does not fit loses its properties. */
+function withinBudget(items: Item[], harvest: Harvest): Item[] {
+  const fits = budget(ITEMS_MOST, harvest);
+  return items.map((item) => (fits(item) ? item : { ...item, types: [], properties: [] }));
+}

@@ -1,0 +1,65 @@
+import { fold } from '../../text/fold';
+import type { PriceHow } from '../types';
+
+/** An amount of money in a line, and what the words around it in the same line say of it. */
+export interface Amount {
+  start: number;
+  end: number;
+  /** Not what the thing costs: postage, an instalment, a fee, an old price, a saving. */
+  other: boolean;
+  how: PriceHow | null;
+}
+
+const SIGN =
+  '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|JPY|INR|ZAR|BRL|MXN)(?![a-z])|(?:Euros?|Fr\\.|Kč|zł|Ft|kr\\.?|Rs\\.?)(?!\\p{L})';
+const NUMBER = "\\d(?:[\\d.,'’ \\u00a0\\u202f]*\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?\\d))?\\s?k?(?![\\p{L}\\d])";
+/** Light on purpose: whether and where a text looks like money. Reading it is for `settle`. */
+const MONEY = new RegExp(
+  `(?:${SIGN})\\s?${NUMBER}(?:\\s?(?:${SIGN}))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.]*,[-–—]{1,2}`,
+  'giu',
+);
+
+/** What stands between two amounts: the words before a mark belong to the first, those after it to the second. */
+const PARTING = /[+|·•;()/]|\s[-–—]\s|,\s|\b(?:plus|zzgl|and|und|et)\b/;
+
+const POSTAGE =
+  /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|versand\w*|porto|lieferung|liefer\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos)\b/;
+const WITH_POSTAGE = /\b(?:incl\w*|inkl\w*|inbegr\w*|compris\w*|free|gratis|kostenlos\w*|offert\w*|offerte|franco)\b/;
+const INSTALMENT =
+  /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|finance|leasing)\b/;
+const OTHER_MONEY =
+  /\b(?:was|save|saving|you save|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|statt|bisher|vorher|ehemals|sparen|au lieu de|prix neuf|economisez|van|voor heen|invece di|antes|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|tax|mwst|vat|tva|voucher|gutschein|coupon|credit|minimum order|worth|valued at|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
+
+const BID =
+  /\b(?:current bid|highest bid|winning bid|starting bid|opening bid|bid|aktuelles gebot|hochstgebot|startgebot|gebot|enchere actuelle|enchere|mise a prix|huidig bod|bod|offerta attuale|puja actual|puja)\b/;
+const SOLD = /\b(?:sold for|sold|hammer price|hammer|verkauft|zuschlag|vendu\w*|adjuge|verkocht|venduto|vendido)\b/;
+const FROM = /(?:^|\s)(?:from|starting at|starting from|ab|a partir de|a partire da|des|vanaf|desde|da)\s*:?\s*$/;
+
+/** How the words of a label or of the text before an amount say that a price is meant, or null. */
+export function howIn(folded: string): PriceHow | null {
+  if (SOLD.test(folded)) return 'sold';
+  if (BID.test(folded)) return 'bid';
+  return FROM.test(folded) || /\bprice from|preis ab\b/.test(folded) ? 'from' : null;
+}
+
+/** True where the words say that an amount is something other than the price. */
+export function isOtherMoney(folded: string): boolean {
+  return (POSTAGE.test(folded) && !WITH_POSTAGE.test(folded)) || INSTALMENT.test(folded) || OTHER_MONEY.test(folded);
+}
+
+/** The amounts of a line, at most eight. */
+export function amountsIn(text: string): Amount[] {
+  if (!/\d/.test(text)) return [];
+  const found = Array.from(text.slice(0, 2000).matchAll(MONEY)).slice(0, 8);
+  return found.map((match, index) => {
+    const start = match.index;
+    const end = start + match[0].trimEnd().length;
+    const earlier = found[index - 1];
+    const before = fold(text.slice(earlier ? earlier.index + earlier[0].length : Math.max(0, start - 60), start)).text;
+    const after = fold(text.slice(end, Math.min(found[index + 1]?.index ?? text.length, end + 60))).text;
+    const near = before.split(PARTING).at(-1) ?? '';
+    // A slash parts two prices, but not an amount from its month.
+    const behind = /^\s*\//.test(after) ? after : (after.split(PARTING)[0] ?? '');
+    return { start, end, other: isOtherMoney(near) || isOtherMoney(behind), how: howIn(near) };
+  });
+}

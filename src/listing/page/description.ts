@@ -1,0 +1,128 @@
+import { fold } from '../../text/fold';
+import { CONTROL, LINK, type Line } from '../types';
+import { amountsIn } from './amounts';
+import { headingLabel } from './heading-labels';
+import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
+import { rowLabel } from './row-labels';
+import { sectionAfter } from './sections';
+import { AWAY, MAIN } from './zones';
+
+/** A block that may be the seller's own words. */
+export interface Block {
+  text: string;
+  weight: number;
+  /** The lines it was put together from. */
+  lines: number[];
+}
+
+const DESCRIPTION_WORDS =
+  /\b(?:description|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/;
+/** Lines longer than this are sentences. */
+const PROSE = 25;
+const LINES_MOST = 1500;
+
+/**
+ * Blocks that may be the description, best first: what stands under a label that says so, what a class or property
+ * says it is, and the box with most prose in the main part.
+ */
+export function descriptionsOf(reading: Reading): Block[] {
+  const { lines, boxes, zones, cards } = reading;
+  const found: Block[] = [];
+  const add = (from: number, to: number, weight: number, strict: boolean) => {
+    const chosen: number[] = [];
+    for (let index = from; index < to && chosen.length < LINES_MOST; index++) {
+      if (zones[index] !== MAIN && (strict || zones[index] !== zones[from])) continue;
+      if (!cards.lines.has(index) && isOwnWord(reading, index, strict)) chosen.push(index);
+    }
+    const text = composed(reading, chosen);
+    if (text.length > 2 && !found.some((block) => block.text === text)) found.push({ text, weight, lines: chosen });
+  };
+
+  for (const [index, line] of lines.entries()) {
+    if (zones[index] === AWAY || found.length >= 4) continue;
+    const level = levelOf(reading, index);
+    if (headingLabel(line.text) === 'description' && (level > 0 || isAlone(reading, index))) {
+      const [from, to] = sectionAfter(reading, index);
+      add(from, to, level > 0 ? 0.9 : 0.85, false);
+      continue;
+    }
+    const colon = /^([^:]{4,40}):\s+(\S.*)$/s.exec(line.text);
+    if (colon && headingLabel(colon[1]!) === 'description') add(index, index + 1, 0.6, false);
+  }
+  for (const box of boxes) {
+    if (found.length >= 6) break;
+    if (!DESCRIPTION_WORDS.test(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
+    if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
+    add(box.from, box.to, 0.75, false);
+  }
+  for (const [from, to] of mostProse(reading)) add(from, to, 0.5, true);
+  return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
+}
+
+function isAlone(reading: Reading, index: number): boolean {
+  const box = boxOf(reading, index);
+  return sizeOf(box) === 1 || index === box.from || /[:：]\s*$/.test(reading.lines[index]!.text);
+}
+
+/** Not a control, a label, a row of links; `strict` also leaves out what prose does not hold: rows, headings, prices. */
+function isOwnWord(reading: Reading, index: number, strict: boolean): boolean {
+  const line = reading.lines[index]!;
+  if (index === reading.titleLine || isOnly(line, CONTROL)) return false;
+  const box = boxOf(reading, index);
+  if (headingLabel(line.text) === 'description' && line.text.length < 40) return false;
+  if (!strict) return !(isOnly(line, LINK) && line.text.length < PROSE);
+  if (levelOf(reading, index) > 0 || reading.row[line.box]! >= 0 || box.tag === 'dt' || box.tag === 'dd') return false;
+  if (isOnly(line, LINK) || rowLabel(line.text)) return false;
+  const colon = /^([^:]{1,40}):\s/.exec(line.text);
+  if (colon && rowLabel(colon[1]!)) return false;
+  return !(
+    line.text.length < 40 && amountsIn(line.text).some((amount) => amount.end - amount.start > line.text.length / 2)
+  );
+}
+
+/** The boxes that hold most prose, best first, at most two: each sentence counts fully for the box around its paragraph, half for the next. */
+function mostProse(reading: Reading): [number, number][] {
+  const { lines, boxes, zones, cards, titleLine } = reading;
+  const scores = new Map<number, number>();
+  const give = (box: number, points: number) => box >= 0 && scores.set(box, (scores.get(box) ?? 0) + points);
+  for (const [index, line] of lines.entries()) {
+    if (zones[index] !== MAIN || cards.lines.has(index) || !isProse(line) || levelOf(reading, index) > 0) continue;
+    const points =
+      Math.min(line.text.length, 1500) + 60 * (fold(line.text.slice(0, 1500)).text.match(/[,.;!?]/g)?.length ?? 0);
+    const own = boxes[line.box]!;
+    const paragraph = sizeOf(own) === 1 || own.tag === 'p';
+    const holder = paragraph ? own.parent : line.box;
+    give(holder, points);
+    if (holder >= 0) give(boxes[holder]!.parent, points / 2);
+  }
+  const best = [...scores].sort((a, b) => b[1] - a[1] || a[0] - b[0]).slice(0, 2);
+  return best.map(([index]) => {
+    let { from, to } = boxes[index]!;
+    if (titleLine >= from && titleLine < to) from = titleLine + 1;
+    // From the first sentence to the last: short lines at either end are buttons, prices, dates.
+    while (from < to && !isProse(lines[from]!)) from++;
+    while (to > from && !isProse(lines[to - 1]!)) to--;
+    return [from, to];
+  });
+}
+
+function isProse(line: Line): boolean {
+  if (line.text.length < PROSE || !/\p{L}\s+\p{L}/u.test(line.text)) return false;
+  let linked = 0;
+  for (const { text, flags } of runsOf(line)) if (flags & (LINK | CONTROL)) linked += text.length;
+  return linked < line.text.length / 2;
+}
+
+/** The lines as a person reads them: cells of one row side by side, all else below each other. */
+function composed(reading: Reading, indexes: number[]): string {
+  const { lines, row } = reading;
+  let text = '';
+  let last: Line | null = null;
+  for (const index of indexes) {
+    const line = lines[index]!;
+    const sameRow = last !== null && row[line.box]! >= 0 && row[last.box] === row[line.box] && last.box !== line.box;
+    text += text === '' ? line.text : `${sameRow ? ' ' : '\n'}${line.text}`;
+    last = line;
+  }
+  return text;
+}

@@ -1,0 +1,20 @@
+import type { Reading } from './reading';
+import { AWAY } from './zones';
+
+/** Pictures of the advert itself: not those of other things for sale, nor of the parts that are not the advert. */
+export function photosOf({ pictures, lines, boxes, zones, cards }: Reading): string[] {
+  const isInCard = (box: number): boolean => {
+    for (let at = box, step = 0; at >= 0 && step < 20; step++, at = boxes[at]!.parent)
+      if (cards.boxes.has(at)) return true;
+    return false;
+  };
+  return pictures
+    .filter(({ box, line }) => {
+      // A picture has no line of its own: it stands with the lines of its box, or between two.
+      const own = boxes[box]!;
+      const near = own.to > own.from ? [own.from, own.to - 1] : [line - 1, line];
+      const known = near.filter((index) => index >= 0 && index < lines.length);
+      return !(known.length > 0 && known.every((index) => zones[index] === AWAY)) && !isInCard(box);
+    })
+    .map(({ address }) => address);
+}

@@ -1,0 +1,32 @@
+import { labelReader } from './words';
+
+/**
+ * What the value beside a label is. `postage` is money that is not the price; `skip` is about the advert's own
+ * machinery, not about the thing. Languages as for headings; common usage, from memory.
+ */
+export const rowLabel = labelReader({
+  price:
+    'price|asking price|our price|buy it now|buy now|sale price|price now|now|guide price|current bid|starting bid|starting price|highest bid|winning bid|bid|sold for|hammer price|price from|total price|' +
+    'preis|verkaufspreis|festpreis|kaufpreis|sofortkauf|sofort-kaufen|vb|vhb|aktuelles gebot|hochstgebot|startpreis|startgebot|gebot|preis ab|verkauft fur|preisvorstellung|zuschlag|' +
+    'prix|prix demande|prix de vente|achat immediat|enchere actuelle|mise a prix|prix de depart|vendu|' +
+    'prijs|vraagprijs|huidig bod|prezzo|prezzo richiesto|offerta attuale|precio|precio de venta|puja actual',
+  postage:
+    "postage*|shipping*|delivery*|p&p|carriage|handling*|collection fee|buyer's premium|buyer fee|fee|fees|deposit|" +
+    'versand|versandkosten|porto|lieferung|kaution|gebuhr*|aufgeld|livraison*|frais*|port|caution|verzendkosten*|spedizione|spese*|envio|gastos*',
+  condition:
+    "condition|item condition|zustand|artikelzustand|etat|etat de l'article|conditie|staat|condizione|condizioni|stato|estado|condicion",
+  serial:
+    'serial|serial number|serial no|serial no.|serial #|serial nr|s/n|sn|number on the bed|seriennummer|serien-nr.|serien-nr|seriennr.|seriennr|fabriknummer|fabrik-nr.|maschinennummer|maschinen-nr.|gehausenummer|' +
+    'numero de serie|n° de serie|no de serie|n de serie|nº de serie|serienummer|serie nummer|numero di serie|matricola|numero di matricola|numero de fabricacion',
+  place:
+    'location|item location|located in|place|town|area|pick-up location|collection from|collection|pickup|pick up|ort|standort|artikelstandort|plz / ort|abholort|region|lieu|localisation|ville|situe a|a retirer a|plaats|locatie|ophalen in|luogo|localita|citta|lugar|localidad|ubicacion|poblacion',
+  listedDate:
+    'listed|listed on|date listed|posted|posted on|date posted|published|published on|ad placed|added|added on|date|listing date|online since|' +
+    'eingestellt|eingestellt am|erstellt|erstellt am|veroffentlicht|veroffentlicht am|inseriert am|anzeige vom|datum|online seit|' +
+    'publiee le|publie le|mise en ligne|mise en ligne le|mis en ligne le|deposee le|date de publication|geplaatst|geplaatst op|pubblicato|pubblicato il|data|publicado|publicado el|fecha',
+  skip:
+    'views|viewed|visits|watchers|ad id|ad ref*|ad no*|advert no*|item number|item no|item no.|item id|listing id|listing no*|lot|lot no*|lot number|reference|ref|ref.|sku|member since|seller|seller name|seller type|feedback|rating|phone|telephone|tel|tel.|e-mail|email|website|category|categories|tags|quantity|available|availability|ends|time left|returns|payment|stock|ean|gtin|isbn|' +
+    'aufrufe|anzeigennummer|anzeigen-nr*|anzeigen-id|artikelnummer|artikel-nr*|artikel-id|mitglied seit|aktiv seit|verkaufer|anbieter|bewertung|telefon|kategorie|menge|verfugbar*|endet|restzeit|rucknahme|zahlung|bestand|' +
+    "vues|numero d'annonce|n° annonce|reference de l'annonce|membre depuis|vendeur|telephone|categorie|quantite|disponib*|fin|retours|paiement|" +
+    'advertentienummer|bekeken|lid sinds|verkoper|categoria|visite|venditore|visitas|vendedor',
+});

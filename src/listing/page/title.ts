@@ -1,0 +1,62 @@
+import { fold } from '../../text/fold';
+import { headingLabel } from './heading-labels';
+import type { Reading } from './reading';
+import { rowLabel } from './row-labels';
+import { AWAY, MAIN } from './zones';
+
+export interface Heading {
+  text: string;
+  line: number;
+  weight: number;
+}
+
+const TITLE_WORDS = /\b(?:title|titel|titre|headline|titolo|titulo)\b/;
+/** Longest that is still a title, for blocks that are no heading. */
+const TITLE_MOST = 200;
+
+/** How much of the words of `a` also stand in `b`: 0 to 1. */
+export function sharedWords(a: string, b: string): number {
+  const words = wordsOf(a);
+  if (words.length === 0) return 0;
+  const other = new Set(wordsOf(b));
+  return words.filter((word) => other.has(word)).length / words.length;
+}
+
+const wordsOf = (text: string) => fold(text.slice(0, 1000)).text.match(/[\p{L}\p{N}]+/gu) ?? [];
+
+/**
+ * The page's headings as titles of the advert, best first: rank, likeness to the window's title, and standing in the
+ * main part speak for one; a heading that only labels a part of the page, or names the site, is none.
+ */
+export function titlesOf(reading: Reading, windowTitle: string, siteName: string): Heading[] {
+  const { lines, boxes, level, heading, zones, cards } = reading;
+  const found: Heading[] = [];
+  let last = -1;
+  for (const [index, line] of lines.entries()) {
+    const box = boxes[line.box]!;
+    const rank = level[line.box]!;
+    const isHeading = rank > 0;
+    if (!isHeading && !(TITLE_WORDS.test(box.hint) && line.text.length <= TITLE_MOST)) continue;
+    if (zones[index] === AWAY || cards.lines.has(index)) continue;
+    if (isHeading && heading[line.box] === last) {
+      // A heading of several lines is one title.
+      const previous = found.at(-1);
+      if (previous && previous.line >= index - 8) previous.text += ` ${line.text}`;
+      continue;
+    }
+    last = isHeading ? heading[line.box]! : -1;
+    const { text } = line;
+    if (text.length < 3 || headingLabel(text) || rowLabel(text)) {
+      last = -1;
+      continue;
+    }
+    if (siteName && sharedWords(text, siteName) === 1) continue;
+    const worth = isHeading ? [0.75, 0.5, 0.4, 0.3, 0.25, 0.2][rank - 1]! : 0.4;
+    const likeness = sharedWords(text, windowTitle);
+    const weight =
+      worth + 0.2 * likeness - (zones[index] === MAIN ? 0 : 0.25) - (windowTitle && likeness === 0 ? 0.1 : 0);
+    found.push({ text, line: index, weight: Math.max(0.05, weight) });
+    if (found.length >= 60) break;
+  }
+  return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 8);
+}

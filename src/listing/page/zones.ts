@@ -1,0 +1,64 @@
+import type { Box } from '../types';
+import { headingLabel } from './heading-labels';
+import { boxOf, levelOf, type Reading, sizeOf } from './reading';
+import { sectionAfter } from './sections';
+
+/** How much a part of the page belongs to the advert: its main column, what stands beside it, or neither. */
+export const MAIN = 0;
+export const BESIDE = 1;
+export const AWAY = 2;
+
+const AWAY_TAGS = /^(?:nav|footer|menu|dialog)$/;
+const AWAY_WORDS =
+  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|footer|contentinfo|cookies?|consent|gdpr|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/;
+const BESIDE_TAGS = /^(?:aside|header)$/;
+const BESIDE_WORDS = /\b(?:sidebar|aside|complementary|banner)\b/;
+const WHOLE_TAGS = /^(?:html|body|main)$/;
+
+/** The zone of each line. A class or id is believed only of a part of the page, never of most of it. */
+export function zonesOf(reading: Reading): Uint8Array {
+  const { boxes, lines } = reading;
+  const upTo = new Float64Array(lines.length + 1);
+  for (const [index, line] of lines.entries()) upTo[index + 1] = upTo[index]! + line.text.length;
+  const length = (box: Box) => upTo[box.to]! - upTo[box.from]!;
+  const whole = upTo[lines.length]!;
+
+  const hasTitle = new Uint8Array(boxes.length);
+  for (const [index, box] of boxes.entries()) {
+    if (box.tag !== 'h1' || sizeOf(box) === 0) continue;
+    for (let at = index; at >= 0 && !hasTitle[at]; at = boxes[at]!.parent) hasTitle[at] = 1;
+  }
+
+  const ofBox = new Uint8Array(boxes.length);
+  const inMain = new Uint8Array(boxes.length);
+  for (const [index, box] of boxes.entries()) {
+    const above = box.parent < 0 ? MAIN : ofBox[box.parent]!;
+    const main =
+      (box.parent >= 0 && inMain[box.parent] === 1) || /^(?:main|article)$/.test(box.tag) || /\bmain\b/.test(box.hint);
+    inMain[index] = main ? 1 : 0;
+    let own = MAIN;
+    if (AWAY_TAGS.test(box.tag)) own = box.tag === 'footer' && main ? BESIDE : AWAY;
+    else if (BESIDE_TAGS.test(box.tag)) own = box.tag === 'header' && main ? MAIN : BESIDE;
+    else if (box.hint && !hasTitle[index] && !WHOLE_TAGS.test(box.tag) && length(box) < whole * 0.6) {
+      if (AWAY_WORDS.test(box.hint)) own = AWAY;
+      else if (BESIDE_WORDS.test(box.hint)) own = BESIDE;
+    }
+    ofBox[index] = Math.max(above, own);
+  }
+
+  const zones = new Uint8Array(lines.length);
+  for (const [index, line] of lines.entries()) zones[index] = ofBox[line.box]!;
+  // A page that says where its main part is: the rest of it stands beside.
+  if (boxes.some((box) => box.tag === 'main' && length(box) > 0)) {
+    for (const [index, line] of lines.entries()) if (!inMain[line.box]) zones[index] = Math.max(zones[index]!, BESIDE);
+  }
+  for (const [index, line] of lines.entries()) {
+    const level = levelOf(reading, index);
+    if (zones[index] === AWAY || level === 1 || headingLabel(line.text, level === 0) !== 'away') continue;
+    // Only a heading, or a label that has its box to itself, sends what follows away.
+    if (level === 0 && sizeOf(boxOf(reading, index)) > 1) continue;
+    const [, to] = sectionAfter(reading, index);
+    zones.fill(AWAY, index, to);
+  }
+  return zones;
+}

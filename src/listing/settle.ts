@@ -1,0 +1,102 @@
+import { candidatesIn } from './candidates';
+import { guessLanguage } from './settle/language';
+import { settleDate, settleDetails, settlePhotos, settleSerials } from './settle/lists';
+import { plain } from './settle/plain';
+import { settlePrice } from './settle/price';
+import { settleDescription, settleTitle, settleWords } from './settle/words';
+import type { Candidate, FieldName, Harvest, Listing } from './types';
+
+/** A listing that says nothing. */
+export const emptyListing = (url: string | null): Listing => ({
+  url,
+  language: null,
+  title: '',
+  description: '',
+  details: '',
+  price: null,
+  priceText: '',
+  serials: [],
+  condition: null,
+  place: null,
+  listedDate: null,
+  photos: [],
+  offers: 0,
+  fields: {},
+});
+
+/**
+ * What an advert says, from what a visit of its page found. Pure. Each field is decided by stated reasons; what lost is
+ * kept as an alternative. On a page of many adverts there is no description, on a page without one nothing at all.
+ * `url` overrides the harvest's own. Never throws.
+ */
+export function settle(harvest: Harvest, url: string | null = harvest.url || null): Listing {
+  try {
+    const { candidates, offers, language } = candidatesIn(harvest);
+    return settleCandidates(candidates, { url, offers, language });
+  } catch {
+    return emptyListing(url);
+  }
+}
+
+/** The same from candidates: for pages and drafts alike. */
+export function settleCandidates(candidates: Candidate[], page: Pick<Listing, 'url' | 'offers' | 'language'>): Listing {
+  const listing: Listing = { ...emptyListing(page.url), offers: page.offers, language: page.language };
+  if (page.offers === 0) return listing;
+  const byField = new Map<FieldName, Candidate[]>();
+  for (const candidate of candidates) {
+    const value = plain(candidate.value, candidate.source !== 'page' && candidate.source !== 'draft');
+    if (value === '') continue;
+    const its = byField.get(candidate.field);
+    if (its) its.push({ ...candidate, value });
+    else byField.set(candidate.field, [{ ...candidate, value }]);
+  }
+  const of = (field: FieldName) => byField.get(field) ?? [];
+
+  const title = settleTitle(of('title'));
+  if (title) {
+    listing.title = title.text;
+    listing.fields.title = title.note;
+  }
+  if (page.offers > 1) return listing;
+
+  const description = settleDescription(of('description'), listing.title);
+  if (description) {
+    listing.description = description.text;
+    listing.fields.description = description.note;
+  }
+  listing.language ??= guessLanguage(`${listing.title}\n${listing.description}`);
+
+  const price = settlePrice(of('price'), listing.language);
+  if (price) {
+    listing.price = price.price;
+    listing.priceText = price.text;
+    listing.fields.price = price.note;
+  }
+  for (const field of ['condition', 'place'] as const) {
+    const words = settleWords(of(field));
+    if (!words) continue;
+    listing[field] = words.text;
+    listing.fields[field] = words.note;
+  }
+  const date = settleDate(of('listedDate'), listing.language);
+  if (date) {
+    listing.listedDate = date.text;
+    listing.fields.listedDate = date.note;
+  }
+  const details = settleDetails(of('details'));
+  if (details) {
+    listing.details = details.text;
+    listing.fields.details = details.note;
+  }
+  const serials = settleSerials(of('serial'));
+  if (serials) {
+    listing.serials = serials.values;
+    listing.fields.serial = serials.note;
+  }
+  const photos = settlePhotos(of('photo'));
+  if (photos) {
+    listing.photos = photos.values;
+    listing.fields.photo = photos.note;
+  }
+  return listing;
+}

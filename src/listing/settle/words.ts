@@ -1,0 +1,137 @@
+import { fold } from '../../text/fold';
+import { cutTo } from '../tidy';
+import type { Candidate, FieldNote } from '../types';
+import { type Group, grouped, noteOf, rounded } from './groups';
+
+const TITLE_MOST = 500;
+const DESCRIPTION_MOST = 20_000;
+
+export interface SettledText {
+  text: string;
+  note: FieldNote;
+}
+
+/** Letters and digits alone: what two writings of one text share. */
+const bare = (text: string): string => fold(text).text.replace(/[^\p{L}\p{N}]+/gu, '');
+/** Cut off by whoever wrote it. */
+const isCutOff = (text: string): boolean => /(?:…|\.{3})\s*$/.test(text);
+
+/**
+ * The title: the value for which most speaks, headings and machine-read names counted together; printed as the page
+ * prints it. A value that is only the beginning of another counts for that one.
+ */
+export function settleTitle(candidates: Candidate[]): SettledText | null {
+  const titles = candidates.map((candidate) => ({
+    ...candidate,
+    value: cutTo(candidate.value.replaceAll('\n', ' '), TITLE_MOST),
+  }));
+  const keys = [...new Set(titles.map(({ value }) => bare(value)))];
+  const keyOf = (candidate: Candidate): string => {
+    const own = bare(candidate.value);
+    if (!isCutOff(candidate.value) || own.length < 8) return own;
+    return keys.find((key) => key.length > own.length && key.startsWith(own)) ?? own;
+  };
+  const [winner, ...losers] = grouped(
+    titles.filter(({ value }) => bare(value) !== ''),
+    keyOf,
+  );
+  if (!winner) return null;
+  const printed =
+    winner.members.find(({ source, value }) => source === 'page' && !isCutOff(value)) ??
+    winner.members.find(({ value }) => !isCutOff(value)) ??
+    winner.members[0]!;
+  // What only differs by words added (a site's own additions) is no other title.
+  const key = keyOf(printed);
+  const rivals = losers.filter(({ members }) => {
+    const other = keyOf(members[0]!);
+    return (
+      members.some(({ source }) => source !== 'page' || members[0]!.weight >= 0.7) &&
+      !other.includes(key) &&
+      !key.includes(other)
+    );
+  });
+  return { text: printed.value, note: noteOf(winner, printed.source, rivals) };
+}
+
+/**
+ * The description, by the first reason that holds:
+ * 1. a block on the page that is labelled as one, or that holds what machines are told and little more: the seller's
+ *    words as they are shown;
+ * 2. what machines are told, unless it was cut off or is only the beginning of a block on the page;
+ * 3. the block with most prose; 4. the summary in the head.
+ */
+export function settleDescription(candidates: Candidate[], title: string): SettledText | null {
+  const texts = candidates
+    .map((candidate) => ({
+      candidate: { ...candidate, value: cutTo(candidate.value, DESCRIPTION_MOST) },
+      key: bare(candidate.value),
+    }))
+    .filter(({ key }) => key !== '' && key !== bare(title))
+    .sort((a, b) => b.candidate.weight - a.candidate.weight);
+  type Text = (typeof texts)[number];
+  const shown = texts.filter(({ candidate }) => candidate.source === 'page' || candidate.source === 'draft');
+  const told = texts.filter(({ candidate }) => candidate.source === 'json-ld' || candidate.source === 'microdata');
+  const summaries = texts.filter(({ candidate }) => candidate.source === 'meta');
+  const holds = (whole: Text, part: Text) => whole.key.includes(part.key);
+
+  const labelled = shown.find(({ candidate }) => candidate.weight >= 0.7);
+  const teller = told[0];
+  const around = teller && shown.find((block) => holds(block, teller));
+  let winner: Text | undefined;
+  if (labelled && teller && teller.key.length > labelled.key.length && holds(teller, labelled)) winner = teller;
+  else if (labelled) winner = labelled;
+  else if (
+    around &&
+    (isCutOff(teller.candidate.value) ||
+      around.key.length < teller.key.length * 1.3 ||
+      around.key.length > teller.key.length * 2)
+  )
+    winner = around;
+  else winner = teller ?? shown[0] ?? summaries[0];
+  if (!winner) return null;
+
+  const decided = winner;
+  const agrees = ({ key }: Text) => decided.key.includes(key) || key.includes(decided.key);
+  const supporters = texts.filter((other) => agrees(other));
+  const rivals = texts.filter(
+    (other) => !agrees(other) && (other.candidate.source !== 'page' || other.candidate.weight >= 0.7),
+  );
+  const isSupported = supporters.some(({ candidate }) => candidate.source !== decided.candidate.source);
+  const confidence =
+    Math.max(decided.candidate.weight, isSupported ? 0.95 : 0) *
+    (rivals.some(({ candidate }) => candidate.source !== 'meta') ? 0.6 : 1);
+  return {
+    text: decided.candidate.value,
+    note: {
+      source: decided.candidate.source,
+      confidence: rounded(confidence),
+      alternatives: rivals
+        .slice(0, 4)
+        .map(({ candidate }) => ({ value: cutTo(candidate.value, 500), source: candidate.source })),
+    },
+  };
+}
+
+/** A short field that is one of few words: what the page says in words before the words of a vocabulary. */
+export function settleWords(candidates: Candidate[]): SettledText | null {
+  const short = candidates.map((candidate) => ({
+    ...candidate,
+    value: cutTo(candidate.value.replaceAll('\n', ' '), TITLE_MOST),
+  }));
+  const groups: Group[] = grouped(
+    short.filter(({ value }) => bare(value) !== ''),
+    ({ value }) => bare(value),
+  );
+  const fromPage = groups.find(({ members }) =>
+    members.some(({ source, weight }) => source === 'page' && weight >= 0.7),
+  );
+  const winner = fromPage ?? groups[0];
+  if (!winner) return null;
+  const printed = winner.members.find(({ source }) => source === 'page') ?? winner.members[0]!;
+  const key = bare(printed.value);
+  const rivals = groups.filter((group) => {
+    const other = bare(group.members[0]!.value);
+    return group !== winner && !key.includes(other) && !other.includes(key);
+  });
+  return { text: printed.value, note: noteOf(winner, printed.source, rivals) };
+}

@@ -1,0 +1,106 @@
+import { sharedWords } from '../page/title';
+import { code } from '../structured/offers';
+import { tidy } from '../tidy';
+import type { Candidate, FieldName, Harvest } from '../types';
+import { absolute } from '../visit/addresses';
+
+export interface MetaFindings {
+  candidates: Candidate[];
+  /** The window's title without the site's name, and the site's name, "" where not known. */
+  windowTitle: string;
+  siteName: string;
+  /** The page's own address by its canonical link or og:url, absolute, or null. */
+  canonical: string | null;
+  language: string | null;
+  /** The page says that it is about a product. */
+  isProduct: boolean;
+}
+
+const FIELDS: [field: FieldName, weight: number, names: string[]][] = [
+  ['title', 0.6, ['og:title', 'twitter:title', 'dc.title']],
+  ['description', 0.35, ['og:description', 'twitter:description', 'description', 'dc.description']],
+  ['condition', 0.5, ['product:condition', 'og:condition']],
+  ['place', 0.4, ['geo.placename', 'og:locality', 'product:location']],
+  ['listedDate', 0.35, ['article:published_time', 'og:published_time', 'date', 'dc.date', 'dcterms.created']],
+  ['photo', 0.7, ['og:image:secure_url', 'og:image', 'og:image:url', 'twitter:image', 'twitter:image:src']],
+];
+const PRICES: [amount: string, currency: string][] = [
+  ['product:sale_price:amount', 'product:sale_price:currency'],
+  ['product:price:amount', 'product:price:currency'],
+  ['og:price:amount', 'og:price:currency'],
+];
+
+/** What the head says to machines: Open Graph and product tags, plain meta, the title, the canonical address. */
+export function fromMeta({ metas, title, url, base, language }: Harvest): MetaFindings {
+  const said = new Map<string, string[]>();
+  for (const [name, content] of metas) {
+    const before = said.get(name);
+    if (!before) said.set(name, [content]);
+    else if (before.length < 40) before.push(content);
+  }
+  const first = (name: string) => said.get(name)?.[0];
+  const siteName = tidy(first('og:site_name') ?? first('application-name') ?? '').slice(0, 100);
+  const host = hostOf(url);
+  const windowTitle = withoutSite(tidy(title), siteName, host);
+
+  const candidates: Candidate[] = [];
+  for (const [field, weight, names] of FIELDS) {
+    for (const [rank, name] of names.entries()) {
+      for (const value of said.get(name) ?? []) {
+        const text = field === 'title' ? withoutSite(tidy(value), siteName, host) : value;
+        if (field === 'description' && candidates.some((one) => one.field === field && one.value === text)) continue;
+        candidates.push({ field, value: text, source: 'meta', weight: weight - rank * 0.02 });
+      }
+    }
+  }
+  if (windowTitle) candidates.push({ field: 'title', value: windowTitle, source: 'meta', weight: 0.5 });
+  for (const [amount, currency] of PRICES) {
+    for (const [index, value] of (said.get(amount) ?? []).slice(0, 3).entries()) {
+      const own = said.get(currency);
+      candidates.push({
+        field: 'price',
+        value,
+        source: 'meta',
+        weight: 0.75 - index * 0.1,
+        currency: code(own?.[index] ?? own?.[0]),
+      });
+    }
+  }
+  const canonical = first('canonical') ?? first('og:url');
+  const tag = language || first('content-language') || first('og:locale') || '';
+  return {
+    candidates,
+    windowTitle,
+    siteName,
+    canonical: canonical ? absolute(canonical, base) : null,
+    language:
+      /^\s*([a-z]{2,3}(?:[-_][a-z0-9]{2,8})*)\s*(?:$|,)/i.exec(tag)?.[1]?.toLowerCase().replaceAll('_', '-') ?? null,
+    isProduct:
+      /^(?:product|og:product|product\.item)\b/.test(first('og:type') ?? '') || said.has('product:price:amount'),
+  };
+}
+
+const hostOf = (address: string): string => /^[a-z]+:\/\/([^/:?#]+)/i.exec(address)?.[1]?.toLowerCase() ?? '';
+
+/** A title without the parts, at either end, that name the site: its stated name or the words of its host. */
+export function withoutSite(title: string, siteName: string, host: string): string {
+  if (title.length > 2000) return title;
+  const parts = title.split(/(\s+[|–—·•»:-]\s+|\s*[|»]\s*)/);
+  const isSite = (part: string): boolean => {
+    const bare = part.trim();
+    if (bare === '') return true;
+    if (siteName && (bare.toLowerCase() === siteName.toLowerCase() || sharedWords(bare, siteName) === 1)) return true;
+    const joined = bare.toLowerCase().replace(/[^a-z0-9]/g, '');
+    return (
+      (joined.length >= 3 &&
+        host
+          .replace(/[^a-z0-9.]/g, '')
+          .split('.')
+          .includes(joined)) ||
+      (host !== '' && bare.toLowerCase() === host.replace(/^www\./, ''))
+    );
+  };
+  while (parts.length > 1 && isSite(parts.at(-1)!)) parts.splice(-2);
+  while (parts.length > 1 && isSite(parts[0]!)) parts.splice(0, 2);
+  return parts.join('').trim();
+}

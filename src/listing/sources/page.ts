@@ -1,0 +1,59 @@
+import { cardsOf } from '../page/cards';
+import { descriptionsOf } from '../page/description';
+import { hintedParticulars, timesOf } from '../page/particulars';
+import { photosOf } from '../page/photos';
+import { pricesOf } from '../page/prices';
+import { readingOf } from '../page/reading';
+import { rowLabel } from '../page/row-labels';
+import { rowsOf } from '../page/rows';
+import { titlesOf } from '../page/title';
+import { zonesOf } from '../page/zones';
+import type { Candidate, PageText } from '../types';
+
+export interface PageFindings {
+  candidates: Candidate[];
+  /** Things for sale side by side. */
+  cards: number;
+  /** The page's own title, or "". */
+  title: string;
+  /** 0 to 1: how much the page looks like one advert: a price of its own, or rows that only adverts have. */
+  advert: number;
+}
+
+/** What a person sees on the page, as candidates for each field. */
+export function fromPage(page: PageText, windowTitle: string, siteName: string): PageFindings {
+  const reading = readingOf(page);
+  reading.zones = zonesOf(reading);
+  reading.cards = cardsOf(reading);
+  const titles = titlesOf(reading, windowTitle, siteName);
+  reading.titleLine = titles[0]?.line ?? -1;
+
+  const candidates: Candidate[] = [];
+  for (const { text, weight } of titles) candidates.push({ field: 'title', value: text, source: 'page', weight });
+  const blocks = descriptionsOf(reading);
+  for (const { text, weight } of blocks) candidates.push({ field: 'description', value: text, source: 'page', weight });
+  const prices = pricesOf(reading);
+  for (const { text, weight, how } of prices) {
+    candidates.push({ field: 'price', value: text, source: 'page', weight, ...(how ? { how } : {}) });
+  }
+
+  const own = new Set(blocks[0]?.lines);
+  let marks = 0;
+  for (const { label, value } of rowsOf(reading, (line) => own.has(line))) {
+    const field = rowLabel(label);
+    if (field === 'price' || field === 'condition' || field === 'serial' || field === 'listedDate') marks++;
+    // A price row was weighed among the prices already.
+    if (field === 'price' || field === 'postage' || field === 'skip') continue;
+    if (field) candidates.push({ field, value, source: 'page', weight: 0.85 });
+    else candidates.push({ field: 'details', value: `${label}: ${value}`, source: 'page', weight: 0.7 });
+  }
+  candidates.push(...hintedParticulars(reading), ...timesOf(reading));
+  for (const value of photosOf(reading)) candidates.push({ field: 'photo', value, source: 'page', weight: 0.6 });
+
+  return {
+    candidates,
+    cards: reading.cards.count,
+    title: titles[0]?.text ?? '',
+    advert: Math.max(prices[0]?.weight ?? 0, marks > 0 ? 0.5 : 0),
+  };
+}

@@ -1,0 +1,80 @@
+import { cutTo, tidy } from '../tidy';
+import { type Line, RAISED, type Run, STRUCK } from '../types';
+import type { Sight } from './sight';
+import { hintOf, type Part, type Stretch } from './walk';
+
+const LINE_MOST = 20_000;
+/** A sign or code of a currency: only of such lines is it asked whether a style sheet strikes them out. */
+const MONEY = /\p{Sc}|\b[A-Z]{3}\b|\bkr|z\u0142|,-/u;
+
+/**
+ * The stretches of a walk as a person sees them: without what a style sheet hides, with the struck-out marked, broken
+ * where a style sheet keeps the line breaks of the source. `origins[i]` is the stretch that line i came from.
+ */
+export function seenLines(sight: Sight, stretches: Stretch[]): { lines: Line[]; origins: number[] } {
+  const lines: Line[] = [];
+  const origins: number[] = [];
+  for (const [origin, { parts, box }] of stretches.entries()) {
+    const seen = parts.filter(({ element, raw }) => !/\S/.test(raw) || sight.shown(element));
+    const breaks =
+      seen.some(({ raw }) => /\S.*\n\s*\S/.test(raw)) &&
+      /^pre|^break/.test(sight.style(seen[0]!.element, 'white-space'));
+    for (const piece of breaks ? splitAtBreaks(seen) : [seen]) {
+      const line = lineOf(sight, piece, box);
+      if (line.text === '') continue;
+      lines.push(line);
+      origins.push(origin);
+    }
+  }
+  return { lines, origins };
+}
+
+function splitAtBreaks(parts: Part[]): Part[][] {
+  const pieces: Part[][] = [[]];
+  for (const part of parts) {
+    for (const [index, raw] of part.raw.split('\n').entries()) {
+      if (index > 0) pieces.push([]);
+      pieces.at(-1)!.push({ ...part, raw });
+    }
+  }
+  return pieces;
+}
+
+function lineOf(sight: Sight, parts: Part[], box: number): Line {
+  let text = '';
+  const runs: Run[] = [];
+  const hasDigit = parts.some(({ raw }) => /\d/.test(raw));
+  const isMoney = hasDigit && parts.some(({ raw }) => MONEY.test(raw));
+  for (const { raw, flags, element } of parts) {
+    let piece = tidy(`.${raw}.`).slice(1, -1);
+    if (text === '' || text.endsWith(' ')) piece = piece.trimStart();
+    if (piece === '') continue;
+    // Cents that are set high behind the amount ("45" with "00" above) get their point.
+    if (flags & RAISED && /^\d\d\s*$/.test(piece) && /\d$/.test(text)) text += '.';
+    let own = flags & 7;
+    let hint = '';
+    if (hasDigit) {
+      hint = hintOf(
+        sight.attribute(element, 'class'),
+        sight.attribute(element, 'id'),
+        sight.attribute(element, 'itemprop'),
+      );
+      if (isMoney && isStruck(sight, element)) own |= STRUCK;
+    }
+    if (piece !== ' ') runs.push({ at: text.length, flags: own, ...(hint ? { hint } : {}) });
+    text += piece;
+    if (text.length > LINE_MOST) break;
+  }
+  const line: Line = { text: cutTo(text.trimEnd(), LINE_MOST), box };
+  if (runs.length > 1 || runs[0]?.flags || runs[0]?.hint) line.runs = runs.slice(0, 40);
+  return line;
+}
+
+/** A decoration isn't inherited but drawn through all that is inside: so the elements around count too. */
+function isStruck(sight: Sight, element: Element): boolean {
+  let at: Node | null = element;
+  for (let step = 0; step < 3 && at && sight.nodeType(at) === 1; step++, at = sight.parent(at)) {
+    if (sight.style(at as Element, 'text-decoration-line').includes('line-through')) return true;
+  }
+  return false;
+}

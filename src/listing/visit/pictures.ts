@@ -1,0 +1,67 @@
+import type { Picture } from '../types';
+import { absolute } from './addresses';
+import type { Sight } from './sight';
+import type { Walk } from './walk';
+
+/** Where pages keep the address of the large picture until it is needed, best first. */
+const LARGE = [
+  'data-zoom-image',
+  'data-zoom',
+  'data-full',
+  'data-large',
+  'data-original',
+  'data-srcset',
+  'srcset',
+  'data-src',
+  'data-lazy-src',
+  'src',
+];
+const DECORATION = /icon|logo|avatar|sprite|flag|emoji|badge|pixel|tracking|spacer|captcha|profile/i;
+const PICTURE_FILE = /\.(?:jpe?g|png|webp|avif|gif)(?:[?#]|$)/i;
+const SMALLEST = 80;
+const PICTURES_MOST = 120;
+
+/** The pictures of a page that are no decoration, by absolute address. None is loaded. */
+export function picturesOf(sight: Sight, images: Walk['images']): Picture[] {
+  const found: Picture[] = [];
+  for (const { element, box, line, link } of images) {
+    if (found.length >= PICTURES_MOST) break;
+    const get = (name: string) => sight.attribute(element, name) ?? '';
+    const isSmall = (name: string) => Number.parseInt(get(name), 10) < SMALLEST;
+    if (
+      isSmall('width') ||
+      isSmall('height') ||
+      DECORATION.test(`${get('class')} ${get('id')}`) ||
+      !sight.shown(element)
+    )
+      continue;
+    const written = link && PICTURE_FILE.test(link) ? link : largeOf(get);
+    const address = written && absolute(written, sight.base);
+    if (address && address.length < 1000) found.push({ address, box, line, linked: link !== null });
+  }
+  return found;
+}
+
+function largeOf(get: (name: string) => string): string | null {
+  for (const name of LARGE) {
+    const value = get(name);
+    const address = name.endsWith('srcset') ? largest(value) : value.trim();
+    if (address && !/^(?:data|blob|javascript):|\.svg(?:[?#]|$)/i.test(address)) return address;
+  }
+  return null;
+}
+
+/** Of a srcset the address with the largest width or density, or null. */
+export function largest(srcset: string): string | null {
+  let best: string | null = null;
+  let size = -1;
+  // By the HTML standard an address may hold commas but not begin or end with one.
+  for (const match of srcset.slice(0, 8000).matchAll(/([^\s,](?:\S*[^\s,])?)(?:\s+([\d.]+)[wx])?\s*(?:,|$)/g)) {
+    const own = Number(match[2] ?? 1);
+    if (own > size) {
+      size = own;
+      best = match[1]!;
+    }
+  }
+  return best;
+}

@@ -1,0 +1,214 @@
+import { type Box, CONTROL, LINK, RAISED, STRUCK } from '../types';
+import type { Sight } from './sight';
+
+const KEEPS_BREAKS = 16;
+const HIDDEN = 32;
+
+/** The text of one text node, as it stands there. */
+export interface Part {
+  raw: string;
+  flags: number;
+  /** The element that holds the text. */
+  element: Element;
+}
+
+/** A line before anybody asked what a person can see of it. */
+export interface Stretch {
+  parts: Part[];
+  box: number;
+}
+
+/** A page in document order, from one walk over its nodes. Attributes are read, layout is not. */
+export interface Walk {
+  lines: Stretch[];
+  boxes: Box[];
+  images: { element: Element; box: number; line: number; link: string | null }[];
+  times: { element: Element; line: number }[];
+  /** Elements that say something to machines: meta, title, link and base. */
+  heads: Element[];
+  /** Script elements of type application/ld+json. */
+  linkedData: Element[];
+  /** Elements that begin a microdata item, and the first element of each id. */
+  scopes: Element[];
+  ids: Map<string, Element>;
+  /** Index of the first line of the first h1, or 0. */
+  title: number;
+  /** How many nodes were read. */
+  nodes: number;
+  /** The page had more nodes than are read. */
+  cut: boolean;
+}
+
+const words = (text: string) => new Set(text.split(' '));
+const BLOCKS = words(
+  'address article aside blockquote body caption center dd details dialog dir div dl dt fieldset figcaption figure footer form h1 h2 h3 h4 h5 h6 header hgroup hr html legend li main menu nav ol p pre search section summary table tbody td tfoot th thead tr ul',
+);
+const SILENT = words(
+  'br img meta title link base style noscript template svg math canvas iframe object embed video audio select textarea datalist noembed noframes',
+);
+const HEADS = words('meta title link base');
+const STRIKING = words('del s strike');
+
+const HIDING = /(?:display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse))/i;
+const STRIKES = /text-decoration[^;]*line-through/i;
+const BLOCK_STYLE = /display\s*:\s*(?:block|flex|grid|list-item|table)/i;
+const PRE_STYLE = /white-space\s*:\s*(?:pre\b|pre-|break-spaces)/i;
+const RAISED_CLASS = /\b(?:cents?|fraction|decimals?)\b/i;
+/** For readers of screens only: not visible, though no attribute says so. */
+const UNSEEN_CLASS = /(?:^|\s)(?:sr-only|visually-?hidden|screen-reader(?:-text|-only)?)(?:\s|$)/i;
+/** A dialog that waits: hidden from everybody as long as aria-hidden says so. Other aria-hidden text is seen. */
+const WAITING = /\b(?:dialog|modal|popup|drawer|tooltip|menu)\b/i;
+
+/** More nodes than any advert needs; what comes after is not read. */
+const NODES_MOST = 400_000;
+
+interface Frame {
+  element: Element;
+  next: Node | null;
+  /** Children of the element itself, after those of its shadow root. */
+  later: Node | null;
+  flags: number;
+  box: number;
+  opened: boolean;
+  link: string | null;
+}
+
+/** Walks once over `from` and all in it, at most `most` nodes, without recursion; linear in its nodes. */
+export function walk(sight: Sight, from: Element | null = sight.root, most = NODES_MOST): Walk {
+  const out: Walk = {
+    lines: [],
+    boxes: [],
+    images: [],
+    times: [],
+    heads: [],
+    linkedData: [],
+    scopes: [],
+    ids: new Map(),
+    title: -1,
+    nodes: 0,
+    cut: false,
+  };
+  const { lines, boxes } = out;
+  const stack: Frame[] = [];
+  let parts: Part[] = [];
+
+  const endLine = () => {
+    parts = [];
+  };
+  const say = (raw: string, { flags, box, element }: Frame) => {
+    if (flags & HIDDEN) return;
+    for (const [index, piece] of (flags & KEEPS_BREAKS ? raw.split('\n') : [raw]).entries()) {
+      if (index > 0) endLine();
+      // White space belongs to a line only behind a word.
+      if (parts.length === 0) {
+        if (!/\S/.test(piece)) continue;
+        lines.push({ parts, box });
+      }
+      parts.push({ raw: piece, flags, element });
+    }
+  };
+
+  const open = (element: Element, around?: Frame) => {
+    const tag = sight.tag(element);
+    let flags = around?.flags ?? 0;
+    let box = around?.box ?? -1;
+    let link = around?.link ?? null;
+    let block = BLOCKS.has(tag) || tag.includes('-') || box < 0;
+    let hint = '';
+    let level = 0;
+    const get = (name: string) => sight.attribute(element, name);
+
+    if (tag === 'script') {
+      if (/^\s*application\/ld\+json/i.test(get('type') ?? '')) out.linkedData.push(element);
+      return;
+    }
+    if (sight.hasAttributes(element)) {
+      const id = get('id');
+      if (id && !out.ids.has(id)) out.ids.set(id, element);
+      if (get('itemscope') !== null) out.scopes.push(element);
+      const style = get('style');
+      if (style) {
+        if (HIDING.test(style)) flags |= HIDDEN;
+        if (STRIKES.test(style)) flags |= STRUCK;
+        if (PRE_STYLE.test(style)) flags |= KEEPS_BREAKS;
+        if (BLOCK_STYLE.test(style)) block = true;
+      }
+      if (get('hidden') !== null) flags |= HIDDEN;
+      const named = get('class') ?? '';
+      const role = get('role');
+      if (UNSEEN_CLASS.test(named)) flags |= HIDDEN;
+      if (RAISED_CLASS.test(named)) flags |= RAISED;
+      if (role === 'button') flags |= CONTROL;
+      if (role === 'heading') level = Math.min(6, Math.max(1, Math.trunc(Number(get('aria-level'))) || 2));
+      if (block) hint = hintOf(named, id, role, get('itemprop'), get('data-testid'));
+      if (get('aria-hidden') === 'true' && WAITING.test(`${tag} ${hint}`)) flags |= HIDDEN;
+    }
+    if (tag === 'dialog' && get('open') === null) flags |= HIDDEN;
+    if (STRIKING.has(tag)) flags |= STRUCK;
+    if (tag === 'button') flags |= CONTROL;
+    if (tag === 'sup') flags |= RAISED;
+    if (tag === 'pre') flags |= KEEPS_BREAKS;
+    if (tag === 'a' && get('href') !== null) {
+      flags |= LINK;
+      link = get('href');
+    }
+    if (HEADS.has(tag)) out.heads.push(element);
+    else if (tag === 'br') endLine();
+    else if (tag === 'time') out.times.push({ element, line: lines.length });
+    else if (tag === 'img' && !(flags & HIDDEN)) out.images.push({ element, box, line: lines.length, link });
+    if (SILENT.has(tag)) return;
+
+    if (block) {
+      endLine();
+      if (/^h[1-6]$/.test(tag)) level = Number(tag[1]);
+      if (level === 1 && out.title < 0) out.title = lines.length;
+      // The text of a heading that is a button is a heading; that of other buttons is no part of the advert.
+      if (level) flags &= ~CONTROL;
+      boxes.push({ tag, parent: box, from: lines.length, to: lines.length, hint, ...(level ? { level } : {}) });
+      box = boxes.length - 1;
+    }
+    const first = sight.firstChild(element);
+    const shadow = sight.shadow(element);
+    stack.push({
+      element,
+      next: shadow ? sight.firstChild(shadow) : first,
+      later: shadow ? first : null,
+      flags,
+      box,
+      opened: block,
+      link,
+    });
+  };
+
+  if (from) open(from);
+  for (let frame = stack.at(-1); frame; frame = stack.at(-1)) {
+    const node = frame.next;
+    if (node === null && frame.later) {
+      frame.next = frame.later;
+      frame.later = null;
+    } else if (node === null || out.nodes >= most) {
+      if (node) out.cut = true;
+      if (frame.opened) {
+        endLine();
+        boxes[frame.box]!.to = lines.length;
+      }
+      stack.pop();
+    } else {
+      out.nodes++;
+      frame.next = sight.nextSibling(node);
+      const type = sight.nodeType(node);
+      if (type === 3) say(sight.data(node), frame);
+      else if (type === 1) open(node as Element, frame);
+    }
+  }
+  return out;
+}
+
+/** Names of an element as words: "adTitle ad_title" as "ad-title ad-title". */
+export function hintOf(...names: (string | null)[]): string {
+  const text = names.filter(Boolean).join(' ').slice(0, 120);
+  return text
+    .replace(/([a-z])([A-Z])/g, '$1-$2')
+    .replaceAll('_', '-')
+    .toLowerCase();
+}
