@@ -6,7 +6,7 @@ import { HarvestShape } from './harvest-shape';
 z.config({ jitless: true });
 
 /** Why a tab may not be read. */
-export const Refusal = z.enum(['browser-page', 'store', 'file', 'document', 'blocked']);
+export const Refusal = z.enum(['browser-page', 'file', 'document', 'blocked']);
 export type Refusal = z.infer<typeof Refusal>;
 
 /** Why a tab that may be read gave nothing. */

@@ -11,8 +11,8 @@ export interface Area {
 /** Runs one task at a time, across workers and pages: `navigator.locks` in a browser. */
 export type Lock = <T>(task: () => Promise<T>) => Promise<T>;
 
-/** More finished readings than this are not kept: the oldest presses go first. */
-const MOST_KEPT = 40;
+/** A reading has 400 kB at most and the browser gives 10 MB: of more than these the oldest presses go first. */
+const MOST_KEPT = 20;
 
 /** What is known once a press has led somewhere. */
 export type Outcome<R = Reading> = R extends Reading

@@ -26,13 +26,11 @@ export const panelTexts = {
     reasons: {
       'browser-page':
         'This is one of the browser’s own pages, and browsers keep those closed to extensions. Open an advert in this tab or another one, then press the button there.',
-      store:
-        'This is the browser’s shop for extensions, which is closed to extensions. Open an advert and press the button there.',
       file: 'This is a file on your computer. To have such files read, open the browser’s page about extensions, choose Bedplate’s details and allow access to file addresses; then press the button again.',
       document:
         'This tab shows a PDF, a picture or a film in the browser’s own viewer, not a web page. Open the advert’s page itself and press the button there.',
       blocked:
-        'The browser keeps this page closed to extensions, or it did not load. Once the advert is shown, press the button again.',
+        'The browser keeps this page closed to extensions, as it does its own shop for them, or the page did not load. Once the advert is shown, press the button again.',
     },
   },
   failed: {
@@ -70,7 +68,7 @@ export const panelTexts = {
   noPack: {
     heading: 'No pack speaks of this',
     text: (title: string) =>
-      `The page was read (“${title}”), but no pack that is switched on covers such a thing, so nothing can be held against it.`,
+      `The page was read (“${title}”), but no pack that is switched on speaks of such a thing, so there is nothing to hold it against. If this is no advert for an old machine, open one and press the button there.`,
     action: 'Look at the packs',
   },
 
