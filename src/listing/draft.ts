@@ -1,5 +1,7 @@
 import * as z from 'zod/mini';
+import { draftTexts as texts } from '../text/catalogue/drafts';
 import { settleCandidates } from './settle';
+import { tidy } from './tidy';
 import type { Candidate, Draft, FieldName, Listing } from './types';
 
 z.config({ jitless: true });
@@ -28,25 +30,28 @@ export function parseDrafts(json: string): Draft[] | string {
   try {
     value = JSON.parse(json.replace(/^\ufeff/, ''));
   } catch {
-    return 'The draft is not JSON.';
+    return texts.notJson;
   }
   const list = Array.isArray(value) ? value : [value];
-  if (list.length === 0) return 'The list holds no draft.';
-  if (list.length > DRAFTS_MOST) return `The list holds more than ${DRAFTS_MOST} drafts.`;
+  if (list.length === 0) return texts.none;
+  if (list.length > DRAFTS_MOST) return texts.tooMany(DRAFTS_MOST);
   const drafts: Draft[] = [];
   for (const [index, one] of list.entries()) {
     const parsed = DraftShape.safeParse(one);
-    if (parsed.success) {
-      drafts.push(parsed.data);
-      continue;
+    if (!parsed.success) {
+      const what = wordsFor(parsed.error.issues[0]);
+      return Array.isArray(value) ? texts.inDraft(index + 1, what) : what;
     }
-    const issue = parsed.error.issues[0]!;
-    const where = [...(Array.isArray(value) ? [`draft ${index + 1}`] : []), ...issue.path.map(String)].join(', ');
-    const what =
-      issue.code === 'unrecognized_keys' ? `unknown key "${String(issue.keys[0]).slice(0, 60)}"` : issue.message;
-    return `${where ? `${where}: ` : ''}${what.replace(/\s+/g, ' ')}`;
+    drafts.push(parsed.data);
   }
   return drafts;
+}
+
+function wordsFor(issue: z.core.$ZodIssue | undefined): string {
+  if (issue?.code === 'unrecognized_keys') return texts.unknownKey(tidy(String(issue.keys[0])).slice(0, 60));
+  const [key] = issue?.path ?? [];
+  if (key === undefined) return texts.notADraft;
+  return key === 'photos' ? texts.mustBeTexts(key) : texts.mustBeText(String(key));
 }
 
 const FIELDS: [keyof Draft & string, FieldName][] = [

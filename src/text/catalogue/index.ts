@@ -1,8 +1,10 @@
 import { cli } from './cli';
+import { draftTexts } from './drafts';
 import { panelTexts } from './panel';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
   cli,
+  drafts: draftTexts,
   panel: panelTexts,
   install: installTexts,
   workbench: workbenchTexts,
