@@ -26,8 +26,11 @@ export interface RunColumns {
   citation: (id: string | null | undefined) => string | null;
 }
 
-/** A serial may lie in this many runs at the most; a table that says more is hostile, and the narrowest are answered. */
+/** A serial may lie in this many runs of one pack at the most; a pack that says more is hostile. */
 const MOST_RUNS = 64;
+
+/** So many are looked at for the narrowest; where more hold a number, those that begin last. */
+const MOST_SEEN = MOST_RUNS * 4;
 
 /**
  * Which allotted runs hold a number?
@@ -39,25 +42,25 @@ const MOST_RUNS = 64;
  * reaches it: log n + the answers. Only numbers are kept per run; a Run is put together when it is asked for.
  */
 export class SerialIndex {
-  readonly #tables: SchemeTable[] = [];
+  /** The tables of each pack. */
+  readonly #packs: SchemeTable[][];
 
   constructor(columns: readonly RunColumns[]) {
-    for (const column of columns) {
+    this.#packs = columns.map((column) => {
       const rows = new Map<string, number[]>();
       column.serials.runs.scheme.forEach((id, i) => {
         const list = rows.get(id);
         if (list) list.push(i);
         else rows.set(id, [i]);
       });
-      for (const scheme of column.serials.schemes)
-        this.#tables.push(new SchemeTable(scheme, column, rows.get(scheme.id) ?? []));
-    }
+      return column.serials.schemes.map((scheme) => new SchemeTable(scheme, column, rows.get(scheme.id) ?? []));
+    });
   }
 
   /** Schemes of whose form the number is, whether or not a run holds it. */
   schemesOf(normal: string): { pack: string; scheme: Scheme; number: number }[] {
     const out: { pack: string; scheme: Scheme; number: number }[] = [];
-    for (const { scheme, pack } of this.#tables) {
+    for (const { scheme, pack } of this.#packs.flat()) {
       const number = numberIn(scheme, normal);
       if (number !== null) out.push({ pack, scheme, number });
     }
@@ -65,24 +68,33 @@ export class SerialIndex {
   }
 
   schemes(): { pack: string; scheme: Scheme }[] {
-    return this.#tables.map(({ scheme, pack }) => ({ scheme, pack }));
+    return this.#packs.flat().map(({ scheme, pack }) => ({ scheme, pack }));
   }
 
-  /** All runs that hold the number (normalised: capitals and digits), the narrowest first. */
+  /**
+   * The runs that hold the number (normalised: capitals and digits), the narrowest first; 64 of each pack at most, so
+   * that no pack can push out what another says.
+   */
   find(normal: string): Run[] {
-    const runs: Run[] = [];
-    for (const table of this.#tables) {
-      const number = numberIn(table.scheme, normal);
-      if (number !== null) table.collect(number, runs);
-    }
-    const width = (run: Run): number => run.lastNumber - run.firstNumber;
-    return runs.sort((a, b) => width(a) - width(b) || a.firstNumber - b.firstNumber).slice(0, MOST_RUNS);
+    const runs = this.#packs.flatMap((tables) => {
+      const own: Run[] = [];
+      for (const table of tables) {
+        const number = numberIn(table.scheme, normal);
+        if (number !== null) table.collect(number, own);
+      }
+      return own.sort(narrowestFirst).slice(0, MOST_RUNS);
+    });
+    return runs.sort(narrowestFirst);
   }
 
   /** The runs that name a model, in order of their numbers. Walks all runs: for showing, not for searching. */
   runsOf(model: string): Run[] {
-    return this.#tables.flatMap((table) => table.runsOf(model));
+    return this.#packs.flat().flatMap((table) => table.runsOf(model));
   }
+}
+
+function narrowestFirst(a: Run, b: Run): number {
+  return a.lastNumber - a.firstNumber - (b.lastNumber - b.firstNumber) || a.firstNumber - b.firstNumber;
 }
 
 class SchemeTable {
@@ -124,16 +136,16 @@ class SchemeTable {
     return reach;
   }
 
+  /** Adds the runs that hold the number, until there are enough. */
   collect(number: number, out: Run[]): void {
-    const most = out.length + MOST_RUNS * 4;
     const walk = (from: number, to: number): void => {
-      if (from >= to || out.length >= most) return;
+      if (from >= to || out.length >= MOST_SEEN) return;
       const middle = (from + to) >>> 1;
       if (this.#reach[middle]! < number) return;
       // Later runs are the narrower ones more often: they are taken first, so that the cap keeps them.
       if (this.#firsts[middle]! <= number) {
         walk(middle + 1, to);
-        if (this.#lasts[middle]! >= number && out.length < most) out.push(this.#run(middle));
+        if (this.#lasts[middle]! >= number && out.length < MOST_SEEN) out.push(this.#run(middle));
       }
       walk(from, middle);
     };

@@ -1,0 +1,182 @@
+import { describe, expect, test } from 'vitest';
+import type { Scheme } from '../../../src/pack/schema/serials';
+import { type RunColumns, SerialIndex } from '../../../src/pack/serial-index';
+import { columnsOf, FIVE_DIGITS, indexOf } from './support/runs';
+
+const spans = (index: SerialIndex, serial: string) =>
+  index.find(serial).map((run) => [run.firstNumber, run.lastNumber]);
+
+describe('find', () => {
+  test('no runs, no answer', () => {
+    expect(new SerialIndex([]).find('K00001')).toEqual([]);
+    expect(indexOf().find('K00001')).toEqual([]);
+  });
+
+  test('the example of the index: runs that nest, the narrowest first', () => {
+    const index = indexOf([1, 100], [40, 60], [50, 50], [70, 80]);
+    expect(spans(index, 'K00050')).toEqual([
+      [50, 50],
+      [40, 60],
+      [1, 100],
+    ]);
+    expect(spans(index, 'K00075')).toEqual([
+      [70, 80],
+      [1, 100],
+    ]);
+    expect(spans(index, 'K00101')).toEqual([]);
+  });
+
+  test('both ends are in the run', () => {
+    const index = indexOf([40, 60]);
+    expect(['K00039', 'K00040', 'K00060', 'K00061'].map((serial) => index.find(serial).length)).toEqual([0, 1, 1, 0]);
+  });
+
+  test('runs that overlap, begin or end together, or are the same', () => {
+    const index = indexOf([1, 50], [40, 90], [40, 60], [30, 60], [40, 60]);
+    expect(spans(index, 'K00045')).toEqual([
+      [40, 60],
+      [40, 60],
+      [30, 60],
+      [1, 50],
+      [40, 90],
+    ]);
+  });
+
+  test("a number of no scheme's form is in no run", () => {
+    const index = indexOf([1, 100]);
+    for (const serial of ['50', 'K50', 'L00050', 'K000050', '', 'K']) expect(index.find(serial)).toEqual([]);
+  });
+
+  test('schemes of one form answer beside each other, those of another form do not', () => {
+    const other: Scheme = { id: 'other', prefix: 'K', digits: [4, 6] };
+    const longer: Scheme = { id: 'longer', prefix: 'K', digits: 6 };
+    const index = new SerialIndex([
+      columnsOf([[1, 100]]),
+      columnsOf([[1, 60]], 'q', other),
+      columnsOf([[1, 60]], 'r', longer),
+    ]);
+    expect(index.find('K00050').map((run) => run.pack)).toEqual(['q', 'p']);
+    expect(index.find('K0050').map((run) => run.pack)).toEqual(['q']);
+  });
+
+  test('a run is put together from its columns', () => {
+    const columns: RunColumns = {
+      pack: 'p',
+      serials: {
+        schemes: [{ ...FIVE_DIGITS, source: 'ledger' }],
+        runs: {
+          scheme: ['k', 'k', 'k'],
+          first: ['K 20-001', '20101', '20201'],
+          last: ['K 20-100', '20200', '20300'],
+          models: [['m'], ['m', 'other/n'], []],
+          year: [1951, null, null],
+          date: ['1950-12', '1952-03-04', null],
+          place: ['Hallowdene', null, null],
+          source: ['page', null, null],
+        },
+      },
+      modelRef: (ref) => (ref.includes('/') ? ref : `p/${ref}`),
+      citation: (id) => (id ? `cited: ${id}` : null),
+    };
+    const index = new SerialIndex([columns]);
+    expect(index.find('K20050')).toEqual([
+      {
+        pack: 'p',
+        entry: 'k-k20001',
+        scheme: columns.serials.schemes[0],
+        first: 'K 20-001',
+        last: 'K 20-100',
+        firstNumber: 20001,
+        lastNumber: 20100,
+        models: ['p/m'],
+        year: 1951,
+        place: 'Hallowdene',
+        source: 'cited: page',
+      },
+    ]);
+    expect(index.find('K20150')).toMatchObject([
+      { models: ['p/m', 'other/n'], year: 1952, place: null, source: 'cited: ledger' },
+    ]);
+    expect(index.find('K20250')).toMatchObject([{ models: [], year: null }]);
+  });
+});
+
+describe('a hostile table', () => {
+  test('with a thousand runs that hold one number answers 64', () => {
+    const index = indexOf(...Array.from({ length: 1000 }, (_, i): [number, number] => [i, 5000 - i]));
+    const found = index.find('K02000');
+    expect(found).toHaveLength(64);
+    for (const run of found) expect(run.firstNumber <= 2000 && run.lastNumber >= 2000).toBe(true);
+  });
+
+  test('can not push out what an honest pack says', () => {
+    const hostile = columnsOf(
+      Array.from({ length: 1000 }, () => [50, 50] as const),
+      'hostile',
+    );
+    const honest = columnsOf(
+      [
+        [1, 100],
+        [40, 60],
+      ],
+      'honest',
+    );
+    for (const packs of [
+      [hostile, honest],
+      [honest, hostile],
+    ])
+      expect(new SerialIndex(packs).find('K00050').filter((run) => run.pack === 'honest')).toHaveLength(2);
+  });
+
+  test('can not fill the answer by naming many schemes of one form', () => {
+    const schemes = Array.from({ length: 1000 }, (_, i): Scheme => ({ id: `s${i}`, prefix: 'K', digits: 5 }));
+    const { serials, ...rest } = columnsOf(
+      schemes.map(() => [50, 50] as const),
+      'hostile',
+    );
+    const index = new SerialIndex([
+      { ...rest, serials: { schemes, runs: { ...serials.runs, scheme: schemes.map(({ id }) => id) } } },
+    ]);
+    expect(index.find('K00050')).toHaveLength(64);
+  });
+
+  test('columns that were never checked: runs that end before they begin or are no numbers are left out', () => {
+    expect(indexOf([100, 1]).find('K00050')).toEqual([]);
+    const columns = columnsOf([
+      [1, 100],
+      [1, 100],
+    ]);
+    columns.serials.runs.first = ['x'];
+    expect(new SerialIndex([columns]).find('K00050')).toEqual([]);
+  });
+});
+
+describe('schemesOf and schemes', () => {
+  const index = new SerialIndex([
+    columnsOf([], 'p'),
+    columnsOf([[1, 2]], 'q', { id: 'o', prefix: '', digits: [4, 6] }),
+  ]);
+
+  test('of whose form a number is, whether or not a run holds it', () => {
+    expect(index.schemesOf('K00007')).toEqual([{ pack: 'p', scheme: FIVE_DIGITS, number: 7 }]);
+    expect(index.schemesOf('99999')).toMatchObject([{ pack: 'q', number: 99999 }]);
+    expect(index.schemesOf('X1')).toEqual([]);
+  });
+
+  test('all there are', () => {
+    expect(index.schemes().map(({ pack, scheme }) => `${pack}/${scheme.id}`)).toEqual(['p/k', 'q/o']);
+  });
+});
+
+test('runsOf: the runs of one model, in order of their numbers', () => {
+  const columns = columnsOf([
+    [50, 60],
+    [1, 10],
+    [20, 30],
+  ]);
+  columns.serials.runs.models = [['a'], ['a', 'b'], ['b']];
+  const index = new SerialIndex([columns]);
+  expect(index.runsOf('p/a').map((run) => run.firstNumber)).toEqual([1, 50]);
+  expect(index.runsOf('p/b').map((run) => run.firstNumber)).toEqual([1, 20]);
+  expect(index.runsOf('p/c')).toEqual([]);
+});
