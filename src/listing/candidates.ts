@@ -1,3 +1,4 @@
+import { sharedWords } from './page/title';
 import { fromJsonLd } from './sources/json-ld';
 import { fromMeta } from './sources/meta';
 import { fromMicrodata } from './sources/microdata';
@@ -12,6 +13,8 @@ const OWN_ADVERT = 0.45;
 /** Some amount of money, or words of selling. */
 const SOME_ADVERT = 0.2;
 const EACH_MOST = 60;
+/** Lines in which a page repeats its title. */
+const OPENING = 200;
 
 export interface Found {
   candidates: Candidate[];
@@ -31,6 +34,13 @@ export function candidatesIn(harvest: Harvest): Found {
   };
   const jsonLd = chooseMain(fromJsonLd(harvest.jsonLd), about);
   const microdata = chooseMain(fromMicrodata(harvest.items), about);
+
+  // A window title that no line of the page repeats names the site or a number, not the thing.
+  const isRepeated = harvest.page.lines
+    .slice(0, OPENING)
+    .some(({ text }) => sharedWords(meta.windowTitle, text) >= 0.6);
+  for (const one of meta.candidates)
+    if (!isRepeated && one.field === 'title' && one.value === meta.windowTitle) one.weight = 0.3;
 
   const structured: Candidate[] = [
     ...(jsonLd.main ? candidatesOf(jsonLd.main, 'json-ld', 0.9) : []),

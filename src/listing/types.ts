@@ -32,6 +32,8 @@ export const LINK = 2;
 export const CONTROL = 4;
 /** Set high or small behind another text, as cents are. */
 export const RAISED = 8;
+/** Bold or larger, by its element. */
+export const BOLD = 16;
 
 /** A stretch of a line, from `at` (UTF-16 units) to the next run or the end. */
 export interface Run {

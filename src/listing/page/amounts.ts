@@ -15,7 +15,7 @@ const SIGN =
 const NUMBER = "\\d(?:[\\d.,'’ \\u00a0\\u202f]*\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?\\d))?\\s?k?(?![\\p{L}\\d])";
 /** Light on purpose: whether and where a text looks like money. Reading it is for `settle`. */
 const MONEY = new RegExp(
-  `(?:${SIGN})\\s?${NUMBER}(?:\\s?(?:${SIGN}))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.]*,[-–—]{1,2}`,
+  `(?:${SIGN})\\s?${NUMBER}(?:\\s?(?:${SIGN})(?!\\s?\\d))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.]*,[-–—]{1,2}`,
   'giu',
 );
 

@@ -1,11 +1,12 @@
-import { LINK } from '../types';
+import { LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
-import { levelOf, type Reading, runsOf } from './reading';
+import { levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { AWAY } from './zones';
 
 /** Levels between an amount and the card around it. */
 const LEVELS_MOST = 10;
 const LINES_OF_A_CARD = 30;
+const AMOUNTS_OF_A_CARD = 3;
 
 /**
  * Things for sale side by side: boxes of one kind with one parent, each with an amount of money and a link that names
@@ -40,12 +41,15 @@ export function cardsOf(reading: Reading): Reading['cards'] {
     }
   }
 
-  const names = (child: number): boolean => {
+  const isCard = (child: number): boolean => {
     const box = boxes[child]!;
+    // A column of a page holds many amounts, a card the price and perhaps an old one and the postage.
+    let amounts = 0;
+    for (let index = box.from; index < box.to; index++) if (amountsIn(lines[index]!.text).length > 0) amounts++;
+    if (amounts > AMOUNTS_OF_A_CARD) return false;
     for (let index = box.from; index < box.to; index++) {
       const line = lines[index]!;
-      const isLink = runsOf(line).some(({ text, flags }) => flags & LINK && text.trim().length >= 4);
-      if (isLink && amountsIn(line.text).length === 0 && line.text.length >= 8) return true;
+      if (hasNamedLink(line)) return true;
     }
     return pictured.has(child) && box.to - box.from >= 2;
   };
@@ -55,7 +59,7 @@ export function cardsOf(reading: Reading): Reading['cards'] {
     if (children.size < 2) continue;
     const byTag = new Map<string, number[]>();
     for (const child of children) {
-      if (!names(child)) continue;
+      if (!isCard(child)) continue;
       const { tag } = boxes[child]!;
       const same = byTag.get(tag);
       if (same) same.push(child);
@@ -73,7 +77,30 @@ export function cardsOf(reading: Reading): Reading['cards'] {
       }
     }
   }
+  addCardLines(reading, found);
   return found;
+}
+
+/** A link with a name, not only with a price. */
+const hasNamedLink = (line: Line): boolean =>
+  runsOf(line).some(({ text, flags }) => flags & LINK && text.trim().length >= 8 && amountsIn(text).length === 0);
+
+/** Lists without boxes: lines of one box, parted by <br>, each a named link and an amount. */
+function addCardLines({ lines, boxes, zones }: Reading, found: Reading['cards']): void {
+  const byBox = new Map<number, number[]>();
+  for (const [index, line] of lines.entries()) {
+    if (zones[index] === AWAY || found.lines.has(index) || !line.runs || line.text.length > 200) continue;
+    if (sizeOf(boxes[line.box]!) < 2 || !hasNamedLink(line) || !amountsIn(line.text).some((amount) => !amount.other))
+      continue;
+    const same = byBox.get(line.box);
+    if (same) same.push(index);
+    else byBox.set(line.box, [index]);
+  }
+  for (const same of byBox.values()) {
+    if (same.length < 2) continue;
+    found.count += same.length;
+    for (const index of same) found.lines.add(index);
+  }
 }
 
 function hasHeadingOne(reading: Reading, from: number, to: number): boolean {

@@ -71,13 +71,24 @@ function isOwnWord(reading: Reading, index: number, strict: boolean): boolean {
   const box = boxOf(reading, index);
   if (headingLabel(line.text) === 'description' && line.text.length < 40) return false;
   if (!strict) return !(isOnly(line, LINK) && line.text.length < PROSE);
-  if (levelOf(reading, index) > 0 || reading.row[line.box]! >= 0 || box.tag === 'dt' || box.tag === 'dd') return false;
+  if (levelOf(reading, index) > 0 || isInLabelledRow(reading, index) || box.tag === 'dt' || box.tag === 'dd')
+    return false;
   if (isOnly(line, LINK) || rowLabel(line.text)) return false;
   const colon = /^([^:]{1,40}):\s/.exec(line.text);
   if (colon && rowLabel(colon[1]!)) return false;
   return !(
     line.text.length < 40 && amountsIn(line.text).some((amount) => amount.end - amount.start > line.text.length / 2)
   );
+}
+
+/** A short text in one of several filled cells of a row; a cell that holds sentences is laid out by a table, no more. */
+function isInLabelledRow({ lines, boxes, row }: Reading, index: number): boolean {
+  const line = lines[index]!;
+  const around = row[line.box]!;
+  if (around < 0 || line.text.length >= 120 || sizeOf(boxes[around]!) > 6) return false;
+  let cell = line.box;
+  while (boxes[cell]!.parent !== around && boxes[cell]!.parent >= 0 && cell !== around) cell = boxes[cell]!.parent;
+  return sizeOf(boxes[cell]!) < sizeOf(boxes[around]!);
 }
 
 /** The boxes that hold most prose, best first, at most two: each sentence counts fully for the box around its paragraph, half for the next. */

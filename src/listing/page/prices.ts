@@ -33,7 +33,8 @@ export function pricesOf(reading: Reading): PagePrice[] {
     const label = labelBefore(reading, index);
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
     const labelled = label !== '' && rowLabel(label) === 'price';
-    const amounts = line.text.length > 600 ? [] : amountsIn(line.text).filter((amount) => !amount.other);
+    const everyAmount = line.text.length > 600 ? [] : amountsIn(line.text);
+    const amounts = everyAmount.filter((amount) => !amount.other);
     if (amounts.length === 0 && !(labelled && /^\D{0,6}\d[\d.,' ]*\D{0,14}$/.test(line.text))) continue;
     const said = hintsAround(reading, line);
     if (OLD_PRICE_WORDS.test(said) && PRICE_WORDS.test(said)) continue;
@@ -52,7 +53,12 @@ export function pricesOf(reading: Reading): PagePrice[] {
     if (line.text.length > SHORT_LINE) weight = Math.min(weight - 0.2, 0.2);
     if (isOnly(line, LINK)) weight -= 0.15;
     const how = amount?.how ?? (label ? howIn(fold(label).text) : null) ?? howIn(inLine.slice(-30));
-    found.push({ text: written(line.text, amount), line: index, weight: Math.max(0.05, Math.min(0.95, weight)), how });
+    found.push({
+      text: written(line.text, amount, everyAmount),
+      line: index,
+      weight: Math.max(0.05, Math.min(0.95, weight)),
+      how,
+    });
     if (found.length >= 200) break;
   }
   // The earlier of two equals: an asking price comes before what else is told.
@@ -92,13 +98,14 @@ function isStruck({ text, runs }: Line, { start, end }: Amount): boolean {
   return run !== undefined && (run.flags & STRUCK) !== 0;
 }
 
-/** A short line whole ("£45 ono"), of a long one the amount and a little after it. */
-function written(text: string, amount: Amount | null): string {
-  if (!amount || text.length <= 40) return text;
-  return (
-    text
-      .slice(amount.start, amount.end + 14)
-      .replace(/\s\S*$/, '')
-      .trim() || text.slice(amount.start, amount.end)
-  );
+/** The amount with the words that belong to it: "£45 ono", but not another amount beside it. */
+function written(text: string, amount: Amount | null, all: Amount[]): string {
+  if (!amount) return text;
+  const isAlone = all.length < 2;
+  if (isAlone && text.length <= 40) return text;
+  const next = all.find(({ start }) => start > amount.start);
+  const after = text.slice(amount.end, Math.min(next?.start ?? text.length, amount.end + 14));
+  // Up to the mark or the broken word that no longer belongs to it.
+  const words = next ? after.replace(/[\s+(,;|/·•–—-]+(?:\p{L}+\s*)?$/u, '') : after.replace(/\s\S*$/, '');
+  return (text.slice(amount.start, amount.end) + words).trim();
 }

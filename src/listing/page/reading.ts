@@ -1,4 +1,4 @@
-import type { Box, CONTROL, LINK, Line, PageText } from '../types';
+import type { BOLD, Box, CONTROL, LINK, Line, PageText } from '../types';
 
 /** A page as its parts are judged: the text, what follows from its boxes, and what was found out so far. */
 export interface Reading {
@@ -58,7 +58,7 @@ export const boxOf = ({ lines, boxes }: Reading, index: number): Box => boxes[li
 export const sizeOf = (box: Box): number => box.to - box.from;
 
 /** True where all of a line is link (or control). */
-export const isOnly = (line: Line, flag: typeof LINK | typeof CONTROL): boolean =>
+export const isOnly = (line: Line, flag: typeof LINK | typeof CONTROL | typeof BOLD): boolean =>
   line.runs !== undefined && line.runs.length > 0 && line.runs.every((run) => run.flags & flag);
 
 /** The stretches of a line with their texts. */

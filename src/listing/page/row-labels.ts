@@ -14,18 +14,18 @@ export const rowLabel = labelReader({
     "postage*|shipping*|delivery*|p&p|carriage|handling*|collection fee|buyer's premium|buyer fee|fee|fees|deposit|" +
     'versand|versandkosten|porto|lieferung|kaution|gebuhr*|aufgeld|livraison*|frais*|port|caution|verzendkosten*|spedizione|spese*|envio|gastos*',
   condition:
-    "condition|item condition|zustand|artikelzustand|etat|etat de l'article|conditie|staat|condizione|condizioni|stato|estado|condicion",
+    "condition|cond|item condition|zustand|artikelzustand|etat|etat de l'article|conditie|staat|condizione|condizioni|stato|estado|condicion",
   serial:
     'serial|serial number|serial no|serial no.|serial #|serial nr|s/n|sn|number on the bed|seriennummer|serien-nr.|serien-nr|seriennr.|seriennr|fabriknummer|fabrik-nr.|maschinennummer|maschinen-nr.|gehausenummer|' +
     'numero de serie|n° de serie|no de serie|n de serie|nº de serie|serienummer|serie nummer|numero di serie|matricola|numero di matricola|numero de fabricacion',
   place:
-    'location|item location|located in|place|town|area|pick-up location|collection from|collection|pickup|pick up|ort|standort|artikelstandort|plz / ort|abholort|region|lieu|localisation|ville|situe a|a retirer a|plaats|locatie|ophalen in|luogo|localita|citta|lugar|localidad|ubicacion|poblacion',
+    'location|where|item location|located in|place|town|area|pick-up location|collection from|collection|pickup|pick up|ort|wo|standort|artikelstandort|plz / ort|abholort|region|lieu|ou|localisation|ville|situe a|a retirer a|plaats|locatie|ophalen in|luogo|localita|citta|lugar|localidad|ubicacion|poblacion',
   listedDate:
     'listed|listed on|date listed|posted|posted on|date posted|published|published on|ad placed|added|added on|date|listing date|online since|' +
     'eingestellt|eingestellt am|erstellt|erstellt am|veroffentlicht|veroffentlicht am|inseriert am|anzeige vom|datum|online seit|' +
     'publiee le|publie le|mise en ligne|mise en ligne le|mis en ligne le|deposee le|date de publication|geplaatst|geplaatst op|pubblicato|pubblicato il|data|publicado|publicado el|fecha',
   skip:
-    'views|viewed|visits|watchers|ad id|ad ref*|ad no*|advert no*|item number|item no|item no.|item id|listing id|listing no*|lot|lot no*|lot number|reference|ref|ref.|sku|member since|seller|seller name|seller type|feedback|rating|phone|telephone|tel|tel.|e-mail|email|website|category|categories|tags|quantity|available|availability|ends|time left|returns|payment|stock|ean|gtin|isbn|' +
+    'tip*|note to buyers|views|viewed|visits|watchers|ad id|ad ref*|ad no*|advert no*|item number|item no|item no.|item id|listing id|listing no*|lot|lot no*|lot number|reference|ref|ref.|sku|member since|seller|seller name|seller type|feedback|rating|phone|telephone|tel|tel.|e-mail|email|website|category|categories|tags|quantity|available|availability|ends|time left|returns|payment|stock|ean|gtin|isbn|' +
     'aufrufe|anzeigennummer|anzeigen-nr*|anzeigen-id|artikelnummer|artikel-nr*|artikel-id|mitglied seit|aktiv seit|verkaufer|anbieter|bewertung|telefon|kategorie|menge|verfugbar*|endet|restzeit|rucknahme|zahlung|bestand|' +
     "vues|numero d'annonce|n° annonce|reference de l'annonce|membre depuis|vendeur|telephone|categorie|quantite|disponib*|fin|retours|paiement|" +
     'advertentienummer|bekeken|lid sinds|verkoper|categoria|visite|venditore|visitas|vendedor',

@@ -1,6 +1,8 @@
 import { fold } from '../../text/fold';
+import { BOLD, LINK } from '../types';
+import { amountsIn } from './amounts';
 import { headingLabel } from './heading-labels';
-import type { Reading } from './reading';
+import { isOnly, type Reading, runsOf } from './reading';
 import { rowLabel } from './row-labels';
 import { AWAY, MAIN } from './zones';
 
@@ -58,5 +60,24 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     found.push({ text, line: index, weight: Math.max(0.05, weight) });
     if (found.length >= 60) break;
   }
+  if (!found.some(({ line }) => level[lines[line]!.box]! > 0)) found.push(...firstLines(reading));
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 8);
+}
+
+/** Lines looked through for a title where the page has no heading. */
+const FIRST_LINES = 30;
+
+/** On a page without headings: the first line in bold, and the first line of some words, before any amount of money. */
+function firstLines({ lines, zones, cards }: Reading): Heading[] {
+  const found: Heading[] = [];
+  for (const [index, line] of lines.slice(0, FIRST_LINES).entries()) {
+    if (zones[index] !== MAIN || cards.lines.has(index) || isOnly(line, LINK)) continue;
+    if (amountsIn(line.text).length > 0 || headingLabel(line.text) || rowLabel(line.text)) break;
+    const links = runsOf(line).filter(({ flags }) => flags & LINK).length;
+    if (links > 1 || line.text.length > TITLE_MOST || line.text.length < 10 || wordsOf(line.text).length < 3) continue;
+    const isBold = isOnly(line, BOLD);
+    if (isBold || found.length === 0) found.push({ text: line.text, line: index, weight: isBold ? 0.5 : 0.35 });
+    if (isBold) break;
+  }
+  return found;
 }

@@ -1,5 +1,6 @@
 import { cardsOf } from '../page/cards';
 import { descriptionsOf } from '../page/description';
+import { marksOfAdvert } from '../page/marks';
 import { hintedParticulars, timesOf } from '../page/particulars';
 import { photosOf } from '../page/photos';
 import { pricesOf } from '../page/prices';
@@ -16,7 +17,7 @@ export interface PageFindings {
   cards: number;
   /** The page's own title, or "". */
   title: string;
-  /** 0 to 1: how much the page looks like one advert: a price of its own, or rows that only adverts have. */
+  /** 0 to 1: how much the page looks like one advert: by a price of its own, or by other marks. */
   advert: number;
 }
 
@@ -38,10 +39,9 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
   }
 
   const own = new Set(blocks[0]?.lines);
-  let marks = 0;
-  for (const { label, value } of rowsOf(reading, (line) => own.has(line))) {
+  const rows = rowsOf(reading, (line) => own.has(line));
+  for (const { label, value } of rows) {
     const field = rowLabel(label);
-    if (field === 'price' || field === 'condition' || field === 'serial' || field === 'listedDate') marks++;
     // A price row was weighed among the prices already.
     if (field === 'price' || field === 'postage' || field === 'skip') continue;
     if (field) candidates.push({ field, value, source: 'page', weight: 0.85 });
@@ -54,6 +54,6 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
     candidates,
     cards: reading.cards.count,
     title: titles[0]?.text ?? '',
-    advert: Math.max(prices[0]?.weight ?? 0, marks > 0 ? 0.5 : 0),
+    advert: Math.max(prices[0]?.weight ?? 0, marksOfAdvert(reading, rows, titles[0]?.text || windowTitle)),
   };
 }

@@ -1,5 +1,5 @@
 import { cutTo, tidy } from '../tidy';
-import { type Line, RAISED, type Run, STRUCK } from '../types';
+import { BOLD, CONTROL, LINK, type Line, RAISED, type Run, STRUCK } from '../types';
 import type { Sight } from './sight';
 import { hintOf, type Part, type Stretch } from './walk';
 
@@ -51,7 +51,7 @@ function lineOf(sight: Sight, parts: Part[], box: number): Line {
     if (piece === '') continue;
     // Cents that are set high behind the amount ("45" with "00" above) get their point.
     if (flags & RAISED && /^\d\d\s*$/.test(piece) && /\d$/.test(text)) text += '.';
-    let own = flags & 7;
+    let own = flags & (STRUCK | LINK | CONTROL | BOLD);
     let hint = '';
     if (hasDigit) {
       hint = hintOf(

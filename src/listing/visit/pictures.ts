@@ -31,7 +31,7 @@ export function picturesOf(sight: Sight, images: Walk['images']): Picture[] {
     if (
       isSmall('width') ||
       isSmall('height') ||
-      DECORATION.test(`${get('class')} ${get('id')}`) ||
+      DECORATION.test(`${get('class')} ${get('id')} ${get('src')}`) ||
       !sight.shown(element)
     )
       continue;
@@ -46,7 +46,7 @@ function largeOf(get: (name: string) => string): string | null {
   for (const name of LARGE) {
     const value = get(name);
     const address = name.endsWith('srcset') ? largest(value) : value.trim();
-    if (address && !/^(?:data|blob|javascript):|\.svg(?:[?#]|$)/i.test(address)) return address;
+    if (address && !/^(?:data|blob|javascript):/i.test(address)) return address;
   }
   return null;
 }

@@ -1,8 +1,8 @@
-import { type Box, CONTROL, LINK, RAISED, STRUCK } from '../types';
+import { BOLD, type Box, CONTROL, LINK, RAISED, STRUCK } from '../types';
 import type { Sight } from './sight';
 
-const KEEPS_BREAKS = 16;
-const HIDDEN = 32;
+const KEEPS_BREAKS = 32;
+const HIDDEN = 64;
 
 /** The text of one text node, as it stands there. */
 export interface Part {
@@ -147,6 +147,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     if (STRIKING.has(tag)) flags |= STRUCK;
     if (tag === 'button') flags |= CONTROL;
     if (tag === 'sup') flags |= RAISED;
+    if (/^(?:b|strong|big)$/.test(tag) || (tag === 'font' && /[4-7]/.test(get('size') ?? ''))) flags |= BOLD;
     if (tag === 'pre') flags |= KEEPS_BREAKS;
     if (tag === 'a' && get('href') !== null) {
       flags |= LINK;
