@@ -20,6 +20,7 @@ const pagePolicy = [
   "form-action 'none'",
   "frame-ancestors 'none'",
   "require-trusted-types-for 'script'",
+  'trusted-types engine',
 ].join('; ');
 
 // Permissions at install are the four below and no more; no host permission: a page is read only after a press of the

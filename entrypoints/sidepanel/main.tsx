@@ -5,32 +5,43 @@ import '../../src/view/style/base.css';
 import '../../src/view/style/panel.css';
 import type { SessionEvent } from '../../src/session/events';
 import { emptySession, type Session, step } from '../../src/session/reducer';
-import { type Screen, screenOf } from '../../src/session/screen';
+import { screenOf } from '../../src/session/screen';
+import { wantedAudit } from '../../src/session/wanted';
+import { panelTexts } from '../../src/text/catalogue/panel';
 import { Panel } from '../../src/view/panel/Panel';
 import { copyText } from '../shared/copy-text';
-import { followPacks } from './follow-packs';
+import { startEngine } from './engine';
+import { onPacksChanged } from './follow-messages';
 import { followReadings } from './follow-readings';
 import { followTabs } from './follow-tabs';
 import { markOf } from './mark-of';
 
 // Effects on the left, the session in the middle, one screen on the right: nothing else happens in the panel.
 let session: Session = emptySession;
-let screen: Screen | null = null;
+document.title = panelTexts.title;
 
 function emit(event: SessionEvent): void {
+  const before = session;
   session = step(session, event);
-  const next = screenOf(session);
-  if (next === screen) return;
-  if (next.screen === 'broken') console.error(next.error);
-  screen = next;
-  const root = document.getElementById('root');
-  if (root) render(<Panel screen={next} packsPage={browser.runtime.getURL('/workbench.html')} copy={copyText} />, root);
-  markOf(next);
+  if (session !== before) show();
 }
 
+function show(): void {
+  const next = wantedAudit(session);
+  if (next) engine.audit(next.wanted, next.reading);
+  const screen = screenOf(session);
+  if (screen.screen === 'broken') console.error(screen.problem);
+  const root = document.getElementById('root');
+  if (root)
+    render(<Panel screen={screen} packsPage={browser.runtime.getURL('/workbench.html')} copy={copyText} />, root);
+  markOf(screen);
+}
+
+const engine = startEngine(emit);
+onPacksChanged(engine.packsChanged);
 const { id: windowId } = await browser.windows.getCurrent();
 if (windowId !== undefined) {
   followTabs(windowId, emit);
   followReadings(windowId, emit);
 }
-followPacks(emit);
+show();

@@ -1,5 +1,5 @@
 import type { Trouble } from '../keep/trouble';
-import type { Knowledge } from '../pack/knowledge';
+import type { Answer } from './answer';
 import type { Reading } from './reading';
 import type { Where } from './where';
 
@@ -11,6 +11,14 @@ export type SessionEvent =
   | { type: 'reading'; reading: Reading }
   /** A tab was closed, or its reading was cleared away. */
   | { type: 'forgotten'; where: Where }
-  /** The packs were read for the first time, or changed in the workbench. */
-  | { type: 'packsChanged'; knowledge: Knowledge }
-  | { type: 'packsFailed'; trouble: Trouble };
+  /** The packs were read: for the first time, or anew after a change. `stamp` differs each time. */
+  | { type: 'packsReady'; stamp: number }
+  | { type: 'packsFailed'; trouble: Trouble }
+  /** The engine has answered. */
+  | { type: 'answered'; wanted: Wanted; answer: Answer };
+
+/** One audit that is wanted: of that press on that tab, with the packs as they were at that stamp. */
+export interface Wanted extends Where {
+  number: number;
+  stamp: number;
+}

@@ -1,13 +1,19 @@
 import type { Trouble } from '../keep/trouble';
-import type { Knowledge } from '../pack/knowledge';
-import type { SessionEvent } from './events';
+import type { Answer } from './answer';
+import type { SessionEvent, Wanted } from './events';
 import type { Reading } from './reading';
 import { keyOf, type Where } from './where';
 
 export type PacksState =
   | { state: 'loading' }
-  | { state: 'ready'; knowledge: Knowledge }
+  | { state: 'ready'; stamp: number }
   | { state: 'failed'; trouble: Trouble };
+
+/** An answer, and what it answers. */
+export interface Answered {
+  wanted: Wanted;
+  answer: Answer;
+}
 
 /** All that the panel of one window knows. */
 export interface Session {
@@ -16,9 +22,16 @@ export interface Session {
   /** By window and tab. */
   readings: ReadonlyMap<string, Reading>;
   packs: PacksState;
+  /** By window and tab. */
+  answers: ReadonlyMap<string, Answered>;
 }
 
-export const emptySession: Session = { where: null, readings: new Map(), packs: { state: 'loading' } };
+export const emptySession: Session = {
+  where: null,
+  readings: new Map(),
+  packs: { state: 'loading' },
+  answers: new Map(),
+};
 
 /** The session after an event. Pure; answers the same object where nothing changed. */
 export function step(session: Session, event: SessionEvent): Session {
@@ -27,14 +40,14 @@ export function step(session: Session, event: SessionEvent): Session {
       return { ...session, where: event.where };
     case 'reading':
       return withReading(session, event.reading);
-    case 'forgotten': {
-      const readings = new Map(session.readings);
-      return readings.delete(keyOf(event.where)) ? { ...session, readings } : session;
-    }
-    case 'packsChanged':
-      return { ...session, packs: { state: 'ready', knowledge: event.knowledge } };
+    case 'forgotten':
+      return without(session, keyOf(event.where));
+    case 'packsReady':
+      return { ...session, packs: { state: 'ready', stamp: event.stamp } };
     case 'packsFailed':
       return { ...session, packs: { state: 'failed', trouble: event.trouble } };
+    case 'answered':
+      return withAnswer(session, event);
   }
 }
 
@@ -52,7 +65,32 @@ function withReading(session: Session, reading: Reading): Session {
   return { ...session, readings: new Map(session.readings).set(key, reading) };
 }
 
+/** An answer counts only for the press that is still the tab's last one, and never replaces one to newer packs. */
+function withAnswer(session: Session, { wanted, answer }: Answered): Session {
+  const key = keyOf(wanted);
+  const reading = session.readings.get(key);
+  if (reading?.state !== 'read' || reading.number !== wanted.number) return session;
+  const there = session.answers.get(key);
+  if (there && there.wanted.number === wanted.number && there.wanted.stamp > wanted.stamp) return session;
+  return { ...session, answers: new Map(session.answers).set(key, { wanted, answer }) };
+}
+
+function without(session: Session, key: string): Session {
+  if (!session.readings.has(key) && !session.answers.has(key)) return session;
+  const readings = new Map(session.readings);
+  const answers = new Map(session.answers);
+  readings.delete(key);
+  answers.delete(key);
+  return { ...session, readings, answers };
+}
+
 /** The reading of the tab in front, or null. */
 export function currentReading(session: Session): Reading | null {
   return session.where ? (session.readings.get(keyOf(session.where)) ?? null) : null;
+}
+
+/** The answer to that very press on that tab, or null. It may rest on packs that have changed since. */
+export function answerFor(session: Session, reading: Reading): Answered | null {
+  const answered = session.answers.get(keyOf(reading));
+  return answered?.wanted.number === reading.number ? answered : null;
 }

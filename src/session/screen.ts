@@ -1,12 +1,10 @@
-import { audit } from '../audit/audit';
 import type { Audit } from '../audit/types';
 import type { Trouble } from '../keep/trouble';
-import { settle } from '../listing/settle';
 import type { Listing } from '../listing/types';
-import type { Knowledge } from '../pack/knowledge';
-import { type Lexicon, lexiconOf } from './lexicon';
+import type { Answer } from './answer';
 import type { Failure, ReadReading, Refusal } from './reading';
-import { currentReading, type Session } from './reducer';
+import { answerFor, currentReading, type Session } from './reducer';
+import type { Words } from './words';
 
 /** What the panel shows. */
 export type Screen =
@@ -17,8 +15,8 @@ export type Screen =
   /** The tab shows another page by now than the one that was read. */
   | { screen: 'left' }
   | { screen: 'failed'; reason: Failure }
-  /** A mistake of ours: `error` is for whoever looks into it. */
-  | { screen: 'broken'; error: unknown }
+  /** A mistake of ours: `problem` is for whoever looks into it. */
+  | { screen: 'broken'; problem: string }
   | { screen: 'packs-failed'; trouble: Trouble }
   /** The page shows no advert. */
   | { screen: 'no-listing' }
@@ -26,41 +24,38 @@ export type Screen =
   | { screen: 'list' }
   /** No pack that is switched on speaks of such a thing. */
   | { screen: 'no-pack'; listing: Listing }
-  | { screen: 'audit'; reading: ReadReading; listing: Listing; audit: Audit; lexicon: Lexicon };
+  | { screen: 'audit'; reading: ReadReading; listing: Listing; audit: Audit; words: Words };
 
-/** What the panel shows for a session. Pure; an audit is made once for a reading and the packs that speak. */
+/**
+ * What the panel shows for a session. Pure. While packs that have changed are read and the audit is made anew, the
+ * earlier audit of the same page stays.
+ */
 export function screenOf(session: Session): Screen {
   const reading = currentReading(session);
   if (!reading) return { screen: 'waiting' };
-  if (reading.state === 'reading' || reading.state === 'left') return { screen: reading.state };
-  if (reading.state === 'refused') return { screen: 'refused', reason: reading.reason };
-  if (reading.state === 'failed') return { screen: 'failed', reason: reading.reason };
-  if (session.packs.state === 'failed') return { screen: 'packs-failed', trouble: session.packs.trouble };
-  if (session.packs.state === 'loading') return { screen: 'reading' };
-  return audited(reading, session.packs.knowledge);
-}
-
-const made = new WeakMap<ReadReading, { knowledge: Knowledge; screen: Screen }>();
-
-function audited(reading: ReadReading, knowledge: Knowledge): Screen {
-  const before = made.get(reading);
-  if (before?.knowledge === knowledge) return before.screen;
-  const screen = auditScreen(reading, knowledge);
-  made.set(reading, { knowledge, screen });
-  return screen;
-}
-
-function auditScreen(reading: ReadReading, knowledge: Knowledge): Screen {
-  try {
-    const listing = settle(reading.harvest, reading.harvest.url);
-    const result = audit(listing, knowledge, { asOf: reading.asOf });
-    if (result.kind === 'none') return { screen: 'no-listing' };
-    if (result.kind === 'list') return { screen: 'list' };
-    if (result.packs.length === 0) return { screen: 'no-pack', listing };
-    return { screen: 'audit', reading, listing, audit: result, lexicon: lexiconOf(knowledge) };
-  } catch (error) {
-    return { screen: 'broken', error };
+  switch (reading.state) {
+    case 'reading':
+    case 'left':
+      return { screen: reading.state };
+    case 'refused':
+      return { screen: 'refused', reason: reading.reason };
+    case 'failed':
+      return { screen: 'failed', reason: reading.reason };
+    case 'read': {
+      if (session.packs.state === 'failed') return { screen: 'packs-failed', trouble: session.packs.trouble };
+      const answered = answerFor(session, reading);
+      return answered ? answerScreen(reading, answered.answer) : { screen: 'reading' };
+    }
   }
+}
+
+function answerScreen(reading: ReadReading, answer: Answer): Screen {
+  if (!answer.ok) return { screen: 'broken', problem: answer.problem };
+  const { listing, audit, words } = answer;
+  if (audit.kind === 'none') return { screen: 'no-listing' };
+  if (audit.kind === 'list') return { screen: 'list' };
+  if (audit.packs.length === 0) return { screen: 'no-pack', listing };
+  return { screen: 'audit', reading, listing, audit, words };
 }
 
 /** Whether there is something to read behind the button: anything that doesn't hold, isn't shown, or is to be minded. */

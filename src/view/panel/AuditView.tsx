@@ -18,7 +18,7 @@ interface Props {
 }
 
 /** The audit of one advert, from the sentence that sums up to what was read on the page. */
-export function AuditView({ screen: { audit, listing, lexicon }, copy }: Props) {
+export function AuditView({ screen: { audit, listing, words }, copy }: Props) {
   // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
   const forSale = audit.kind === 'item' || audit.kind === 'lot';
   return (
@@ -35,13 +35,13 @@ export function AuditView({ screen: { audit, listing, lexicon }, copy }: Props) 
           standing={standing}
           findings={shownFindings(audit, standing)}
           language={listing.language}
-          lexicon={lexicon}
+          words={words}
         />
       ))}
       {forSale && <PricePart audit={audit} />}
-      {forSale && <SerialPart audit={audit} lexicon={lexicon} />}
+      {forSale && <SerialPart audit={audit} words={words} />}
       <Questions questions={questionsOf(audit)} copy={copy} />
-      <PacksSpoke audit={audit} lexicon={lexicon} />
+      <PacksSpoke audit={audit} words={words} />
       <WhatWasRead listing={listing} />
     </article>
   );

@@ -1,5 +1,5 @@
 import type { Finding, Standing } from '../../audit/types';
-import type { Lexicon } from '../../session/lexicon';
+import type { Words } from '../../session/words';
 import { panelTexts as texts } from '../../text/catalogue/panel';
 import { FindingTag } from './FindingTag';
 
@@ -8,11 +8,11 @@ interface Props {
   findings: readonly Finding[];
   /** Language tag of the advert, for its quotes. */
   language: string | null;
-  lexicon: Lexicon;
+  words: Words;
 }
 
 /** All findings of one standing; nothing where there are none. */
-export function FindingGroup({ standing, findings, language, lexicon }: Props) {
+export function FindingGroup({ standing, findings, language, words }: Props) {
   if (findings.length === 0) return null;
   const { heading, explain } = texts.groups[standing];
   return (
@@ -21,7 +21,7 @@ export function FindingGroup({ standing, findings, language, lexicon }: Props) {
       <p class="soft">{explain}</p>
       <ul class="tags">
         {findings.map((finding) => (
-          <FindingTag key={finding.id} finding={finding} language={language} lexicon={lexicon} />
+          <FindingTag key={finding.id} finding={finding} language={language} words={words} />
         ))}
       </ul>
     </section>

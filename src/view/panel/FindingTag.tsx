@@ -1,5 +1,5 @@
 import type { Finding } from '../../audit/types';
-import type { Lexicon } from '../../session/lexicon';
+import type { Words } from '../../session/words';
 import { panelTexts as texts } from '../../text/catalogue/panel';
 import { shown } from '../shown';
 import { Disclosure } from './Disclosure';
@@ -7,16 +7,8 @@ import { SaidKnown } from './SaidKnown';
 import { TermNote } from './TermNote';
 
 /** One finding as a tag: a sentence, its two halves, and behind disclosures what the words mean and how it is known. */
-export function FindingTag({
-  finding,
-  language,
-  lexicon,
-}: {
-  finding: Finding;
-  language: string | null;
-  lexicon: Lexicon;
-}) {
-  const term = finding.attribute ? lexicon.term(finding.attribute) : null;
+export function FindingTag({ finding, language, words }: { finding: Finding; language: string | null; words: Words }) {
+  const term = finding.attribute ? words.terms.get(finding.attribute) : null;
   return (
     <li class="tag" data-finding={finding.check} data-standing={finding.standing}>
       <span class="tag-mark" aria-hidden="true">
@@ -26,7 +18,7 @@ export function FindingTag({
         <h3 class="tag-text" dir="auto">
           {shown(finding.text)}
         </h3>
-        <SaidKnown finding={finding} language={language} lexicon={lexicon} />
+        <SaidKnown finding={finding} language={language} words={words} />
         {finding.ask && (
           <p class="ask">
             <b>{texts.ask}</b> {shown(finding.ask)}

@@ -1,19 +1,19 @@
 import type { Audit } from '../../audit/types';
-import type { Lexicon } from '../../session/lexicon';
+import type { Words } from '../../session/words';
 import { panelTexts } from '../../text/catalogue/panel';
 import { langOf, shown } from '../shown';
 
 const texts = panelTexts.packs;
 
 /** Which packs the audit rests on, and what is to be known about each of them. */
-export function PacksSpoke({ audit, lexicon }: { audit: Audit; lexicon: Lexicon }) {
+export function PacksSpoke({ audit, words }: { audit: Audit; words: Words }) {
   const anyUnsealed = audit.packs.some(({ sealedBy }) => sealedBy === null);
   return (
     <section class="group" data-part="packs" aria-labelledby="packs">
       <h2 id="packs">{texts.heading}</h2>
       <ul class="spoke">
         {audit.packs.map(({ id, edition, sealedBy }) => {
-          const note = lexicon.pack(id);
+          const note = words.packs.get(id);
           return (
             <li key={id} data-pack-id={id}>
               <b lang={langOf(note?.language)} dir="auto">

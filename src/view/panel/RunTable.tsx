@@ -1,23 +1,23 @@
 import type { RunReport } from '../../audit/types';
-import type { Lexicon } from '../../session/lexicon';
+import { modelLabel, type Words } from '../../session/words';
 import { panelTexts } from '../../text/catalogue/panel';
 import { shown } from '../shown';
 
 const texts = panelTexts.serial;
 
 /** Runs as cards of a ledger: a table would not fit a narrow panel. */
-export function RunTable({ runs, lexicon }: { runs: readonly RunReport[]; lexicon: Lexicon }) {
+export function RunTable({ runs, words }: { runs: readonly RunReport[]; words: Words }) {
   return (
     <ul class="runs" aria-label={texts.runsCaption}>
       {runs.map((run) => {
-        const pack = lexicon.pack(run.pack);
+        const pack = words.packs.get(run.pack);
         return (
           <li class="run" key={`${run.pack}/${run.entry}`} data-run={`${run.pack}/${run.entry}`}>
             <dl class="facts">
               <dt>{texts.numbers}</dt>
               <dd class="serial-number">{`${run.first} – ${run.last}`}</dd>
               <dt>{texts.model}</dt>
-              <dd>{shown(run.models.map(lexicon.model).join(', '))}</dd>
+              <dd>{shown(run.models.map((ref) => modelLabel(words, ref)).join(', '))}</dd>
               <dt>{texts.year}</dt>
               <dd>{run.year ?? texts.yearUnknown}</dd>
               <dt>{texts.source}</dt>

@@ -1,19 +1,11 @@
 import type { Finding, Known, Said } from '../../audit/types';
-import type { Lexicon } from '../../session/lexicon';
+import type { Words } from '../../session/words';
 import { panelTexts as texts } from '../../text/catalogue/panel';
 import { langOf, shown } from '../shown';
 import { Quote } from './Quote';
 
 /** The two halves of a finding, side by side; two statements of the advert where they speak against each other. */
-export function SaidKnown({
-  finding,
-  language,
-  lexicon,
-}: {
-  finding: Finding;
-  language: string | null;
-  lexicon: Lexicon;
-}) {
+export function SaidKnown({ finding, language, words }: { finding: Finding; language: string | null; words: Words }) {
   const { said, known } = finding;
   const againstEachOther = known.length === 0 && said.length > 1;
   return (
@@ -31,7 +23,7 @@ export function SaidKnown({
           ? said
               .slice(1)
               .map((each) => <SaidWords key={`${each.field}${each.start}`} said={each} language={language} />)
-          : known.map((each) => <KnownWords key={`${each.pack}/${each.entry}`} known={each} lexicon={lexicon} />)}
+          : known.map((each) => <KnownWords key={`${each.pack}/${each.entry}`} known={each} words={words} />)}
         {known.length === 0 && !againstEachOther && <p class="soft">{texts.knownNothing}</p>}
       </div>
     </div>
@@ -46,8 +38,8 @@ function SaidWords({ said, language }: { said: Said; language: string | null }) 
   );
 }
 
-function KnownWords({ known, lexicon }: { known: Known; lexicon: Lexicon }) {
-  const pack = lexicon.pack(known.pack);
+function KnownWords({ known, words }: { known: Known; words: Words }) {
+  const pack = words.packs.get(known.pack);
   return (
     <div class="words">
       <p lang={langOf(pack?.language)} dir="auto">

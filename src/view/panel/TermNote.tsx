@@ -1,4 +1,4 @@
-import type { Term } from '../../session/lexicon';
+import type { Term } from '../../session/words';
 import { panelTexts as texts } from '../../text/catalogue/panel';
 import { shown } from '../shown';
 import { Disclosure } from './Disclosure';

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { compile } from '../../../src/pack/compile';
 import type { SessionEvent } from '../../../src/session/events';
 import type { Reading } from '../../../src/session/reading';
 import { currentReading, emptySession, type Session, step } from '../../../src/session/reducer';
+import { screenOf } from '../../../src/session/screen';
+import { wantedAudit } from '../../../src/session/wanted';
 import { sampleHarvest } from './sample-harvest';
 
 const here = { window: 1, tab: 7 };
@@ -64,12 +65,68 @@ describe('the session of one window', () => {
     expect(currentReading(step(session, tell(reading)))).toBe(reading);
   });
 
-  it('takes what the packs know, and their trouble', () => {
-    const knowledge = compile([]);
-    expect(sessionAfter({ type: 'packsChanged', knowledge }).packs).toEqual({ state: 'ready', knowledge });
+  it('takes what became of the packs', () => {
+    expect(sessionAfter({ type: 'packsReady', stamp: 3 }).packs).toEqual({ state: 'ready', stamp: 3 });
     expect(sessionAfter({ type: 'packsFailed', trouble: 'denied' }).packs).toEqual({
       state: 'failed',
       trouble: 'denied',
     });
+  });
+});
+
+describe('answers of the engine', () => {
+  const choose: SessionEvent = { type: 'tabChosen', where: here };
+  const answerTo = (number: number, stamp: number, problem = ''): SessionEvent => ({
+    type: 'answered',
+    wanted: { ...here, number, stamp },
+    answer: { ok: false, problem },
+  });
+  const ready = (stamp: number): SessionEvent => ({ type: 'packsReady', stamp });
+
+  it('are wanted once there are a reading and packs', () => {
+    expect(wantedAudit(sessionAfter(choose, tell(read)))).toBeNull();
+    expect(wantedAudit(sessionAfter(choose, ready(1), tell(reading)))).toBeNull();
+    const session = sessionAfter(choose, ready(1), tell(read));
+    expect(wantedAudit(session)).toEqual({ wanted: { ...here, number: 1, stamp: 1 }, reading: read });
+    expect(screenOf(session).screen).toBe('reading');
+  });
+
+  it('are wanted again when packs have changed, and the earlier one stays meanwhile', () => {
+    const session = sessionAfter(choose, ready(1), tell(read), answerTo(1, 1));
+    expect(wantedAudit(session)).toBeNull();
+    const changed = step(session, ready(2));
+    expect(wantedAudit(changed)?.wanted.stamp).toBe(2);
+    expect(screenOf(changed).screen).toBe('broken');
+  });
+
+  it('count only for the press that they answer', () => {
+    const second: Reading = { ...read, number: 2 };
+    for (const events of [
+      [tell(second), answerTo(1, 1)],
+      [tell(read), answerTo(1, 1), tell(second)],
+    ]) {
+      const session = sessionAfter(choose, ready(1), ...events);
+      expect(screenOf(session).screen).toBe('reading');
+      expect(wantedAudit(session)?.wanted.number).toBe(2);
+    }
+  });
+
+  it('never replace one to newer packs', () => {
+    const session = sessionAfter(choose, ready(2), tell(read), answerTo(1, 2, 'new'), answerTo(1, 1, 'old'));
+    expect(screenOf(session)).toEqual({ screen: 'broken', problem: 'new' });
+  });
+
+  it('are forgotten with their tab and when the page is left', () => {
+    const session = sessionAfter(choose, ready(1), tell(read), answerTo(1, 1));
+    expect(screenOf(step(session, tell(left))).screen).toBe('left');
+    expect(step(session, { type: 'forgotten', where: here }).answers.size).toBe(0);
+  });
+
+  it('say nothing while the packs can’t be read', () => {
+    const session = sessionAfter(choose, ready(1), tell(read), answerTo(1, 1), {
+      type: 'packsFailed',
+      trouble: 'full',
+    });
+    expect(screenOf(session)).toEqual({ screen: 'packs-failed', trouble: 'full' });
   });
 });

@@ -207,7 +207,7 @@ describe('the panel without an audit', () => {
     [{ screen: 'left' }, texts.left.heading],
     [{ screen: 'refused', reason: 'browser-page' }, texts.refused.heading],
     [{ screen: 'failed', reason: 'storage' }, texts.failed.heading],
-    [{ screen: 'broken', error: new Error('x') }, texts.broken.heading],
+    [{ screen: 'broken', problem: 'x' }, texts.broken.heading],
     [{ screen: 'packs-failed', trouble: 'denied' }, texts.packsFailed.heading],
     [{ screen: 'no-listing' }, texts.noListing.heading],
     [{ screen: 'list' }, texts.list.heading],

@@ -1,8 +1,8 @@
 import type { Audit, Finding } from '../../../src/audit/types';
 import type { Listing } from '../../../src/listing/types';
-import type { Lexicon } from '../../../src/session/lexicon';
 import type { ReadReading } from '../../../src/session/reading';
 import type { Screen } from '../../../src/session/screen';
+import type { Words } from '../../../src/session/words';
 import { sampleHarvest } from '../session/sample-harvest';
 
 /** A finding with one said and one known, to be varied. */
@@ -128,24 +128,20 @@ export const sampleListing: Listing = {
   fields: { title: { source: 'json-ld', confidence: 0.95, alternatives: [{ value: 'Corvane 6', source: 'meta' }] } },
 };
 
-export const sampleLexicon: Lexicon = {
-  model: (ref) => ({ 'club/corvane-6': 'Corvane 6', 'club/corvane-7': 'Corvane 7' })[ref] ?? ref,
-  term: (attribute) =>
-    attribute === 'club/frame'
-      ? { label: 'frame', explain: 'What the body is cast from.', where: 'Underside.', see: 'Iron draws a magnet.' }
-      : null,
-  pack: (id) =>
-    id === 'club'
-      ? {
-          id,
-          title: 'Club handbook',
-          edition: 3,
-          licence: 'CC0',
-          language: 'en',
-          sealedBy: null,
-          demo: true,
-        }
-      : null,
+export const sampleWords: Words = {
+  models: new Map([
+    ['club/corvane-6', 'Corvane 6'],
+    ['club/corvane-7', 'Corvane 7'],
+  ]),
+  terms: new Map([
+    [
+      'club/frame',
+      { label: 'frame', explain: 'What the body is cast from.', where: 'Underside.', see: 'Iron draws a magnet.' },
+    ],
+  ]),
+  packs: new Map([
+    ['club', { id: 'club', title: 'Club handbook', edition: 3, language: 'en', sealedBy: null, demo: true }],
+  ]),
 };
 
 export const sampleReading: ReadReading = {
@@ -163,5 +159,5 @@ export function sampleScreen(
   audit: Audit = sampleAudit(),
   listing: Listing = sampleListing,
 ): Extract<Screen, { screen: 'audit' }> {
-  return { screen: 'audit', reading: sampleReading, listing, audit, lexicon: sampleLexicon };
+  return { screen: 'audit', reading: sampleReading, listing, audit, words: sampleWords };
 }

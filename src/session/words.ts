@@ -1,0 +1,37 @@
+/** A term of the trade, explained. */
+export interface Term {
+  label: string;
+  explain: string | null;
+  where: string | null;
+  see: string | null;
+}
+
+/** What is said of a pack wherever it speaks. */
+export interface PackNote {
+  id: string;
+  title: string;
+  edition: number;
+  /** Language tag of its texts. */
+  language: string;
+  sealedBy: string | null;
+  /** Invented content, for demonstration. */
+  demo: boolean;
+}
+
+/**
+ * The words for what one audit names by reference, as plain data: the packs themselves stay where the engine runs, the
+ * panel gets these.
+ */
+export interface Words {
+  /** Model reference -> label. */
+  models: ReadonlyMap<string, string>;
+  /** Attribute reference -> its term, where there is something to explain. */
+  terms: ReadonlyMap<string, Term>;
+  /** Pack id -> note. */
+  packs: ReadonlyMap<string, PackNote>;
+}
+
+/** A model's label; the reference itself where no pack knows it. */
+export function modelLabel(words: Words, ref: string): string {
+  return words.models.get(ref) ?? ref;
+}
