@@ -39,7 +39,7 @@ const LEFT_OUT_WORD = /^x{2,}$/;
 const LEFT_OUT_MARKS = new Set(['*', '…', '...', '_', '#']);
 const OTHER_QUANTITY = /^ ?(?:[€£$¥%]|(?:eur|euro|kg|g|lbs?|cm|mm|in|v|w|stitches|pounds|quid)(?![\p{L}]))/iu;
 
-function isNumber(token: Token | undefined): token is Token {
+function isNumber(token: Token | undefined): token is Token & { kind: 'number' } {
   return token?.kind === 'number' && /^\d+$/.test(token.folded);
 }
 

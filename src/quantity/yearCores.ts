@@ -1,0 +1,127 @@
+import type { Span } from '../text/span';
+
+/** What a year, decade or century is by itself, before the words beside it: in a folded text, both ends included. */
+export interface YearCore extends Span {
+  from: number;
+  to: number;
+  /** "1954" as against "1950s": only a plain year can be a price, a model or a serial. */
+  isPlain: boolean;
+  /** Without a century ("50s", "fifties"): could be somebody's age. */
+  isShort: boolean;
+  approximate: boolean;
+}
+
+export const EARLIEST = 1500;
+export const LATEST = 2100;
+
+const decade = (start: number, end: number, from: number, isShort: boolean): YearCore => ({
+  start,
+  end,
+  from,
+  to: from + 9,
+  isPlain: false,
+  isShort,
+  approximate: false,
+});
+
+const FOUR_DIGITS =
+  /(?<!\d)(annees )?(1[5-9]\d\d|20\d\d|2100)(?!\d)(?:( ?'?s|ies|er[ -]?jahren?|er| er jahren?)(?!\p{L}))?/gu;
+
+function* fromFourDigits(folded: string): Generator<YearCore> {
+  for (const match of folded.matchAll(FOUR_DIGITS)) {
+    const [whole, annees, digits, suffix] = match as unknown as [string, string?, string?, string?];
+    const year = Number(digits);
+    const start = match.index;
+    const end = start + whole.length;
+    const isDecade = year % 10 === 0 && (suffix !== undefined || annees !== undefined);
+    if (!isDecade) {
+      // "the 1954's" and "1954 s" are not a way to write years; "1954er" is.
+      const plainEnd = suffix?.startsWith('er') ? end : end - (suffix?.length ?? 0);
+      const plainStart = start + (annees?.length ?? 0);
+      yield {
+        start: plainStart,
+        end: plainEnd,
+        from: year,
+        to: year,
+        isPlain: true,
+        isShort: false,
+        approximate: false,
+      };
+    } else if (year % 100 === 0 && year < 2000 && !annees) {
+      // Of "1900s" nobody knows whether the decade or the century is meant: take the wider.
+      yield { start, end, from: year, to: year + 99, isPlain: false, isShort: false, approximate: false };
+    } else yield decade(start, end, year, false);
+  }
+}
+
+const TWO_DIGITS =
+  /(?<![\p{L}\p{N}]|\d[.,:/-]|\p{Sc} ?)(?:([2-9]0) ?[-/] ?)?'?([2-9]0)(?:'?s(?![\p{L}'])|ies(?!\p{L})|er[ -]?jahren?(?!\p{L})|er(?= ?[-/] ?[2-9]0er))/gu;
+const ARTICLE_BEFORE_TWO_DIGITS =
+  /(?<=(?:der|den|die|aus|fruhe|fruhen|spate|spaten|mitte|ende|anfang) )([2-9]0)er(?![\p{L}-])(?! nadeln?)/gu;
+const FRENCH_TWO_DIGITS = /(?<!\p{L})annees ([2-9]0)(?!\d)/gu;
+
+const WORDS = new Map<string, number>([
+  ...'twenties thirties forties fifties sixties seventies eighties nineties'
+    .split(' ')
+    .map((word, at): [string, number] => [word, 1920 + at * 10]),
+  ...'zwanziger dreissiger vierziger funfziger sechziger siebziger achtziger neunziger'
+    .split(' ')
+    .map((word, at): [string, number] => [word, 1920 + at * 10]),
+  ['fuenfziger', 1950],
+  ...'annees vingt,annees trente,annees quarante,annees cinquante,annees soixante,annees soixante-dix,annees quatre-vingt,annees quatre-vingt-dix'
+    .split(',')
+    .map((word, at): [string, number] => [word, 1920 + at * 10]),
+]);
+const WORD = new RegExp(
+  `(?<!\\p{L})(?:nineteen[ -])?(${[...WORDS.keys()].sort((a, b) => b.length - a.length).join('|')})(?:[ -]?jahren?)?(?!\\p{L})`,
+  'gu',
+);
+
+/** "50s", or "50-60er Jahre", which is two of them. */
+function shortDecade(match: RegExpExecArray): YearCore {
+  const last = 1900 + Number(match[2] ?? match[1]);
+  const first = match[2] && match[1] ? 1900 + Number(match[1]) : last;
+  const core = decade(match.index, match.index + match[0].length, Math.min(first, last), true);
+  return { ...core, to: last + 9 };
+}
+
+function* fromShortForms(folded: string): Generator<YearCore> {
+  for (const pattern of [TWO_DIGITS, ARTICLE_BEFORE_TWO_DIGITS, FRENCH_TWO_DIGITS])
+    for (const match of folded.matchAll(pattern)) yield shortDecade(match);
+  for (const match of folded.matchAll(WORD))
+    yield decade(match.index, match.index + match[0].length, WORDS.get(match[1]!)!, !match[0].startsWith('nineteen'));
+}
+
+const CENTURY =
+  /(?<![\p{L}\p{N}])(?:(1[6-9]|2[01])(?:th|st|nd|rd)? ?[-.]? ?(?:century|c\.|jahrhunderts?|jhs?|jhd|jahrh)|(xvi|xvii|xviii|xix|xx|xxi) ?e? siecle)(?![\p{L}])/gu;
+const ROMAN = new Map([
+  ['xvi', 16],
+  ['xvii', 17],
+  ['xviii', 18],
+  ['xix', 19],
+  ['xx', 20],
+  ['xxi', 21],
+]);
+const TURN = /(?<!\p{L})(?:turn of the (?:last )?century|jahrhundertwende|tournant du siecle)(?!\p{L})/gu;
+
+function* fromCenturies(folded: string): Generator<YearCore> {
+  for (const match of folded.matchAll(CENTURY)) {
+    const number = match[1] ? Number(match[1]) : ROMAN.get(match[2]!)!;
+    const from = (number - 1) * 100;
+    const span = { start: match.index, end: match.index + match[0].length };
+    yield { ...span, from, to: Math.min(from + 99, LATEST), isPlain: false, isShort: false, approximate: false };
+  }
+  for (const match of folded.matchAll(TURN)) {
+    const span = { start: match.index, end: match.index + match[0].length };
+    yield { ...span, from: 1890, to: 1910, isPlain: false, isShort: false, approximate: true };
+  }
+}
+
+/** All years, decades and centuries of a folded text, in order; the longest where they overlap. */
+export function yearCores(folded: string): YearCore[] {
+  const all = [...fromFourDigits(folded), ...fromShortForms(folded), ...fromCenturies(folded)];
+  all.sort((a, b) => a.start - b.start || b.end - a.end);
+  const kept: YearCore[] = [];
+  for (const core of all) if (core.start >= (kept.at(-1)?.end ?? 0)) kept.push(core);
+  return kept;
+}

@@ -1,0 +1,78 @@
+import { PhraseIndex } from '../text/phrases';
+import type { YearKind } from './types';
+
+export interface YearCue {
+  kind: YearKind;
+  /** Only right before the year, and weaker than any other cue near it: "from", "dated", "of". */
+  isWeak: boolean;
+  /** German puts the verb behind: "1954 von meiner Mutter gekauft". */
+  mayFollow: boolean;
+  /** A thing that a year right before it belongs to: "the 1954 manual". */
+  isNoun: boolean;
+}
+
+export const YEAR_CUES = new PhraseIndex<YearCue>();
+
+function add(kind: YearKind, phrases: string, flags: Partial<YearCue> = {}): void {
+  for (const phrase of phrases.split(','))
+    YEAR_CUES.add(phrase.trim(), { kind, isWeak: false, mayFollow: false, isNoun: false, ...flags });
+}
+
+add(
+  'made',
+  'made, built, manufactured, produced, production, in production, manufacture, year of manufacture, date of manufacture, constructed, made in, built in, serial dates, dates it, dates this, dates the machine, date it, puts it, places it',
+);
+add('made', 'baujahr, bj, herstellungsjahr, produktionsjahr');
+add('made', 'gebaut, hergestellt, produziert, gefertigt, fabriziert, stammt, datiert', { mayFollow: true });
+add('made', 'fabriqué, fabriquée, construite, produite, date de fabrication, année de fabrication, datant');
+add(
+  'made',
+  "dated, dating, dates, dates from, dates back to, dating from, vintage, from, era, period, aus, von, de, des, d', model of",
+  { isWeak: true },
+);
+
+add(
+  'launched',
+  'launched, launch, introduced, introduction, came out, brought out, released, first sold, first sold in, first made, first made in, first produced, first built, first built in, first appeared, debuted, on the market',
+);
+add('launched', 'eingeführt, vorgestellt, auf den markt, auf dem markt, erschien, erschienen, erstmals', {
+  mayFollow: true,
+});
+add('launched', 'lancée, lancé, sortie, commercialisée, mise sur le marché');
+
+add(
+  'bought',
+  'bought, bought new, purchased, purchase, purchase date, date of purchase, got it, got it in, got this, acquired, sold in, sold new, originally sold, was sold, gift, given, present, wedding present, wedding',
+);
+add('bought', 'gekauft, erworben, angeschafft, verkauft, geschenkt, bekommen', { mayFollow: true });
+add('bought', 'kaufdatum, achetée, acheté, acquise, offerte, cadeau');
+
+add(
+  'owned',
+  'owned, owned since, had it since, had since, had this since, since, in the family, in our family, family since, belonged, inherited, used until, last used, in use, stored since, unused since',
+);
+add('owned', 'seit, im familienbesitz, in familienbesitz, besitz');
+add('owned', 'geerbt, benutzt', { mayFollow: true });
+add('owned', 'depuis, dans la famille, héritée');
+
+add(
+  'other',
+  'patent, pat, patents, patent date, patent dates, pat date, casting, cast mark, casting mark, casting date, manual, instruction manual, instruction book, instruction, instructions, booklet, handbook, guidebook, brochure, receipt, invoice, bill of sale, guarantee, guarantee card, warranty, warranty card, advert, advertisement, catalogue, catalog, leaflet, magazine, copyright, registered design, design, registered, trade mark, trademark, medal, exhibition',
+  { isNoun: true },
+);
+add(
+  'other',
+  'patented, copyrighted, born, birthday, born in, founded, established, registered in, serviced, last serviced, restored, repaired, rewired, overhauled, refurbished, repainted, converted, electrified, tested, posted, listed, published, printed, added, updated, ©',
+);
+add(
+  'other',
+  'anleitung, bedienungsanleitung, gebrauchsanleitung, gebrauchsanweisung, handbuch, quittung, rechnung, kaufbeleg, garantieschein, garantiekarte, prospekt, patentschrift, geburtstag',
+  { isNoun: true },
+);
+add(
+  'other',
+  'patentiert, geboren, gegründet, gewartet, restauriert, repariert, überholt, umgebaut, eingestellt, lackiert',
+  { mayFollow: true },
+);
+add('other', "notice, mode d'emploi, brevet, brevets, facture, garantie, catalogue, manuel", { isNoun: true });
+add('other', 'breveté, brevetée, née en, né en, fondée en, révisée, restaurée, publiée, mise en ligne');
