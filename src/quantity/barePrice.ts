@@ -7,6 +7,8 @@ const OTHER_UNIT =
 const OTHER_NUMBER =
   /(?:^|[^\p{L}])(?:model|modell|modele|mod|class|klasse|type|typ|no|nr|num|number|nummer|serial|size|grosse|taille|part|lot|item|ref|tel|telephone|phone|call|ring|text|mobile|mob|handy|year|baujahr|circa|made|built|from the)[.: #]*$/u;
 const YEAR = /^(?:1[5-9]|20)\d\d$/;
+const SURELY_PRICE =
+  /(?:^|[^\p{L}])(?:asking|(?:kauf|fest)?preis|price|prix|vh?b|offers (?:over|around))(?: (?:is|of|price))*[: ]*$/u;
 /** What may stand beside a number that looks like a year without making it one. */
 const ONLY_NUMBER = /^[^\p{L}\p{N}]*$/u;
 const LONGEST = 7;
@@ -24,7 +26,7 @@ export function isPlainPrice(folded: string, { start, end, value }: Amount): boo
   const whole = value.split('.')[0]!;
   const written = folded.slice(start, end);
   if (/^0\d/.test(written) || whole.length > LONGEST || isPhoneNumber(folded, start)) return false;
+  if (YEAR.test(written)) return ONLY_NUMBER.test(before + after) || SURELY_PRICE.test(before);
   if (namesPrice(before)) return true;
-  if (OTHER_NUMBER.test(before)) return false;
-  return !YEAR.test(written) || ONLY_NUMBER.test(before + after);
+  return !OTHER_NUMBER.test(before);
 }

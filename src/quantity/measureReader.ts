@@ -32,7 +32,7 @@ const TIMES = /^ ?(?:x|×|\*|by|mal|sur) ?$/;
 
 const APPROXIMATE =
   /(?:(?:^|[^\p{L}])(?:approx|approximately|about|around|roughly|some|nearly|almost|over|under|circa|ca|c|etwa|rund|ungefahr|zirka|fast|knapp|uber|unter|environ|env|a peu pres|presque|between|zwischen|entre)[.:]?|[~≈]) ?$/u;
-const APPROXIMATE_AFTER = /^(?: ?-?ish| or so| oder so)(?!\p{L})/u;
+const APPROXIMATE_AFTER = /^(?: ?-?ish| or so| oder so| environ| approx| ca)(?!\p{L})/u;
 
 /** Rid of what binary fractions add: far more digits than any scale shows. */
 const exact = (value: number) => Number(value.toPrecision(12));

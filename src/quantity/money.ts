@@ -62,9 +62,11 @@ export function findMoney(text: string, options: MoneyOptions = {}): Money[] {
 function rank(folded: string, amount: Amount): number {
   const before = wordsBefore(folded, amount.start);
   const after = wordsAfter(folded, amount.end);
-  const bare = amount.isPrice || followsPriceOnly(after) || namesPrice(before) ? 0 : 1;
-  return bare + (isSecondary(before, after) ? 4 : isCurrent(before) ? 0 : 2);
+  const role = isSecondary(before, after) ? 2 : isCurrent(before) ? 0 : 1;
+  const isNamed = followsPriceOnly(after) || namesPrice(before);
+  return role * UNNAMED + (amount.isPrice ? 0 : isNamed ? 1 : UNNAMED - 1);
 }
+const UNNAMED = 3;
 
 /**
  * The best single reading of a price field, or null. A bare number counts here where nothing says that it is a year,
@@ -83,7 +85,7 @@ export function readMoney(text: string, options: MoneyOptions = {}): Money | nul
   }
   const rivals = prices.filter((amount) => rank(folded.text, amount) === bestRank);
   // Two bare numbers and no word for either: there is no telling which is the price.
-  if (best && !best.isPrice && rivals.length > 1 && bestRank % 2 === 1) return null;
+  if (best && !best.isPrice && rivals.length > 1 && bestRank % UNNAMED === UNNAMED - 1) return null;
   if (best) return toMoney(text, folded, best);
   const free = findFree(folded.text);
   if (!free) return null;

@@ -60,7 +60,8 @@ function readAmount(reading: Reading, number: Numeral, free: number): (Amount & 
   let end = first.end + (inThousands ? 1 : 0);
   const dash = matchAt(DASH, folded, end);
   if (dash) end += dash[0].length;
-  const after = signAfter(reading, end);
+  // Behind a sign that several currencies share, any code says which: "$450 CAD".
+  const after = signAfter(before ? { ...reading, isPriceField: true } : reading, end);
   if (/^ ?%/.test(folded.slice(end, end + 2))) return null;
   let meaning = before?.meaning ?? null;
   const start = before?.start ?? number.start;
@@ -94,9 +95,11 @@ function settles(sign: Meaning, code: Meaning): boolean {
   return code.currency !== null && (sign.currency === code.currency || sign.shared.includes(code.currency));
 }
 
+const isYear = ({ value }: Amount) => /^(?:1[5-9]|20)\d\d$/.test(value);
+
 /** "450-500" alone in a price field: no more apart than a seller's hopes, so that "201-3" or "20-417" are none. */
 function bareRange(isPriceField: boolean, low: Amount, high: Amount): boolean {
-  return isPriceField && Number(high.value) <= 3 * Number(low.value);
+  return isPriceField && !isYear(low) && !isYear(high) && Number(high.value) <= 3 * Number(low.value);
 }
 
 const RANGE_WORD = /^(?: ?-{1,2} ?| to | bis | a | and | und | et )$/;

@@ -10,7 +10,7 @@ export function isPhoneNumber(text: string, at: number): boolean {
   let end = at;
   while (start > 0 && at - start < MOST_CHARACTERS && PART.test(text[start - 1]!)) start--;
   while (end < text.length && end - at < MOST_CHARACTERS && PART.test(text[end]!)) end++;
-  const run = text.slice(start, end).trim();
+  const run = text.slice(start, end).replace(/^[^\d+(]+|\D+$/g, '');
   const digits = run.replace(/\D/g, '');
   if (AMERICAN.test(run)) return true;
   return digits.length >= FEWEST_DIGITS && /^[(]?(?:\+|0)/.test(run);

@@ -13,7 +13,7 @@ const NOT_BEFORE = new Set(
 );
 /** Words after a number that say what it counts. */
 const NOT_AFTER = new Set(
-  'stitches stitch stiche years jahre ans watt watts volt volts rpm spm hours pieces pcs stuck needles bobbins miles km points'.split(
+  'stitches stitch stiche years jahre ans v volt volts w watt watts hz rpm spm hours pieces pcs stuck needles bobbins miles km points'.split(
     ' ',
   ),
 );
@@ -31,6 +31,11 @@ function isDecimal(text: string, tokens: readonly Token[], { letters, groups, la
   return letters === '' && groups.length > 1 && groups.at(-1)!.length <= 2 && text[tokens[last]!.start - 1] === '.';
 }
 
+/** "220-240V": the letter behind is a unit. */
+function endsInUnit(tokens: readonly Token[], { letters, last }: Code): boolean {
+  return letters === '' && tokens[last]!.kind === 'word' && /^[vwxkmg]$/.test(tokens[last]!.folded);
+}
+
 /** The word before, past marks and "no". */
 function wordBefore(tokens: readonly Token[], at: number): string {
   let before = at - 1;
@@ -44,7 +49,7 @@ function wordBefore(tokens: readonly Token[], at: number): string {
 
 function isShape(text: string, tokens: readonly Token[], code: Code): boolean {
   if (code.digits < FEWEST_DIGITS || code.digits > MOST_DIGITS || code.isCut) return false;
-  if (looksLikeDate(code) || isDecimal(text, tokens, code)) return false;
+  if (looksLikeDate(code) || isDecimal(text, tokens, code) || endsInUnit(tokens, code)) return false;
   if (NOT_BEFORE.has(wordBefore(tokens, code.first))) return false;
   const next = tokens[code.last + 1];
   if (next && (next.folded === '%' || NOT_AFTER.has(next.folded))) return false;

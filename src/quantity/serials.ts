@@ -133,9 +133,7 @@ function toMention(text: string, tokens: readonly Token[], code: Code, cue: stri
 }
 
 function isOther(tokens: readonly Token[], match: PhraseMatch<true>): boolean {
-  let at = match.firstToken - 1;
-  while (tokens[at]?.kind === 'mark' && tokens[at]!.folded !== ',') at--;
-  return OTHER_NUMBERS.has(tokens[at]?.folded ?? '');
+  return OTHER_NUMBERS.has(tokens[match.firstToken - 1]?.folded ?? '');
 }
 
 /** Numbers that words call a serial ("serial no. K 20-417"), in order; "starts with K20" is none. Never throws. */

@@ -23,6 +23,12 @@ const OVERRULES_WITHIN = 3;
 /** English and French put what belongs to a year before it: what follows must stand right beside it. */
 const FOLLOWS_WITHIN = 1;
 
+/** "Est. 1851", "© 2023". Without its full stop "est" is a French verb. */
+const FOUNDED = /(?:^|[^\p{L}])(©|\(c\)|est\.|estd\.?) ?$/iu;
+
+/** In tokens: no clause that a person writes is longer, and it bounds the work where one is. */
+const REACH = 60;
+
 type Cue = PhraseMatch<YearCue>;
 
 interface Candidate {
@@ -40,8 +46,8 @@ export function yearKinds(text: string, years: readonly Span[]): KindReading[] {
   const stretches = clauseStretches(tokens, clauses(text, tokens));
   return places.map((place, at) => {
     const stretch = stretches.find(place.first);
-    const from = Math.max(stretch.first, (places[at - 1]?.last ?? -1) + 1);
-    const to = Math.min(stretch.last, (places[at + 1]?.first ?? tokens.length) - 1);
+    const from = Math.max(stretch.first, (places[at - 1]?.last ?? -1) + 1, place.first - REACH);
+    const to = Math.min(stretch.last, (places[at + 1]?.first ?? tokens.length) - 1, place.last + REACH);
     return kindOf(text, tokens, place, cuesWithin(cues, from, to));
   });
 }
@@ -164,8 +170,9 @@ function kindOf(text: string, tokens: readonly Token[], place: Place, cues: read
     );
     best = nearest(stronger) ?? best;
   }
-  const before = tokens[place.first - 1];
-  if (before?.folded === '©') return { kind: 'other', cue: text.slice(before.start, before.end) };
+  const start = tokens[place.first]!.start;
+  const founded = FOUNDED.exec(text.slice(Math.max(0, start - 8), start));
+  if (founded) return { kind: 'other', cue: founded[1]! };
   if (best) return { kind: best.cue.value.kind, cue: text.slice(best.cue.start, best.cue.end) };
   const after = tokens[place.last + 1];
   const hasArticle = tokens
