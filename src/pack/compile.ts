@@ -1,5 +1,5 @@
 import { PhraseIndex } from '../text/phrases';
-import { factsOf } from './compile/facts';
+import { giveFacts } from './compile/facts';
 import { indexNames } from './compile/names';
 import { indexPhrases } from './compile/phrases';
 import { Scope } from './compile/scope';
@@ -30,7 +30,7 @@ export function compile(packs: readonly Pack[], seals: ReadonlyMap<string, strin
   for (const { pack } of scopes) addAttributes(pack, knowledge);
   for (const scope of scopes) addModels(scope, knowledge);
   for (const scope of scopes) linkModels(scope, knowledge);
-  for (const model of knowledge.models.values()) model.facts = factsOf(model, scopes, knowledge);
+  giveFacts(scopes, knowledge);
   for (const scope of scopes) {
     addBands(scope, knowledge);
     indexPhrases(scope, knowledge);

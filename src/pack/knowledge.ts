@@ -32,6 +32,12 @@ export interface FactKnown {
   source: string | null;
 }
 
+/** Facts by attribute ref. A Map is one; compiled models share what they inherit. */
+export interface FactsByAttribute {
+  get(ref: string): FactKnown[] | undefined;
+  keys(): IterableIterator<string>;
+}
+
 export interface FamilyKnown {
   ref: string;
   pack: string;
@@ -48,8 +54,8 @@ export interface ModelKnown {
   /** A brand-free kind of the thing, not one maker's model. */
   isType: boolean;
   family: FamilyKnown | null;
-  /** By attribute ref: the model's own facts, else its family's, else its type's; variants' beside them. */
-  facts: Map<string, FactKnown[]>;
+  /** The model's own facts, else its family's, else its type's; variants' beside them. */
+  facts: FactsByAttribute;
 }
 
 export interface BandKnown {
@@ -79,7 +85,8 @@ export interface PhraseKnown {
 
 export interface NameKnown {
   text: string;
-  weak: boolean;
+  /** alone: a name wherever it stands; named: where the maker or family is named in the advert; near: right beside it. */
+  stands: 'alone' | 'named' | 'near';
   of: { model: ModelKnown } | { family: FamilyKnown } | { maker: string };
 }
 

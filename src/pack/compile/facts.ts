@@ -1,41 +1,50 @@
 import { factList } from '../facts';
-import type { Allowed, AttributeKnown, FactKnown, Knowledge, ModelKnown } from '../knowledge';
+import type { Allowed, AttributeKnown, FactKnown, FamilyKnown, Knowledge, ModelKnown } from '../knowledge';
 import type { Facts, FactValue, When } from '../schema/models';
+import { InheritedFacts } from './inherited-facts';
 import type { Scope } from './scope';
 
-/**
- * A model's facts with what it inherits. For each attribute the nearest of model, family (its necessary conditions
- * first) and type speaks alone; a variant's fact stands beside the nearest one with its condition, because it holds
- * for some years, places or numbers only.
- */
-export function factsOf(model: ModelKnown, scopes: readonly Scope[], knowledge: Knowledge): Map<string, FactKnown[]> {
-  const scope = scopes.find((one) => one.id === model.pack);
-  if (!scope) return new Map();
-  const out = new Map<string, FactKnown[]>();
-  const inherit = (facts: Map<string, FactKnown[]>): void => {
-    for (const [ref, list] of facts) if (!out.has(ref)) out.set(ref, list);
-  };
-  inherit(read(model.def.facts, scope, knowledge, model.id, model.def.source));
-  if (model.family) {
-    const of = scopes.find((one) => one.id === model.family?.pack) ?? scope;
-    const { id, necessary, facts, source } = model.family.def;
-    inherit(read(necessary, of, knowledge, id, source));
-    inherit(read(facts, of, knowledge, id, source));
-  }
-  const type = model.def.type ? knowledge.models.get(scope.ref(model.def.type, knowledge.models)) : undefined;
-  const typeScope = type ? scopes.find((one) => one.id === type.pack) : undefined;
-  if (type && typeScope) inherit(read(type.def.facts, typeScope, knowledge, type.id, type.def.source));
+type Layer = Map<string, FactKnown[]>;
 
-  for (const variant of model.def.variants ?? []) {
-    const facts = read(
-      variant.facts,
-      scope,
-      knowledge,
-      `${model.id}`,
-      variant.source ?? model.def.source,
-      variant.when,
-    );
-    for (const [ref, list] of facts) out.set(ref, [...(out.get(ref) ?? []), ...list]);
+/**
+ * Gives every model its facts with what it inherits. For each attribute the nearest of model, family (its necessary
+ * conditions first) and type speaks alone; a variant's fact stands beside the nearest one with its condition, because
+ * it holds for some years, places or numbers only.
+ */
+export function giveFacts(scopes: readonly Scope[], knowledge: Knowledge): void {
+  const scopeOf = new Map(scopes.map((scope) => [scope.id, scope]));
+  const own = new Map<ModelKnown, Layer>();
+  for (const model of knowledge.models.values()) {
+    const scope = scopeOf.get(model.pack);
+    if (scope) own.set(model, read(model.def.facts, scope, knowledge, model.id, model.def.source));
+  }
+  const families = new Map<FamilyKnown, Layer[]>();
+  for (const family of knowledge.families.values()) {
+    const scope = scopeOf.get(family.pack);
+    if (scope) families.set(family, familyLayers(family, scope, knowledge));
+  }
+  for (const [model, facts] of own) {
+    const scope = scopeOf.get(model.pack)!;
+    const layers = [facts, ...((model.family && families.get(model.family)) ?? [])];
+    const type = model.def.type && knowledge.models.get(scope.ref(model.def.type, knowledge.models));
+    const typeFacts = type && own.get(type);
+    if (typeFacts) layers.push(typeFacts);
+    model.facts = new InheritedFacts(layers, variantFacts(model, scope, knowledge));
+  }
+}
+
+function familyLayers({ def }: FamilyKnown, scope: Scope, knowledge: Knowledge): Layer[] {
+  return [def.necessary, def.facts].map((facts) => read(facts, scope, knowledge, def.id, def.source));
+}
+
+function variantFacts(model: ModelKnown, scope: Scope, knowledge: Knowledge): Layer {
+  const out: Layer = new Map();
+  for (const { facts, when, source } of model.def.variants ?? []) {
+    for (const [ref, list] of read(facts, scope, knowledge, model.id, source ?? model.def.source, when)) {
+      const there = out.get(ref);
+      if (there) for (const fact of list) there.push(fact);
+      else out.set(ref, list);
+    }
   }
   return out;
 }
@@ -47,21 +56,31 @@ function read(
   entry: string,
   entrySource: string | undefined,
   variantWhen?: When,
-): Map<string, FactKnown[]> {
-  const out = new Map<string, FactKnown[]>();
+): Layer {
+  const out: Layer = new Map();
   for (const [ref, fact] of Object.entries(facts ?? {})) {
     const attribute = knowledge.attributes.get(scope.ref(ref, knowledge.attributes));
     if (!attribute) continue;
     const list = factList(fact).flatMap((one): FactKnown[] => {
       const allowed = allowedBy(one.is, attribute);
       if (!allowed) return [];
-      const when = one.when ?? variantWhen ?? null;
+      const when = narrowed(variantWhen, one.when) ?? null;
       const source = scope.citation(one.source ?? entrySource);
       return [{ attribute, allowed, when, always: one.holds !== 'usually', pack: scope.id, entry, source }];
     });
     if (list.length > 0) out.set(attribute.ref, list);
   }
   return out;
+}
+
+/** A variant's condition with what a fact of it adds: both must hold. Of places and numbers the fact's are narrower. */
+function narrowed(variant: When | undefined, fact: When | undefined): When | undefined {
+  if (!variant || !fact) return fact ?? variant;
+  if (!variant.made || !fact.made) return { ...variant, ...fact };
+  const from = Math.max(variant.made.from ?? 0, fact.made.from ?? 0);
+  const to = Math.min(variant.made.to ?? Number.POSITIVE_INFINITY, fact.made.to ?? Number.POSITIVE_INFINITY);
+  const made = { ...(from > 0 ? { from } : {}), ...(to < Number.POSITIVE_INFINITY ? { to } : {}) };
+  return { ...variant, ...fact, made };
 }
 
 /** What a fact's value allows of its attribute, or null where it isn't of the attribute's kind. */

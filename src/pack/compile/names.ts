@@ -8,8 +8,8 @@ export function indexNames(scope: Scope, knowledge: Knowledge): void {
   const seen = new Set<string>();
   const add = (name: Name, of: NameKnown['of']): void => {
     const text = typeof name === 'string' ? name : name.text;
-    const weak = (typeof name === 'object' && name.weak === true) || tooBareToStandAlone(text);
-    const known: NameKnown = { text, weak, of };
+    const weak = typeof name === 'object' && name.weak === true;
+    const known: NameKnown = { text, stands: weak ? 'near' : howItStands(text), of };
     knowledge.names.add(text, known);
     knowledge.nameList.push(known);
   };
@@ -31,7 +31,10 @@ export function indexNames(scope: Scope, knowledge: Knowledge): void {
   for (const scheme of scope.pack.serials?.schemes ?? []) maker(scheme.maker);
 }
 
-/** "12", "K", "5 B": numbers and single letters are names only beside their maker, whatever the pack says. */
-function tooBareToStandAlone(text: string): boolean {
-  return tokenise(text).every((token) => token.kind !== 'word' || token.folded.length < 2);
+/** "12" and "K" are names only right beside their maker, "Q 41" where the maker is named at all, words by themselves. */
+function howItStands(text: string): NameKnown['stands'] {
+  const tokens = tokenise(text).filter((token) => token.kind !== 'mark');
+  if (tokens.some((token) => token.kind === 'word' && token.folded.length > 1)) return 'alone';
+  const hasBoth = tokens.some((token) => token.kind === 'word') && tokens.some((token) => token.kind === 'number');
+  return hasBoth ? 'named' : 'near';
 }
