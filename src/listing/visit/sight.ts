@@ -60,6 +60,7 @@ export function lookAt(document: Document, address?: string): Sight {
   const hasAttributes = method(element, 'hasAttributes');
   const checkVisibility = method(element, 'checkVisibility');
   const compare = method(document, 'compareDocumentPosition');
+  const nodeType = getter<number>(document, 'nodeType', 0);
   const parent = getter<Node | null>(document, 'parentNode', null);
   const text = getter<string | null>(document, 'textContent', null);
   const tag = getter<string>(element, 'localName', '');
@@ -73,14 +74,16 @@ export function lookAt(document: Document, address?: string): Sight {
 
   /** What a closed <details> holds is one press away, so it counts as shown. */
   const isFoldedAway = (of: Element): boolean => {
-    for (let at: Node | null = of; at; at = parent(at)) if (tag(at as Element) === 'details') return true;
+    // Only elements have a tag: asked of the document above them, a browser's getter throws.
+    for (let at: Node | null = of; at && nodeType(at) === 1; at = parent(at))
+      if (tag(at as Element) === 'details') return true;
     return false;
   };
 
   return {
     document,
     root,
-    nodeType: getter<number>(document, 'nodeType', 0),
+    nodeType,
     firstChild: getter<Node | null>(document, 'firstChild', null),
     nextSibling: getter<Node | null>(document, 'nextSibling', null),
     parent,
