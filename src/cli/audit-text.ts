@@ -1,4 +1,4 @@
-import type { Audit, Finding, Standing } from '../audit/types';
+import type { Audit, Finding, Known, Standing } from '../audit/types';
 import type { Knowledge } from '../pack/knowledge';
 import { cli } from '../text/catalogue/cli';
 import { beside, hanging, widthOf, wrap } from './layout';
@@ -72,18 +72,26 @@ const INDENT = 4;
 
 function findingOf(finding: Finding, number: string, width: number): string[] {
   const text = hanging(number, printable(finding.text), INDENT, width);
-  if (finding.said.length === 0 && finding.known.length === 0) return text;
+  // A caution's own words are the finding already: then only where they come from is left to tell.
+  const told = finding.known.every((entry) => entry.text === finding.text);
+  if (finding.said.length === 0 && told) {
+    return [...text, ...finding.known.flatMap((entry) => hanging('', originOf(entry), INDENT, width))];
+  }
   const left = Math.floor((width - INDENT - 3) / 2);
   const right = width - INDENT - 3 - left;
   const said = finding.said.flatMap((quote) =>
     wrap(`"${printable(quote.quote)}" (${texts.fields[quote.field]})`, left),
   );
   const known = finding.known.flatMap((entry) => [
-    ...wrap(printable(entry.text), right),
-    ...wrap(`[${entry.pack}/${entry.entry}${entry.source ? `; ${printable(entry.source)}` : ''}]`, right),
+    ...(told ? [] : wrap(printable(entry.text), right)),
+    ...wrap(originOf(entry), right),
   ]);
   if (said.length === 0) said.push(...wrap(texts.nothingSaid, left));
   return [...text, ...beside([`${texts.said}:`, ...said], [`${texts.known}:`, ...known], left, INDENT)];
+}
+
+function originOf(entry: Known): string {
+  return `[${entry.pack}/${entry.entry}${entry.source ? `; ${printable(entry.source)}` : ''}]`;
 }
 
 function likelyOf(audit: Audit, width: number): string[] {

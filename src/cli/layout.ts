@@ -33,13 +33,15 @@ function wrapLine(line: string, width: number): string[] {
   return current || lines.length === 0 ? [...lines, current] : lines;
 }
 
+/** As much of a long word as fits, cut after a slash or hyphen where there is a late one: ids are read in parts. */
 function headOf(text: string, width: number): string {
   let head = '';
   for (const c of text) {
     if (head && widthOf(head + c) > width) break;
     head += c;
   }
-  return head;
+  const joint = Math.max(head.lastIndexOf('/'), head.lastIndexOf('-')) + 1;
+  return joint > head.length / 3 ? head.slice(0, joint) : head;
 }
 
 function padded(text: string, width: number): string {

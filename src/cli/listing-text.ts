@@ -23,7 +23,9 @@ export function listingText(listing: Listing, width: number): string {
   const lines = rows.flatMap(([field, value]) => {
     const note = listing.fields[field];
     return [
-      ...hanging(texts.fields[field], printable(value) || texts.none, INDENT, width),
+      ...(field === 'photo' && value
+        ? addresses(listing.photos)
+        : hanging(texts.fields[field], printable(value) || texts.none, INDENT, width)),
       ...(note
         ? hanging('', `(${texts.from(texts.sources[note.source], note.confidence.toFixed(2))})`, INDENT, width)
         : []),
@@ -35,6 +37,11 @@ export function listingText(listing: Listing, width: number): string {
   lines.push(...hanging(texts.fields.language, listing.language ?? texts.none, INDENT, width));
   lines.push(...hanging(texts.fields.offers, String(listing.offers), INDENT, width));
   return `${lines.join('\n')}\n`;
+}
+
+/** An address is never broken, so that it can be copied. */
+function addresses(photos: readonly string[]): string[] {
+  return photos.map((photo, i) => (i === 0 ? texts.fields.photo : '').padEnd(INDENT) + printable(photo));
 }
 
 /** What lost is named, not told in full. */

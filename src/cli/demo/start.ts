@@ -21,7 +21,7 @@ const texts = cli.demo;
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
 const MARKET = join(ROOT, 'fixtures/market');
 const PICTURES = join(ROOT, '.shots');
-const USUAL_PAGE = 'honest';
+const USUAL_PAGE = 'wendelow-industrial-zigzag';
 
 const say = (line: string) => console.log(line);
 
@@ -64,16 +64,16 @@ async function present(
   name: string,
   packs: string[],
 ): Promise<string> {
-  const { panel } = await showAudit(browser, market.addressOf(`${name}/`), packs);
+  const { panel } = await showAudit(browser, market.addressOf(`${name}/page.html`), packs);
   if (headed) {
-    say(texts.open(market.addressOf(`${name}/`)));
+    say(texts.open(market.addressOf(`${name}/page.html`)));
     await untilClosed(browser);
     return '';
   }
   const text = await panel.text();
   const pictures = await takePictures(panel, PICTURES, name);
   return [
-    texts.panelSays(market.addressOf(`${name}/`)),
+    texts.panelSays(market.addressOf(`${name}/page.html`)),
     '',
     printable(text.trim()),
     '',

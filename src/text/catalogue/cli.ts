@@ -23,7 +23,7 @@ export const cli = {
     tooLarge: (path: string) => `${path}: larger than 100 MB`,
     date: (value: string) => `--as-of: "${value}" is not a day such as 2026-03-14`,
     url: (value: string) => `--url: "${value}" is not an address that begins with https:// or http://`,
-    draft: (path: string, what: string) => `${path}: not a draft: ${what}`,
+    draft: (path: string, what: string) => `${path}: ${what}`,
     pack: (path: string, count: number, where: string, what: string, expected: string) =>
       `${path}: not a pack: ${count === 1 ? '1 issue' : `${count} issues, the first`}${where ? ` at ${where}` : ''}: ` +
       `${what}, expected ${expected}`,
@@ -85,7 +85,6 @@ export const cli = {
     said: 'said',
     known: 'known',
     nothingSaid: 'the advert says nothing',
-    nothingKnown: '',
     fields: {
       title: 'title',
       description: 'description',
@@ -94,7 +93,6 @@ export const cli = {
       serials: 'serial',
       price: 'price',
     },
-    source: 'source',
     likely: 'Most likely',
     likelyNone: 'none of these',
     ask: 'Ask the seller',
@@ -114,7 +112,9 @@ export const cli = {
         `Eight in ten such sales lie between ${low} and ${high} ${currency}, half of them below ${mid}.`,
       ratio: (ratio: string) => `The price is ${ratio} times the middle.`,
       stands: (observations: number, effective: string) =>
-        `Behind the band: ${observations} ${observations === 1 ? 'observation' : 'observations'}, worth ${effective}.`,
+        observations === 0
+          ? `The band is as the pack states it, worth as much as ${effective} observed sales.`
+          : `Behind the band: ${observations} ${observations === 1 ? 'observation' : 'observations'}, worth ${effective}.`,
     },
     pack: (id: string, edition: number, sealedBy: string | null) =>
       `${id}, edition ${edition} (${sealedBy ? `sealed by ${sealedBy}` : 'not sealed'})`,
