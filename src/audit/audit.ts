@@ -101,8 +101,20 @@ function keepMostTelling(findings: readonly Finding[]): Finding[] {
   const kept = new Set(
     [...unproved].sort((a, b) => Number(b.said.length > 0) - Number(a.said.length > 0)).slice(0, MOST_UNPROVED),
   );
+  const disproved = findings.filter((finding) => finding.standing === 'disproved');
   const order = ['disproved', 'unproved', 'caution', 'agrees'];
   return findings
     .filter((finding) => finding.standing !== 'unproved' || kept.has(finding))
+    .filter(
+      (finding) => finding.check !== 'wording' || finding.standing === 'disproved' || !repeats(finding, disproved),
+    )
     .sort((a, b) => order.indexOf(a.standing) - order.indexOf(b.standing));
+}
+
+/** Words that are shown not to hold need no advice to weigh them. */
+function repeats(finding: Finding, disproved: readonly Finding[]): boolean {
+  const shown = disproved.flatMap((one) => one.said);
+  return finding.said.every((said) =>
+    shown.some((one) => one.field === said.field && one.start <= said.start && one.end >= said.end),
+  );
 }

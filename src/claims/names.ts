@@ -20,12 +20,13 @@ export function namesIn(
   knowledge: Knowledge,
   stances: StanceReader,
   things: readonly { firstToken: number; lastToken: number }[],
+  named: ReadonlySet<string>,
 ): NameClaim[] {
   const exact = knowledge.names.search(part.tokens).map((match) => ({ ...match, misspelt: false }));
   const all: NameMatch[] = [...exact, ...misspeltNames(part, knowledge, exact, things)];
   return all
     .filter((match) => !all.some((other) => contains(other, match) && !(isModel(match) && isMaker(other))))
-    .filter((match) => !match.value.weak || standsByItsMaker(match, all, part))
+    .filter((match) => isNameHere(match, all, part, named))
     .map((match) => {
       const isName = !('maker' in match.value.of);
       return {
@@ -42,6 +43,26 @@ export function namesIn(
 const isMaker = (match: NameMatch): boolean => 'maker' in match.value.of;
 const isModel = (match: NameMatch): boolean => 'model' in match.value.of;
 
+function isNameHere(match: NameMatch, all: readonly NameMatch[], part: TextPart, named: ReadonlySet<string>): boolean {
+  const { stands, of } = match.value;
+  if (stands === 'alone') return true;
+  if (stands === 'named' && !('maker' in of) && makersOf(of).some((maker) => named.has(maker.toLowerCase())))
+    return true;
+  return standsByItsMaker(match, all, part);
+}
+
+/** The makers (lower case) that an advert names anywhere, by their own name or a family's or model's. */
+export function makersNamed(parts: readonly TextPart[], knowledge: Knowledge): Set<string> {
+  const makers = new Set<string>();
+  for (const part of parts)
+    for (const { value } of knowledge.names.search(part.tokens)) {
+      if (value.stands !== 'alone') continue;
+      const here = 'maker' in value.of ? [value.of.maker] : makersOf(value.of);
+      for (const maker of here) makers.add(maker.toLowerCase());
+    }
+  return makers;
+}
+
 /** A bare number or letter is a name only near its own maker or family, or after a naming word beside such a name. */
 function standsByItsMaker(match: NameMatch, all: readonly NameMatch[], part: TextPart): boolean {
   const of = match.value.of;
@@ -49,7 +70,7 @@ function standsByItsMaker(match: NameMatch, all: readonly NameMatch[], part: Tex
   const clause = clauseAt(part, match.firstToken);
   return (
     all.some((other) => {
-      if (other === match || other.value.weak || !isRelated(of, other.value.of)) return false;
+      if (other === match || other.value.stands !== 'alone' || !isRelated(of, other.value.of)) return false;
       const sameClause = clause !== null && other.firstToken >= clause.first && other.lastToken <= clause.last;
       if (named && (part.field === 'title' || sameClause)) return true;
       const gap =

@@ -6,11 +6,13 @@ import { type Hit, hitsIn, ofKind } from './hits';
 import { kindOf } from './kind';
 import { languagesOf } from './language';
 import { measuresIn } from './measures';
-import { namesIn } from './names';
+import { makersNamed, namesIn } from './names';
+import { OtherModels } from './other-models';
 import { type TextPart, textParts } from './part-text';
 import type { Reading } from './reading';
 import { serialsOf } from './serials';
 import { StanceReader } from './stance';
+import type { Stanced } from './types';
 import { type PartReading, plain, valuesIn, wordingsIn } from './values';
 import { yearsIn } from './years';
 
@@ -23,11 +25,17 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     hits: hitsIn(part, knowledge, languages),
     stances: new StanceReader(part, languages),
   }));
-  const names = readings.flatMap(({ part, hits, stances }) => namesIn(part, knowledge, stances, ofKind(hits, 'thing')));
+  const makers = makersNamed(parts, knowledge);
+  const names = readings.flatMap(({ part, hits, stances }) =>
+    namesIn(part, knowledge, stances, ofKind(hits, 'thing'), makers),
+  );
   const hitsOf = new Map<TextPart, readonly Hit[]>(readings.map(({ part, hits }) => [part, hits]));
   const stancesOf = new Map(readings.map(({ part, stances }) => [part, stances]));
   const field = (name: string): TextPart | null => parts.find((part) => part.field === name) ?? null;
   const models = claimedModels(names);
+  const others = new OtherModels(parts, names, models);
+  const each = <C extends Stanced>(read: (reading: PartReading) => C[]): C[] =>
+    readings.flatMap((reading) => read(reading).map((claim) => others.weigh(claim, reading.part)));
   return {
     parts,
     languages,
@@ -36,10 +44,10 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     names,
     claimedModels: models,
     claimedFamily: claimedFamily(names, models[0] ?? null),
-    values: readings.flatMap(valuesIn),
-    wordings: readings.flatMap(wordingsIn),
-    measures: readings.flatMap((reading) => measuresIn(reading, knowledge, listing.language)),
-    years: readings.flatMap(yearsIn),
+    values: each(valuesIn),
+    wordings: each(wordingsIn),
+    measures: each((reading) => measuresIn(reading, knowledge, listing.language)),
+    years: each(yearsIn),
     serials: serialsOf(listing, parts, knowledge, stancesOf),
     grades: readings.flatMap((reading) =>
       ofKind(reading.hits, 'grade').map((hit) => ({

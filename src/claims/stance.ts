@@ -1,16 +1,17 @@
 import { PhraseIndex, type PhraseMatch } from '../text/phrases';
-import { type ClauseRange, clauseAt, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, quoteOf, type TextPart } from './part-text';
 import { german } from './triggers/de';
 import { english } from './triggers/en';
 import { french } from './triggers/fr';
 import type { Trigger, TriggerRow } from './triggers/types';
-import type { Stance, Subject } from './types';
+import type { Quote, Stance, Subject } from './types';
 
 export interface StanceOf {
   stance: Stance;
   subject: Subject;
   /** The trigger as written, or null. */
   trigger: string | null;
+  denial?: Quote;
 }
 
 interface Found extends PhraseMatch<Trigger> {
@@ -64,15 +65,16 @@ export class StanceReader {
     let stance: Stance = 'says';
     let subject: Subject = 'this';
     let deciding: Found | null = null;
-    let denials = 0;
-    for (const trigger of this.#found) {
-      if (trigger.firstToken >= firstToken && trigger.lastToken <= lastToken) continue;
-      if (!this.#governs(trigger, clause, firstToken, lastToken, isName)) continue;
+    const governing = this.#found.filter((one) => this.#governs(one, clause, firstToken, lastToken, isName));
+    const denials = governing.filter((one) => one.value.effect === 'denies');
+    const sure = denials.filter((one) => !this.#doubtful(one, firstToken));
+    for (const trigger of governing) {
       const { effect } = trigger.value;
-      if (effect === 'denies') denials++;
       if (effect === 'other') subject = 'other';
       else {
-        const reading: Stance = this.#doubtful(trigger, firstToken) ? 'guesses' : (effect as Stance);
+        const doubted = effect === 'denies' && !sure.includes(trigger);
+        if (doubted && sure.length > 0) continue;
+        const reading: Stance = doubted ? 'guesses' : (effect as Stance);
         if (rank(reading) <= rank(stance)) continue;
         stance = reading;
       }
@@ -80,15 +82,24 @@ export class StanceReader {
     }
     if (rank(stance) < rank('guesses') && this.#isAsked(clause)) stance = 'guesses';
     // "not without a motor": two denials say it.
-    if (stance === 'denies' && denials > 1 && this.#adjacentDenials(clause)) stance = 'says';
+    if (stance === 'denies' && adjacent(denials)) stance = 'says';
     if (stance === 'likens') subject = 'other';
     const trigger = deciding ? this.#part.text.slice(deciding.start, deciding.end) : null;
-    return { stance, subject, trigger };
+    const denial = stance === 'denies' && deciding ? { denial: this.#together(deciding, firstToken, lastToken) } : {};
+    return { stance, subject, trigger, ...denial };
+  }
+
+  #together(trigger: Found, firstToken: number, lastToken: number): Quote {
+    const start = Math.min(trigger.start, this.#part.tokens[firstToken]!.start);
+    const end = Math.max(trigger.end, this.#part.tokens[lastToken]!.end);
+    return quoteOf(this.#part, start, end);
   }
 
   #governs(found: Found, clause: ClauseRange, first: number, last: number, isName: boolean): boolean {
+    if (found.firstToken >= first && found.lastToken <= last) return false;
     const { effect, side, reach, namesOnly, across } = found.value;
     if (effect === 'none' || effect === 'stop' || (namesOnly && !isName)) return false;
+    if (side === 'row') return this.#answers(found, clause);
     const before = found.lastToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
     const sameClause = found.clause?.first === clause.first;
@@ -121,6 +132,13 @@ export class StanceReader {
     );
   }
 
+  /** "Zigzag: no": the answer opens the clause right after the one that ends in a colon. */
+  #answers(found: Found, clause: ClauseRange): boolean {
+    if (clause.tokens.at(-1)?.folded !== ':') return false;
+    const next = this.#part.clauses[this.#part.clauses.indexOf(clause) + 1];
+    return next !== undefined && next.sentence === clause.sentence && found.firstToken === next.first;
+  }
+
   #words(from: number, to: number): number {
     let count = 0;
     for (let i = from; i < to; i++) if (this.#part.tokens[i]!.kind !== 'mark') count++;
@@ -129,13 +147,14 @@ export class StanceReader {
 
   /** A termination word between trigger and phrase ends the trigger's reach. */
   #stopped(from: number, to: number): boolean {
+    for (let i = from; i < to; i++) if (this.#part.tokens[i]!.folded === ':') return true;
     return this.#found.some((one) => one.value.effect === 'stop' && one.firstToken >= from && one.lastToken < to);
   }
+}
 
-  #adjacentDenials(clause: ClauseRange): boolean {
-    const denials = this.#found.filter((one) => one.value.effect === 'denies' && one.clause?.first === clause.first);
-    return denials.some((one) => denials.some((other) => one.lastToken + 1 === other.firstToken));
-  }
+/** Two denials side by side take each other back. */
+function adjacent(denials: readonly Found[]): boolean {
+  return denials.some((one) => denials.some((other) => one.lastToken + 1 === other.firstToken));
 }
 
 /** The more careful reading wins: a likeness claims least, then a quotation, a guess, a denial. */

@@ -16,6 +16,8 @@ export interface Stanced extends Quote {
   subject: Subject;
   /** The word that decided stance or subject, as written, or null where none did. */
   trigger: string | null;
+  /** For a denial: the words together with what denies them ("not aluminium"), where both stand in one stretch. */
+  denial?: Quote;
 }
 
 export type Kind = 'item' | 'part' | 'wanted' | 'lot' | 'service' | 'list' | 'none';

@@ -46,12 +46,19 @@ function read(page: string) {
 const brief = (finding: Finding): string =>
   `${finding.check} ${finding.attribute ?? '-'} ${finding.said.map((said) => said.quote).join(' + ')}`;
 
-const isFound = (findings: readonly Finding[], wanted: { check: string; attribute: string | null; quote: string }): boolean =>
+const isFound = (
+  findings: readonly Finding[],
+  wanted: { check: string; attribute: string | null; quote: string },
+): boolean =>
   findings.some(
     (finding) =>
       finding.check === wanted.check &&
       (wanted.attribute === null || finding.attribute === wanted.attribute) &&
-      finding.said.some(({ quote }) => quote.toLowerCase().includes(wanted.quote.toLowerCase()) || wanted.quote.toLowerCase().includes(quote.toLowerCase())),
+      finding.said.some(
+        ({ quote }) =>
+          quote.toLowerCase().includes(wanted.quote.toLowerCase()) ||
+          wanted.quote.toLowerCase().includes(quote.toLowerCase()),
+      ),
   );
 
 describe.each(pages)('%s', (page) => {
@@ -83,7 +90,9 @@ describe.each(pages)('%s', (page) => {
     const of = (standing: string) => result.findings.filter((finding) => finding.standing === standing);
     expect((expected.agrees ?? []).filter((wanted) => !isFound(of('agrees'), wanted))).toEqual([]);
     expect((expected.minded ?? []).filter((wanted) => !isFound(of('caution'), wanted))).toEqual([]);
-    const cautions = result.findings.filter((finding) => finding.check === 'caution').map((finding) => finding.known[0]?.entry);
+    const cautions = result.findings
+      .filter((finding) => finding.check === 'caution')
+      .map((finding) => finding.known[0]?.entry);
     if (expected.cautions) expect([...cautions].sort()).toEqual([...expected.cautions].sort());
   });
 

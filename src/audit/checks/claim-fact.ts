@@ -22,9 +22,26 @@ interface Assertion {
 
 /** Features that the advert asserts or denies, held against the facts of the claimed model. */
 export function claimFact(auditCase: AuditCase): Finding[] {
-  return assertions(auditCase).flatMap((assertion) => {
+  const findings = assertions(auditCase).flatMap((assertion) => {
     const held = hold(auditCase, assertion.attribute, assertion.allowed, assertion.denied);
     return held ? finding(assertion, held) : [];
+  });
+  return mergeAgreeing(findings);
+}
+
+/** "Cast iron" and "not aluminium" agree with one fact: one finding, with all that the advert says of it. */
+function mergeAgreeing(findings: readonly Finding[]): Finding[] {
+  const byFact = new Map<string, Finding>();
+  return findings.flatMap((finding) => {
+    if (finding.standing !== 'agrees') return [finding];
+    const key = finding.known.map((known) => `${known.pack}/${known.entry} ${known.text}`).join();
+    const there = byFact.get(key);
+    if (there) {
+      there.said = saidEach([...there.said, ...finding.said]);
+      return [];
+    }
+    byFact.set(key, finding);
+    return [finding];
   });
 }
 
@@ -74,7 +91,8 @@ function finding(assertion: Assertion, held: Held): Finding[] {
   if (!first) return [];
   const sameModel = held.facts.every(({ model }) => model === first.model);
   const label = sameModel ? first.model.label : texts.whichever;
-  const quote = said[0]!.quote;
+  const quotes = said.map((claim) => (assertion.denied ? (claim.denial ?? claim) : claim));
+  const quote = quotes[0]!.quote;
   const value = texts.or([...new Set(held.facts.map(({ fact }) => allowedText(attribute, fact.allowed)))]);
   const agrees = held.verdict === 'agrees';
   if (agrees && (guessed || !sameModel)) return [];
@@ -88,7 +106,7 @@ function finding(assertion: Assertion, held: Held): Finding[] {
       check: 'claim-fact',
       standing: agrees ? 'agrees' : disproves ? 'disproved' : guessed ? 'unproved' : 'caution',
       attribute: attribute.id,
-      said: saidEach(said),
+      said: saidEach(quotes),
       known: held.facts.slice(0, 3).map(({ model, fact }) => knownFact(model, fact)),
       text,
       ask: agrees || !attribute.def.ask ? null : say(attribute.def.ask),

@@ -25,7 +25,7 @@ export function serialModel(auditCase: AuditCase): Finding[] {
       check: 'serial-model',
       standing: agrees ? 'agrees' : guessed ? 'unproved' : 'disproved',
       attribute: null,
-      said: [...saidEach(names, 2), saidOf(serial.claim)],
+      said: [...saidEach(names, 1), saidOf(serial.claim)],
       known: shown.slice(0, 3).map((run) => knownRun(run, auditCase)),
       text: agrees
         ? texts.agrees(serial.claim.quote, model.label)

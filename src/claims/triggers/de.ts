@@ -2,7 +2,7 @@ import type { TriggerRow } from './types';
 
 export const german: readonly TriggerRow[] = [
   [
-    'nicht nur|kein problem|keine probleme|kein thema|ohne probleme|ohne weiteres|kein zweifel|ohne zweifel|keine garantie|keine rücknahme|kein tausch|kein versand|nicht schlecht|nicht zuletzt|keine ahnung warum|keine mängel',
+    'nicht nur|kein problem|keine probleme|kein thema|ohne probleme|ohne weiteres|kein zweifel|ohne zweifel|keine garantie|keine rücknahme|nicht schlecht|nicht zuletzt|keine ahnung warum|keine mängel',
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
@@ -15,7 +15,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
-    'wie eine|wie ein|wie die|wie der|wie bei|ähnlich|ähnlich wie|sieht aus wie|erinnert an|vergleichbar mit|im stil|im stil der|baugleich mit|leichter als|schwerer als|kleiner als|größer als|älter als|besser als|verglichen mit|im vergleich zu|nicht zu verwechseln mit|gleiche spule wie|dieselbe spule wie|die gleichen spulen wie|dieselben spulen wie',
+    'wie eine|wie ein|wie die|wie der|wie bei|ähnlich|ähnlich wie|sieht aus wie|erinnert an|vergleichbar mit|im stil|im stil der|baugleich mit|leichter als|schwerer als|kleiner als|größer als|älter als|besser als|verglichen mit|im vergleich zu|nicht zu verwechseln mit|oft verwechselt mit|oft gehalten für|gleiche spule wie|dieselbe spule wie|die gleichen spulen wie|dieselben spulen wie',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
   ['ähnlich|artig|nachbau|kopie|stil', { effect: 'likens', side: 'after', reach: 2 }],
@@ -43,4 +43,9 @@ export const german: readonly TriggerRow[] = [
     'und hat|und ist|und die|mit|sondern|die ist|sie hat|sie ist|es ist|aber|nur',
     { effect: 'stop', side: 'both', reach: 0 },
   ],
+  [
+    'nein|kein|keine|keiner|ohne|nicht vorhanden|nur abholung|abholung|nur selbstabholung',
+    { effect: 'denies', side: 'row', reach: 0 },
+  ],
+  ['unbekannt|vermutlich|vielleicht', { effect: 'guesses', side: 'row', reach: 0 }],
 ];

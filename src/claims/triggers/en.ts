@@ -13,11 +13,11 @@ export const english: readonly TriggerRow[] = [
   ['no|without|w/o|sans|non|missing|missing its|missing the|zero', { effect: 'denies', side: 'before', reach: 4 }],
   ['-free|free of', { effect: 'denies', side: 'before', reach: 2 }],
   [
-    "not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|excluded|not part of the sale",
+    'not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|excluded|not part of the sale',
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
-    'like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|as heavy as|as light as|unlike|unlike the|not to be confused with|often confused with|often mistaken for|mistaken for|confused with|takes the same|uses the same|shares',
+    'like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|as heavy as|as light as|unlike|unlike the|not to be confused with|often taken for|sometimes taken for|often taken for the|taken for the|often confused with|often mistaken for|mistaken for|confused with|takes the same|uses the same|shares',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
   [
@@ -52,4 +52,6 @@ export const english: readonly TriggerRow[] = [
     'and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|only|just a|just',
     { effect: 'stop', side: 'both', reach: 0 },
   ],
+  ['no|none|not|n/a|nil|without|collection only|pickup only|pick up only', { effect: 'denies', side: 'row', reach: 0 }],
+  ['unknown|not sure|unsure|possibly|probably|maybe|i think|not known', { effect: 'guesses', side: 'row', reach: 0 }],
 ];

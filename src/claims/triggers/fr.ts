@@ -40,4 +40,6 @@ export const french: readonly TriggerRow[] = [
     'et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement',
     { effect: 'stop', side: 'both', reach: 0 },
   ],
+  ['non|aucun|aucune|sans|pas|remise en main propre', { effect: 'denies', side: 'row', reach: 0 }],
+  ['inconnu|inconnue|probablement|peut-être', { effect: 'guesses', side: 'row', reach: 0 }],
 ];

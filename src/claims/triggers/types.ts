@@ -7,8 +7,8 @@ export type TriggerEffect = 'denies' | 'likens' | 'guesses' | 'quotes' | 'other'
 
 export interface Trigger {
   effect: TriggerEffect;
-  /** Governs what follows, what precedes, or both. */
-  side: 'before' | 'after' | 'both';
+  /** Stands before or after what it governs, or is the answer in a row ("Zigzag: no"). */
+  side: 'before' | 'after' | 'both' | 'row';
   /** How many words it reaches; 99 for the rest of the clause. */
   reach: number;
   /** sentence: reaches on through the later clauses of its sentence ("also for sale: …"). */

@@ -28,9 +28,9 @@ export const findingTexts = {
     known: (model: string, attribute: string, value: string) => `${model}: ${attribute}: ${value}.`,
     knownSometimes: (model: string, attribute: string, value: string) => `${model}: ${attribute}: usually ${value}.`,
     disproved: (model: string, attribute: string, value: string, quote: string) =>
-      `“${quote}” doesn't hold for ${model}: ${attribute} is ${value}.`,
+      `“${quote}” doesn't hold for ${model}. What is known of its ${attribute}: ${value}.`,
     usually: (model: string, attribute: string, value: string, quote: string) =>
-      `“${quote}” would be unusual for ${model}: ${attribute} is usually ${value}.`,
+      `“${quote}” would be unusual for ${model}. Its ${attribute} is usually: ${value}.`,
     agrees: (model: string, quote: string) => `“${quote}” is what is known of ${model}.`,
     whichever: 'any machine that this can be',
     yes: 'yes',

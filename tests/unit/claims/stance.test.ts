@@ -27,6 +27,7 @@ const english: Record<string, readonly string[]> = {
     'It is not aluminium but {cast iron}.',
     'No lamp, {cast iron} body, runs well.',
     'No case. {Zigzag} works.',
+    'It is not a lightweight: {10 kg} on the scale.',
     'Not pretty, {cast iron}.',
     'Case missing but {free arm} works.',
     'I was told it is old. It is {cast iron}.',
@@ -44,6 +45,8 @@ const english: Record<string, readonly string[]> = {
     'The {free arm} is not included.',
     'Aluminium rather than {cast iron}.',
     'It cannot do {zigzag}.',
+    '{Zigzag}: no',
+    '{Shipping}: collection only',
   ],
   likens: [
     'As strong as an {industrial} machine.',
@@ -71,8 +74,18 @@ const english: Record<string, readonly string[]> = {
 };
 
 const german: Record<string, readonly string[]> = {
-  says: ['Sie ist aus {Gusseisen}.', 'Nicht aus Aluminium, sondern aus {Gusseisen}.', 'Kein Problem, {Gusseisen} hält.'],
-  denies: ['Kein {Zickzack}', 'Sie ist nicht aus {Aluminium}.', 'ohne {Koffer}', 'auch keine {Industriemaschine}'],
+  says: [
+    'Sie ist aus {Gusseisen}.',
+    'Nicht aus Aluminium, sondern aus {Gusseisen}.',
+    'Kein Problem, {Gusseisen} hält.',
+  ],
+  denies: [
+    'Kein {Zickzack}',
+    '{Versand}: nur Abholung',
+    'Sie ist nicht aus {Aluminium}.',
+    'ohne {Koffer}',
+    'auch keine {Industriemaschine}',
+  ],
   guesses: ['Vermutlich aus {Gusseisen}.'],
   likens: ['Sieht aus wie {Gusseisen}.'],
 };
