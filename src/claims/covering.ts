@@ -5,7 +5,8 @@ import type { NameClaim } from './reading';
 
 /**
  * The packs that speak of what the advert offers: a word for the thing, a part of it, or one of the pack's own names
- * stands in the title or the text. A pack that extends another speaks where its base does, for its own models.
+ * stands in the title or the text. Where a pack speaks, the one that it extends speaks too; not the other way round: a
+ * club knows its own makers only.
  */
 export function coveringPacks(
   knowledge: Knowledge,
@@ -24,7 +25,6 @@ export function coveringPacks(
   for (const pack of knowledge.packs) {
     const base = pack.about.extends;
     if (base === undefined) continue;
-    if (covering.has(base)) covering.add(pack.id);
     if (covering.has(pack.id) && knowledge.packs.some((one) => one.id === base)) covering.add(base);
   }
   return covering;
