@@ -52,7 +52,10 @@ async function outcomeOf(tab: number, url: string | undefined, reach: TabReach):
     const answered = await reach.collect(tab, document);
     if (answered.document !== document) return { state: 'left' };
     const harvest = harvestFrom(answered.answer);
-    return harvest ? { state: 'read', document, address, harvest } : { state: 'failed', reason: 'reader' };
+    // A reader that could not even tell the address has failed; that is not the same as a page without an advert.
+    return harvest && harvest.url !== ''
+      ? { state: 'read', document, address, harvest }
+      : { state: 'failed', reason: 'reader' };
   } catch {
     return (await reach.shows(tab, look)) ? { state: 'failed', reason: 'reader' } : { state: 'left' };
   }

@@ -64,7 +64,6 @@ function flags(options: DriveOptions): string[] {
     '--disable-background-networking',
     '--disable-component-update',
     '--disable-sync',
-    '--disable-features=AutofillServerCommunication',
     `--disable-extensions-except=${extension}`,
     `--load-extension=${extension}`,
   ];

@@ -29,6 +29,7 @@ const OWN_SERVICES = 'browser-services.invalid';
 export const OWN_SERVICE_FLAGS = [
   `--gaia-url=http://${OWN_SERVICES}/`,
   `--google-apis-url=http://${OWN_SERVICES}/`,
+  `--autofill-server-url=http://${OWN_SERVICES}/`,
   `--component-updater=url-source=http://${OWN_SERVICES}/`,
 ];
 

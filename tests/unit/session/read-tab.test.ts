@@ -82,6 +82,7 @@ describe('one press of the button', () => {
       'a box that is no number',
       sampleHarvest({ page: { ...sampleHarvest().page, lines: [{ text: '', box: '0' } as never] } }),
     ],
+    ['a harvest of a reader that gave up', sampleHarvest({ url: '' })],
     ['a value beyond all caps', sampleHarvest({ url: 'x'.repeat(500_000) })],
   ])('does not keep %s as an answer', async (_what, answer) => {
     const collect = async (_tab: number, document: string) => ({ document, answer });
