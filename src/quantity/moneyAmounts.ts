@@ -76,6 +76,7 @@ function readAmount(reading: Reading, number: Numeral, free: number): (Amount & 
   }
   const { value } = meaning ? readNumeral(number, threeDigits(meaning.currency, reading.language)) : first;
   if (value.split('.')[0]!.length > LONGEST_WHOLE) return null;
+  const currency = meaning ? withDecimals(meaning, value, reading.expected) : reading.expected;
   const isPrice = meaning !== null || dash !== null;
   // "12.05.2020" by itself is a date, not twelve and five hundredths.
   if (!isPrice && first.end !== number.end) return null;
@@ -83,11 +84,18 @@ function readAmount(reading: Reading, number: Numeral, free: number): (Amount & 
     start,
     end,
     value: inThousands ? timesThousand(value) : value,
-    currency: meaning ? meaning.currency : reading.expected,
+    currency,
     isPrice,
     isRange: false,
     inThousands,
   };
+}
+
+/** "¥450.50" is no yen, which have no smaller unit: where a sign is shared, decimals tell the currencies apart. */
+function withDecimals({ currency, shared }: Meaning, value: string, expected: string | null): string | null {
+  if (currency === null || currency === expected || !value.includes('.') || minorUnits(currency) !== 0) return currency;
+  const others = shared.filter((code) => minorUnits(code) !== 0);
+  return others.length === 1 ? others[0]! : currency;
 }
 
 /** "$450 CAD": the code says which of the dollars it is. */

@@ -59,7 +59,7 @@ export function signBefore(reading: Reading, at: number): Beside | null {
   return meaning && { meaning, isWord: true, start, end: at };
 }
 
-const SIGN_AFTER = / {0,3}(\p{L}{0,3}\p{Sc})(?!\p{L})/uy;
+const SIGN_AFTER = / {0,3}(\p{L}{0,3}\p{Sc}(?:\p{L}{1,2}(?!\p{L}))?)(?!\p{L})/uy;
 const WORD_AFTER = / {0,3}(?:(\p{L}{2,10}) (dollars?)|(\p{L}{1,10}))(?![\p{L}\p{N}])/uy;
 const WORD_THEN_DIGIT = / {0,3}(\p{L}{1,10})(?=\d)/uy;
 
