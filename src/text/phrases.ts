@@ -61,19 +61,39 @@ export function singulars(folded: string): string[] {
   return stems;
 }
 
-/** In keys: bounds the walk from each place in a text, whatever a pack holds. */
-const LONGEST_PHRASE = 40;
-
 interface Node<T> {
   next: Map<string, Node<T>>;
   values: T[];
 }
 
-/** The keys of a phrase: its words and numbers, and the marks that matter; empty for a phrase of mere punctuation. */
-export function phraseKeys(phrase: string): string[] {
+/** In keys: bounds the walk from each place in a text, whatever a pack holds. */
+const LONGEST_PHRASE = 40;
+const FRACTION = /^\d+\/\d+$/;
+
+/** "3/4 size" is written "¾ size" too, where the fraction is one token: both ways are laid into the tree. */
+function otherFractions(keys: readonly string[]): string[] {
+  const split = keys.flatMap((key) => (FRACTION.test(key) ? [key.split('/')[0]!, '/', key.split('/')[1]!] : [key]));
+  if (split.length > keys.length) return split;
+  const joined: string[] = [];
+  for (const key of keys) {
+    const top = joined.at(-2);
+    if (joined.at(-1) === '/' && top && FRACTION.test(`${top}/${key}`)) joined.splice(-2, 2, `${top}/${key}`);
+    else joined.push(key);
+  }
+  return joined;
+}
+
+/**
+ * The ways to write a phrase, each as its keys: words and numbers, and the marks that matter. None for a phrase of
+ * mere punctuation, nor for one that is longer than any wording is.
+ */
+export function waysToWrite(phrase: string): string[][] {
   const tokens = tokenise(phrase);
   if (!tokens.some((token) => token.kind === 'word' || token.kind === 'number')) return [];
-  return tokens.filter((_, at) => roleOf(tokens, at) === 'key').map((token) => token.folded);
+  const keys = tokens.filter((_, at) => roleOf(tokens, at) === 'key').map((token) => token.folded);
+  if (keys.length === 0 || keys.length > LONGEST_PHRASE) return [];
+  const other = otherFractions(keys);
+  return other.length === keys.length ? [keys] : [keys, other];
 }
 
 /**
@@ -93,8 +113,12 @@ export class PhraseIndex<T> {
 
   /** Adds a phrase. False, and not added, where it has no word and no number, or is longer than any wording is. */
   add(phrase: string, value: T): boolean {
-    const keys = phraseKeys(phrase);
-    if (keys.length === 0 || keys.length > LONGEST_PHRASE) return false;
+    const ways = waysToWrite(phrase);
+    for (const keys of ways) this.#lay(keys, value);
+    return ways.length > 0;
+  }
+
+  #lay(keys: readonly string[], value: T): void {
     let node = this.#root;
     for (const key of keys) {
       let next = node.next.get(key);
@@ -105,7 +129,6 @@ export class PhraseIndex<T> {
       node = next;
     }
     node.values.push(value);
-    return true;
   }
 
   /** All matches, overlapping ones too: by where they begin, the longest first. */
