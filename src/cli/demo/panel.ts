@@ -113,8 +113,8 @@ export function panelOf(target: RawTarget): Panel {
         width: number;
         height: number;
       };
-      // Taller than a GPU's texture a picture repeats itself: 8,000 is far beyond any audit that a person reads.
-      const clip = { x: 0, y: 0, width: whole.width, height: Math.min(whole.height, 8000), scale: 1 };
+      // No picture is taller than 16,384 pixels, the largest texture that is drawn.
+      const clip = { x: 0, y: 0, width: whole.width, height: Math.min(whole.height, 16_384), scale: 1 };
       const shot = await target.send('Page.captureScreenshot', { format: 'png', captureBeyondViewport: true, clip });
       await writeFile(path, Buffer.from(shot.data as string, 'base64'));
     },

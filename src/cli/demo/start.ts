@@ -75,10 +75,12 @@ async function present(
   return [
     texts.panelSays(market.addressOf(`${name}/page.html`)),
     '',
-    printable(text.trim()),
+    ...printable(text).split(/\n\s*/),
     '',
+    texts.laidOut(commandFor(name, packs)),
+    '',
+    asText(name, packs),
     texts.pictures(pictures.map((path) => relative(process.cwd(), path)).join(', ')),
-    texts.inTerminal(commandFor(name, packs)),
     '',
   ].join('\n');
 }
@@ -94,7 +96,7 @@ function untilClosed(browser: Chromium): Promise<void> {
   });
 }
 
-/** Without a browser the same engine answers, on the same page and packs. */
+/** The same engine, page and packs, for a terminal. */
 function asText(name: string, packs: string[]): string {
   const auditor = auditorOf(packs, today());
   return auditor.text(auditor.audit(readPageFile(fileOfPage(MARKET, name), undefined)));

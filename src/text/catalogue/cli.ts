@@ -164,7 +164,7 @@ export const cli = {
       `Open: ${url}, its audit in the side panel. Close the browser, or press Ctrl+C here, to end.`,
     panelSays: (url: string) => `The side panel, after a press of the toolbar button on ${url}:`,
     pictures: (paths: string) => `Pictures of it: ${paths}`,
-    inTerminal: (command: string) => `The same audit in a terminal: ${command}`,
+    laidOut: (command: string) => `The same audit for a terminal (${command}):`,
     installing: 'No Chromium found here: installing one with apt-get (about half a minute) ...',
     howToGetBrowser:
       'No Chromium on this machine: install one (Debian: apt-get install chromium; Ubuntu: snap install chromium; ' +
