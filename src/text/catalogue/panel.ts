@@ -232,6 +232,7 @@ export const panelTexts = {
     unsealed: 'unsealed',
     unsealedExplain: 'Unsealed: nothing proves who wrote this pack, or that nobody changed it since.',
     demo: 'invented, for demonstration',
+    demoShort: 'invented',
     licence: (licence: string) => `Licence: ${licence}`,
   },
 

@@ -1,6 +1,7 @@
+import { moneyText } from '../../audit/money-text';
 import type { Audit } from '../../audit/types';
 import { panelTexts } from '../../text/catalogue/panel';
-import { moneyText, roundMoney } from '../money';
+import { wholeMoney } from '../money';
 import { Disclosure } from './Disclosure';
 import { PriceScale } from './PriceScale';
 
@@ -24,12 +25,12 @@ export function PricePart({ audit }: { audit: Audit }) {
             band={band}
             asked={asked !== null && ratio !== null ? { value: ratio * band.mid, text: asked } : null}
           />
-          <p>{texts.band(roundMoney(band.low, band.currency), roundMoney(band.high, band.currency))}</p>
+          <p>{texts.band(wholeMoney(band.low, band.currency), wholeMoney(band.high, band.currency))}</p>
           <p class="soft">{texts.askedIsNotPaid}</p>
           <Disclosure label={panelTexts.how} part="how-price">
             <dl class="facts">
               <dt>{texts.numbers.middle}</dt>
-              <dd>{roundMoney(band.mid, band.currency)}</dd>
+              <dd>{wholeMoney(band.mid, band.currency)}</dd>
               {ratio !== null && <Row term={texts.numbers.ratio} value={ratio.toFixed(2)} />}
               {report.probability !== null && (
                 <Row term={texts.numbers.share} value={texts.ofHundred(Math.round(report.probability * 100))} />

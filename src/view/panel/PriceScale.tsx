@@ -1,5 +1,5 @@
 import { panelTexts } from '../../text/catalogue/panel';
-import { moneyText, roundMoney } from '../money';
+import { wholeMoney } from '../money';
 import { type Scale, scaleOf } from '../price-scale';
 
 const texts = panelTexts.price;
@@ -13,12 +13,12 @@ interface Props {
 /** A ruled line: the usual prices between two brackets, the middle as a tick, this advert's price as a mark above. */
 export function PriceScale({ band, asked }: Props) {
   const scale = scaleOf(band, asked?.value ?? null);
-  const [low, mid, high] = [band.low, band.mid, band.high].map((each) => roundMoney(each, band.currency)) as [
+  const [low, mid, high] = [band.low, band.mid, band.high].map((each) => wholeMoney(each, band.currency)) as [
     string,
     string,
     string,
   ];
-  const label = texts.scaleLabel(asked?.text ?? moneyText(band.mid, band.currency), low, mid, high);
+  const label = texts.scaleLabel(asked?.text ?? wholeMoney(band.mid, band.currency), low, mid, high);
   return (
     <svg class="scale" role="img" aria-label={label} width="100%" height="112">
       <line class="scale-line" x1="1%" x2="99%" y1="58" y2="58" />

@@ -8,22 +8,33 @@ import { Quote } from './Quote';
 export function SaidKnown({ finding, language, words }: { finding: Finding; language: string | null; words: Words }) {
   const { said, known } = finding;
   const againstEachOther = known.length === 0 && said.length > 1;
+  // What holds for every such advert needs no words of this one.
+  const holdsAnyway = finding.check === 'caution' && said.length === 0;
   return (
     <div class="halves">
-      <div class="half" data-part="said">
-        <h4 class="half-name">{texts.said}</h4>
-        {said.length === 0 && <p class="soft">{texts.saidNothing}</p>}
-        {(againstEachOther ? said.slice(0, 1) : said).map((each) => (
-          <SaidWords key={`${each.field}${each.start}`} said={each} language={language} />
-        ))}
-      </div>
+      {!holdsAnyway && (
+        <div class="half" data-part="said">
+          <h4 class="half-name">{texts.said}</h4>
+          {said.length === 0 && <p class="soft">{texts.saidNothing}</p>}
+          {(againstEachOther ? said.slice(0, 1) : said).map((each) => (
+            <SaidWords key={`${each.field}${each.start}`} said={each} language={language} />
+          ))}
+        </div>
+      )}
       <div class="half" data-part={againstEachOther ? 'said' : 'known'}>
         <h4 class="half-name">{againstEachOther ? texts.saidAgain : texts.known}</h4>
         {againstEachOther
           ? said
               .slice(1)
               .map((each) => <SaidWords key={`${each.field}${each.start}`} said={each} language={language} />)
-          : known.map((each) => <KnownWords key={`${each.pack}/${each.entry}`} known={each} words={words} />)}
+          : known.map((each) => (
+              <KnownWords
+                key={`${each.pack}/${each.entry}/${each.text}`}
+                known={each}
+                words={words}
+                sentence={finding.text}
+              />
+            ))}
         {known.length === 0 && !againstEachOther && <p class="soft">{texts.knownNothing}</p>}
       </div>
     </div>
@@ -38,16 +49,19 @@ function SaidWords({ said, language }: { said: Said; language: string | null }) 
   );
 }
 
-function KnownWords({ known, words }: { known: Known; words: Words }) {
+/** An entry of a pack, and where it has that from. The sentence above the halves is not said a second time. */
+function KnownWords({ known, words, sentence }: { known: Known; words: Words; sentence: string }) {
   const pack = words.packs.get(known.pack);
   return (
     <div class="words">
-      <p lang={langOf(pack?.language)} dir="auto">
-        {shown(known.text)}
-      </p>
+      {known.text !== sentence && (
+        <p lang={langOf(pack?.language)} dir="auto">
+          {shown(known.text)}
+        </p>
+      )}
       <p class="origin">
         {pack ? texts.fromPack(shown(pack.title, 120), pack.edition) : texts.unknownPack(known.pack)}
-        {pack?.demo && ` (${texts.packs.demo})`}
+        {pack?.demo && ` (${texts.packs.demoShort})`}
       </p>
       <p class="origin">
         {known.source === null ? (

@@ -1,6 +1,6 @@
+import { moneyText } from '../../audit/money-text';
 import type { FieldName, Listing } from '../../listing/types';
 import { panelTexts } from '../../text/catalogue/panel';
-import { moneyText } from '../money';
 import { langOf, shown } from '../shown';
 import { Disclosure } from './Disclosure';
 

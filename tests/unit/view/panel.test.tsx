@@ -51,7 +51,7 @@ describe('the panel with an audit', () => {
     expect(said?.textContent).toContain(texts.fields.description);
     expect(known?.textContent).toContain('The frame is cast iron.');
     expect(known?.textContent).toContain('Club handbook, edition 3');
-    expect(known?.textContent).toContain(texts.packs.demo);
+    expect(known?.textContent).toContain(texts.packs.demoShort);
     expect(known?.textContent).toContain('Works list, page 4');
   });
 
@@ -68,6 +68,17 @@ describe('the panel with an audit', () => {
     expect(all('[data-part="said"] q').map((q) => q.textContent)).toEqual(['free arm', 'flat bed']);
     expect(root.querySelector('[data-part="known"]')).toBeNull();
     expect(all('.half-name').map((name) => name.textContent)).toEqual([texts.said, texts.saidAgain]);
+  });
+
+  it('says a caution once, with the words that called for it', () => {
+    const text = 'Don’t plug it in before a competent person has tested it.';
+    const known = [{ pack: 'club', entry: 'mains', text, source: null }];
+    const caution = sampleFinding({ check: 'caution', standing: 'caution', text, known, ask: null });
+    show(sampleScreen(sampleAudit({ findings: [caution, { ...caution, id: 'c2', said: [] }] })));
+    const [withWords, without] = all('[data-finding="caution"]');
+    for (const shown of [withWords, without]) expect(shown?.textContent?.split(text)).toHaveLength(2);
+    expect(withWords?.querySelector('[data-part="said"] q')?.textContent).toBe('light alloy body');
+    expect(without?.querySelector('[data-part="said"]')).toBeNull();
   });
 
   it('shows three things that are not shown yet at most', () => {
