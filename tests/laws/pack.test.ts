@@ -4,18 +4,16 @@ import { compile } from '../../src/pack/compile';
 import { MOST_ISSUES } from '../../src/pack/issues';
 import { parsePack } from '../../src/pack/parse';
 import { pack } from './pack-arbitrary/pack';
+import { PATIENCE, TIMES } from './pack-arbitrary/times';
 
-/** More runs on demand: LAW_RUNS=20 multiplies them by twenty. */
-const RUNS = Number(process.env.LAW_RUNS ?? 1);
-
-describe('parsePack', () => {
+describe('parsePack', PATIENCE, () => {
   test('takes every pack that is in order, and gives it back as it was', () => {
     fc.assert(
       fc.property(pack, (whole) => {
         const text = JSON.stringify(whole);
         expect(parsePack(text)).toStrictEqual({ pack: JSON.parse(text) });
       }),
-      { numRuns: 300 * RUNS },
+      { numRuns: 300 * TIMES },
     );
   });
 
@@ -24,7 +22,7 @@ describe('parsePack', () => {
       fc.property(fc.oneof(fc.string({ unit: 'binary' }), fc.string(), fc.json()), (text) => {
         hasIssues(text);
       }),
-      { numRuns: 1000 * RUNS },
+      { numRuns: 1000 * TIMES },
     );
   });
 
@@ -70,7 +68,7 @@ describe('parsePack', () => {
       fc.property(fc.dictionary(fc.constantFrom(...parts), value, { noNullPrototype: true }), (data) => {
         hasIssues(JSON.stringify(data));
       }),
-      { numRuns: 1000 * RUNS },
+      { numRuns: 1000 * TIMES },
     );
   });
 
@@ -88,7 +86,7 @@ describe('parsePack', () => {
   }
 });
 
-describe('compile', () => {
+describe('compile', PATIENCE, () => {
   test('takes every pack that was read, alone and beside another', () => {
     fc.assert(
       fc.property(pack, pack, (one, other) => {
@@ -105,7 +103,7 @@ describe('compile', () => {
               expect(there.facts.get(attribute)?.length).toBe(model.facts.get(attribute)?.length);
           }
       }),
-      { numRuns: 150 * RUNS },
+      { numRuns: 150 * TIMES },
     );
   });
 
@@ -117,7 +115,7 @@ describe('compile', () => {
         compile([read]);
         expect(JSON.stringify(read)).toBe(before);
       }),
-      { numRuns: 100 * RUNS },
+      { numRuns: 100 * TIMES },
     );
   });
 });
