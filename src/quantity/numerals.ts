@@ -85,7 +85,9 @@ export function readNumeral(number: Numeral, three: ThreeDigits): { value: strin
   let { end } = number;
   for (; count > 1; count--) {
     const value = valueOfGroups(number.groups.slice(0, count), number.separators.slice(0, count - 1), three);
-    if (value !== null) return { value, end };
+    // "5,10,15" is a list: where the same mark goes on, it was no decimal mark.
+    const goesOn = number.separators[count - 1] === number.separators[count - 2];
+    if (value !== null && !(goesOn && value.includes('.'))) return { value, end };
     end -= number.groups[count - 1]!.length + 1;
   }
   return { value: decimal(number.groups[0]!, ''), end: number.start + number.groups[0]!.length };

@@ -57,7 +57,7 @@ function* fromFourDigits(folded: string): Generator<YearCore> {
 const TWO_DIGITS =
   /(?<![\p{L}\p{N}]|\d[.,:/-]|\p{Sc} ?)(?:([2-9]0) ?[-/] ?)?'?([2-9]0)(?:'?s(?![\p{L}'])|ies(?!\p{L})|er[ -]?jahren?(?!\p{L})|er(?= ?[-/] ?[2-9]0er))/gu;
 const ARTICLE_BEFORE_TWO_DIGITS =
-  /(?<=(?:der|den|die|aus|fruhe|fruhen|spate|spaten|mitte|ende|anfang) )([2-9]0)er(?![\p{L}-])(?! nadeln?)/gu;
+  /(?<=(?:der|den|die|aus|fruhe|fruhen|spate|spaten|mitte|ende|anfang) )([2-9]0)ern?(?![\p{L}-])(?! nadeln?)/gu;
 const FRENCH_TWO_DIGITS = /(?<!\p{L})annees ([2-9]0)(?!\d)/gu;
 
 const WORDS = new Map<string, number>([
