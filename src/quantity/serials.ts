@@ -5,12 +5,12 @@ import { shapesIn } from './serialShapes';
 import type { SerialMention } from './types';
 
 /** "1,234,567" is read as one number. */
-const GROUP_COMMA = /(?<=\d),(?=\d{3}(?!\d))/g;
+const GROUP_COMMA = /(?<=\d),(?=\d)/g;
 const SEPARATORS = /[\s\p{Z}\p{Pd}./\\_·−\p{Default_Ignorable_Code_Point}]/gu;
 
 /** A serial in its plain form: upper case, compatibility forms resolved, spaces, dots, hyphens and slashes dropped. */
 export function normaliseSerial(text: string): string {
-  return text.normalize('NFKC').toUpperCase().normalize('NFKC').replace(GROUP_COMMA, '').replace(SEPARATORS, '');
+  return text.normalize('NFKC').toUpperCase().normalize('NFKC').replace(SEPARATORS, '').replace(GROUP_COMMA, '');
 }
 
 const SERIAL_WORDS = new PhraseIndex<true>();
