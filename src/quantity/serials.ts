@@ -10,7 +10,8 @@ const SEPARATORS = /[\s\p{Z}\p{Pd}./\\_·−\p{Default_Ignorable_Code_Point}]/gu
 
 /** A serial in its plain form: upper case, compatibility forms resolved, spaces, dots, hyphens and slashes dropped. */
 export function normaliseSerial(text: string): string {
-  return text.normalize('NFKC').toUpperCase().normalize('NFKC').replace(SEPARATORS, '').replace(GROUP_COMMA, '');
+  // Composed last: what was parted by an invisible character comes together only when that is gone.
+  return text.normalize('NFKD').toUpperCase().replace(SEPARATORS, '').replace(GROUP_COMMA, '').normalize('NFKC');
 }
 
 const SERIAL_WORDS = new PhraseIndex<true>();

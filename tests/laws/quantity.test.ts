@@ -6,9 +6,10 @@ import { findMoney, readMoney } from '../../src/quantity/money';
 import { findSerialShapes, findSerials, normaliseSerial } from '../../src/quantity/serials';
 import { findYears } from '../../src/quantity/years';
 import type { Span } from '../../src/text/span';
+import { TIMES } from './pack-arbitrary/times';
 import { text } from './text-arbitraries';
 
-const RUNS = { numRuns: 400 };
+const RUNS = { numRuns: 400 * TIMES };
 const options = fc.record({
   currency: fc.constantFrom(null, 'GBP', 'EUR', 'USD', 'CHF', 'SEK', 'JPY', 'KWD', 'HUF', 'XXX', ''),
   language: fc.constantFrom(null, 'en', 'de', 'de-CH', 'fr', 'hu', '', 'x'),

@@ -4,10 +4,11 @@ import { clauses } from '../../src/text/clauses';
 import { fold } from '../../src/text/fold';
 import { isWholeAt, PhraseIndex, roleOf, singulars, waysToWrite } from '../../src/text/phrases';
 import { type Token, tokenise } from '../../src/text/tokens';
+import { TIMES } from './pack-arbitrary/times';
 import { advertText, anyText, text } from './text-arbitraries';
 
 const holds = <Values extends [unknown, ...unknown[]]>(property: fc.IProperty<Values>) =>
-  fc.assert(property, { numRuns: 500 });
+  fc.assert(property, { numRuns: 500 * TIMES });
 
 describe('fold', () => {
   it('folds what is folded to itself', () => {

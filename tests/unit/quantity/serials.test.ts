@@ -8,6 +8,7 @@ describe('normaliseSerial', () => {
     ['Ｋ２０/417', 'K20417'],
     ['1,234,567', '1234567'],
     ['EB\u00a0123\u200b456', 'EB123456'],
+    ['A\ufe0f\u0301 1', 'Á1'],
     ['', ''],
   ])('%j is %j', (written, normal) => {
     expect(normaliseSerial(written)).toBe(normal);
