@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { compile } from '../../src/pack/compile';
 import { MOST_ISSUES } from '../../src/pack/issues';
 import { parsePack } from '../../src/pack/parse';
+import { changed } from './pack-arbitrary/changed';
 import { pack } from './pack-arbitrary/pack';
 import { PATIENCE, TIMES } from './pack-arbitrary/times';
 
@@ -72,9 +73,21 @@ describe('parsePack', PATIENCE, () => {
     );
   });
 
+  test('of a pack with something changed it tells what is wrong, or takes what compiles', () => {
+    fc.assert(
+      fc.property(changed(pack), (data) => {
+        const text = JSON.stringify(data);
+        const read = parsePack(text);
+        if (read.pack) compile([read.pack]);
+        else hasIssues(text);
+      }),
+      { numRuns: 300 * TIMES },
+    );
+  });
+
   function hasIssues(text: string): void {
     const { issues } = parsePack(text);
-    // None of these is a pack: a pack has an "about" of many parts, which chance does not write.
+    // Chance alone writes no pack: its "about" has too many parts.
     expect(issues?.length).toBeGreaterThan(0);
     expect(issues?.length).toBeLessThanOrEqual(MOST_ISSUES);
     for (const { path, what, expected } of issues ?? []) {

@@ -47,7 +47,7 @@ const cleanText = z.check<string>((ctx) => {
   if (problem) ctx.issues.push({ code: 'custom', input: ctx.value, message: problem });
 });
 
-/** Clean text of 1 to 2,000 UTF-16 units. */
+/** Clean text of 1 to 2,000 characters (code points, as Zod and JSON Schema count). */
 export const Text = z.string().check(z.minLength(1), z.maxLength(2000), cleanText);
 
 /** An https address; shown to people, so it is clean text too. */
