@@ -7,6 +7,8 @@ const PATIENCE = 8_000;
 
 /** What activeTab lets us do in a tab after a press of the button there; each call rejects where it doesn't. */
 export const tabReach: TabReach = {
+  wait,
+
   async look(tab) {
     const answer = await first({ tabId: tab }, selfDescription);
     return { document: answer.documentId, ...described(answer.result) };
@@ -21,9 +23,8 @@ export const tabReach: TabReach = {
     };
     // A page is best read once it has loaded; one that never ends loading is read as it stands.
     const loaded = read(false);
-    const late = delay(PATIENCE).then(() => read(true));
-    late.catch(() => {});
-    return Promise.race([loaded, late]);
+    const inTime = await Promise.race([loaded, wait(PATIENCE)]);
+    return inTime ?? Promise.race([loaded, read(true)]);
   },
 
   async shows(tab, { document, address }: Visit) {
@@ -41,7 +42,7 @@ function selfDescription() {
   return { address: location.href, contentType: document.contentType };
 }
 
-function delay(milliseconds: number): Promise<void> {
+function wait(milliseconds: number): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, milliseconds));
 }
 

@@ -21,6 +21,7 @@ export interface TabReach {
   collect(tab: number, document: string): Promise<{ document: string; answer: unknown }>;
   /** Whether the tab still shows that document at that address (anchors aside). Never rejects. */
   shows(tab: number, visit: Visit): Promise<boolean>;
+  wait(milliseconds: number): Promise<void>;
 }
 
 /**
@@ -40,12 +41,8 @@ export async function readTab(
 }
 
 async function outcomeOf(tab: number, url: string | undefined, reach: TabReach): Promise<Outcome> {
-  let look: Look;
-  try {
-    look = await reach.look(tab);
-  } catch {
-    return { state: 'refused', reason: refusalOf(url) };
-  }
+  const look = await lookPatiently(tab, url, reach);
+  if (!look) return { state: 'refused', reason: refusalOf(url) };
   if (isViewed(look.contentType)) return { state: 'refused', reason: 'document' };
   try {
     const { document, address } = look;
@@ -59,6 +56,25 @@ async function outcomeOf(tab: number, url: string | undefined, reach: TabReach):
   } catch {
     return (await reach.shows(tab, look)) ? { state: 'failed', reason: 'reader' } : { state: 'left' };
   }
+}
+
+/** Pauses before another look, in milliseconds. */
+const PAUSES = [100, 300, 900];
+
+/**
+ * Right after a page has loaded the press's own grant can reach the page's process later than the question does (seen
+ * in Chromium, about once in 25 presses), so an ordinary page that refuses is asked again. Null where none is let in.
+ */
+async function lookPatiently(tab: number, url: string | undefined, reach: TabReach): Promise<Look | null> {
+  for (const pause of [0, ...PAUSES]) {
+    if (pause > 0) await reach.wait(pause);
+    try {
+      return await reach.look(tab);
+    } catch {
+      if (refusalOf(url) !== 'blocked') return null;
+    }
+  }
+  return null;
 }
 
 /**

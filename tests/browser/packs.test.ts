@@ -6,6 +6,7 @@ import { folderOf, ourErrors, ourRequests, press, waitForScreen } from './hands'
 import { openRoom, type Room } from './support/browser';
 
 const sound = JSON.parse(readFileSync('fixtures/packs/grindlewade-circle.json', 'utf8'));
+const shipped = JSON.parse(readFileSync('src/pack/shipped/trade.json', 'utf8'));
 const ID = sound.about.id as string;
 const files = folderOf({
   'sound.json': JSON.stringify(sound),
@@ -14,7 +15,7 @@ const files = folderOf({
   'no-json.json': '{"schema": 1,',
   'prototype.json': '{"schema":1,"__proto__":{"polluted":1}}',
   'binary.json': new Uint8Array([0xff, 0xfe, 0x00, 0xd8]),
-  'stranger.json': JSON.stringify({ ...sound, about: { ...sound.about, id: 'trade' } }),
+  'stranger.json': JSON.stringify({ ...shipped, about: { ...shipped.about, edition: shipped.about.edition + 1 } }),
 });
 
 let room: Room;

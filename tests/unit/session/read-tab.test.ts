@@ -14,6 +14,7 @@ function tabShowing(change: Partial<TabReach> = {}): TabReach {
     look: async () => ({ document: 'D1', address: url, contentType: 'text/html' }),
     collect: async (_tab, document) => ({ document, answer: sampleHarvest() }),
     shows: async () => true,
+    wait: async () => {},
     ...change,
   };
 }
@@ -53,6 +54,30 @@ describe('one press of the button', () => {
   ])('says why %s may not be read', async (address, reason) => {
     await readTab(where, address, day, tabShowing({ look: refuses }), readings);
     expect(await readings.get(where)).toMatchObject({ state: 'refused', reason });
+  });
+
+  it('asks an ordinary page again that refuses at first', async () => {
+    const waits: number[] = [];
+    let refusals = 2;
+    const reach = tabShowing({
+      look: async (tab) => {
+        refusals -= 1;
+        return refusals >= 0 ? refuses() : tabShowing().look(tab);
+      },
+      wait: async (milliseconds) => void waits.push(milliseconds),
+    });
+    expect(await pressed(reach)).toMatchObject({ state: 'read' });
+    expect(waits).toEqual([100, 300]);
+  });
+
+  it('asks one of the browser’s own pages once', async () => {
+    let looks = 0;
+    const look = () => {
+      looks += 1;
+      return refuses();
+    };
+    await readTab(where, 'chrome://settings/', day, tabShowing({ look }), readings);
+    expect(looks).toBe(1);
   });
 
   it.each(['application/pdf', 'image/png', 'video/mp4'])('does not read a viewer of %s', async (contentType) => {
