@@ -3,7 +3,7 @@ import { followsPriceOnly, namesPrice } from './moneyWords';
 import { isPhoneNumber } from './phones';
 
 const OTHER_UNIT =
-  /^ ?(?:%|°|kg|kilos?|g|lbs?|oz|st|mm|cm|m|km|in|inch|inches|ft|feet|foot|"|v|volts?|w|watts?|hz|amps?|rpm|stitch|stitches|years?|yrs?|jahre?|ans|days?|hours?|hrs?|miles?|mins?|minutes?|pieces?|pcs|stuck|bobbins?|needles?|machines?|x(?= ?\d)|er(?!\p{L})|s(?!\p{L})|th|rd|nd|am|pm|uhr)(?!\p{L})/u;
+  /^ ?(?:%|°|kg|kilos?|g|lbs?|oz|st|mm|cm|m|km|in|inch|inches|ft|feet|foot|"|v|volts?|w|watts?|hz|amps?|rpm|stitch|stitches|years?|yrs?|jahre?|ans|days?|hours?|hrs?|miles?|mins?|minutes?|pieces?|pcs|stuck|bobbins?|needles?|machines?|x(?= ?\d)|er(?!\p{L})|s(?!\p{L})|th|rd|nd|am|pm|uhr|p|pence|cents?|ct|lakh|million|mio|mrd|bn)(?!\p{L})/u;
 const OTHER_NUMBER =
   /(?:^|[^\p{L}])(?:model|modell|modele|mod|class|klasse|type|typ|no|nr|num|number|nummer|serial|size|grosse|taille|part|lot|item|ref|tel|telephone|phone|call|ring|text|mobile|mob|handy|year|baujahr|circa|made|built|from the)[.: #]*$/u;
 const YEAR = /^(?:1[5-9]|20)\d\d$/;

@@ -2,7 +2,16 @@ import { type Folded, fold } from '../text/fold';
 import { isPlainPrice } from './barePrice';
 import { minorUnits } from './currencies';
 import { type Amount, readAmounts } from './moneyAmounts';
-import { findFree, followsPriceOnly, howMeant, isCurrent, isNegotiable, isSecondary, namesPrice } from './moneyWords';
+import {
+  findFree,
+  followsPriceOnly,
+  howMeant,
+  isCurrent,
+  isNegotiable,
+  isSecondary,
+  namesOther,
+  namesPrice,
+} from './moneyWords';
 import type { Money } from './types';
 
 /** What is known of the page: the currency expected where a sign leaves it open (ISO 4217), and its language tag. */
@@ -53,9 +62,13 @@ function expectedCurrency(options: MoneyOptions): string | null {
 export function findMoney(text: string, options: MoneyOptions = {}): Money[] {
   const folded = fold(text);
   const expected = expectedCurrency(options);
-  return readAmounts(text, folded, { expected, language: options.language ?? null, isPriceField: false })
-    .filter((amount) => amount.isPrice || followsPriceOnly(wordsAfter(folded.text, amount.end)))
-    .map((amount) => toMoney(text, folded, amount));
+  return (
+    readAmounts(text, folded, { expected, language: options.language ?? null, isPriceField: false })
+      .filter((amount) => amount.isPrice || followsPriceOnly(wordsAfter(folded.text, amount.end)))
+      .map((amount) => toMoney(text, folded, amount))
+      // Both numbers of one "½" stand in the same place.
+      .filter((money, at, all) => at === 0 || money.start >= all[at - 1]!.end)
+  );
 }
 
 /** Lower is better: the price itself before what it was, what it cost new and what sending costs. */
@@ -76,7 +89,10 @@ export function readMoney(text: string, options: MoneyOptions = {}): Money | nul
   const folded = fold(text);
   const expected = expectedCurrency(options);
   const amounts = readAmounts(text, folded, { expected, language: options.language ?? null, isPriceField: true });
-  const prices = amounts.filter((amount) => amount.isPrice || isPlainPrice(folded.text, amount));
+  const prices = amounts.filter(
+    (amount) =>
+      (amount.isPrice || isPlainPrice(folded.text, amount)) && !namesOther(wordsBefore(folded.text, amount.start)),
+  );
   let best: Amount | null = null;
   let bestRank = Number.POSITIVE_INFINITY;
   for (const amount of prices) {

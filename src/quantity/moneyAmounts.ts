@@ -44,7 +44,7 @@ function withoutModel(folded: string, number: Numeral): Numeral {
   };
 }
 
-const THOUSANDS = /k(?![\p{L}\d])|k(?=€)/uy;
+const THOUSANDS = /k(?![\p{L}\d])| ?k(?=€)| (?:thousand|tausend|tsd\.?|mille)(?!\p{L})/uy;
 const DASH = /[,.:]-{1,2}(?!\d)|\/-{1,2}(?!\d)/y;
 const LONGEST_WHOLE = 15;
 
@@ -56,8 +56,9 @@ function readAmount(reading: Reading, number: Numeral, free: number): (Amount & 
   const glued = /[\p{L}\p{N}]$/u.test(folded.slice(Math.max(0, number.start - 1), number.start));
   if (glued && !before) return null;
   const first = readNumeral(number, threeDigits(before?.meaning.currency ?? reading.expected, reading.language));
-  const inThousands = matchAt(THOUSANDS, folded, first.end) !== null;
-  let end = first.end + (inThousands ? 1 : 0);
+  const thousands = matchAt(THOUSANDS, folded, first.end);
+  const inThousands = thousands !== null;
+  let end = first.end + (thousands?.[0].length ?? 0);
   const dash = matchAt(DASH, folded, end);
   if (dash) end += dash[0].length;
   // Behind a sign that several currencies share, any code says which: "$450 CAD".

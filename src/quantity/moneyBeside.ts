@@ -59,7 +59,7 @@ export function signBefore(reading: Reading, at: number): Beside | null {
   return meaning && { meaning, isWord: true, start, end: at };
 }
 
-const SIGN_AFTER = / {0,3}(\p{L}{0,3}\p{Sc}(?:\p{L}{1,2}(?!\p{L}))?)(?!\p{L})/uy;
+const SIGN_AFTER = / {0,3}(\p{L}{0,3})(\p{Sc})(\p{L}{1,2}(?!\p{L})| \p{L}{2}(?![\p{L}\p{N}]))?/uy;
 const WORD_AFTER = / {0,3}(?:(\p{L}{2,10}) (dollars?)|(\p{L}{1,10}))(?![\p{L}\p{N}])/uy;
 const WORD_THEN_DIGIT = / {0,3}(\p{L}{1,10})(?=\d)/uy;
 
@@ -75,18 +75,26 @@ export function digitFollows(folded: string, end: number): 'glued' | 'spaced' | 
   return match && (match[1] ? 'spaced' : 'glued');
 }
 
+/** "450€", "450 CA$", "5,00 $US", "45 $ US". */
+function signOnlyAfter(reading: Reading, at: number, match: RegExpExecArray): Beside | null {
+  const [whole, letters, symbol, behind = ''] = match as unknown as [string, string, string, string?];
+  const folded = reading.folded.text;
+  const signEnd = at + whole.length - behind.length;
+  const isName =
+    behind !== '' && (!behind.startsWith(' ') || /^ \p{Lu}+$/u.test(written(reading, signEnd, at + whole.length)));
+  const named = isName ? meaningOfSign(symbol + behind.trim(), reading.expected) : null;
+  const end = named ? at + whole.length : signEnd;
+  const next = digitFollows(folded, end);
+  const isOurs = next === null || (next === 'spaced' && (!whole.startsWith(' ') || symbol === '€'));
+  const meaning = isOurs ? (named ?? meaningOfSign(letters + symbol, reading.expected)) : null;
+  return meaning && { meaning, isWord: false, start: at, end };
+}
+
 /** The sign, word or code right after the number that ends at `at`, where it is not the next number's. */
 export function signAfter(reading: Reading, at: number): Beside | null {
   const folded = reading.folded.text;
   const sign = matchAt(SIGN_AFTER, folded, at);
-  if (sign) {
-    const end = at + sign[0].length;
-    const next = digitFollows(folded, end);
-    const gluedHere = !sign[0].startsWith(' ');
-    const isOurs = next === null || (gluedHere && next === 'spaced') || (next === 'spaced' && sign[1] === '€');
-    const meaning = isOurs ? meaningOfSign(sign[1]!, reading.expected) : null;
-    return meaning && { meaning, isWord: false, start: at, end };
-  }
+  if (sign) return signOnlyAfter(reading, at, sign);
   const word = matchAt(WORD_AFTER, folded, at);
   if (!word || matchAt(WORD_THEN_DIGIT, folded, at)) return null;
   const [whole, adjective, dollars, plain] = word;

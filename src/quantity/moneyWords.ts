@@ -48,13 +48,18 @@ export function namesPrice(before: string): boolean {
 }
 
 const SECONDARY =
-  /(?:^|[^\p{L}])(?:was|were|statt|rrp|r\.r\.p\.|uvp|np|neupreis|originalpreis|instead of|au lieu de|originally|cost|costs|paid|bezahlt|postage|post|delivery|shipping|courier|carriage|versand|versandkosten|porto|livraison|frais de port|p&p|p \+ p|deposit|anzahlung|plus|zzgl|worth|wert|valued at|valeur|save|reduced from)(?: (?:is|of|at|for|from|new|by|von|in hohe von|me|extra|costs?|will be|would be|around|about))*[.: ]*$|\+ ?$/u;
+  /(?:^|[^\p{L}])(?:was|were|statt|rrp|r\.r\.p\.|uvp|np|neupreis|originalpreis|instead of|au lieu de|originally|cost me|cost new|cost|paid|bezahlt|postage|post|delivery|shipping|courier|carriage|versand|versandkosten|porto|livraison|frais de port|p&p|p \+ p|deposit|anzahlung|plus|zzgl|worth|wert|valued at|valeur|save|reduced from)(?: (?:is|of|at|for|from|new|by|von|in hohe von|me|extra|costs?|will be|would be|around|about))*[.: ]*$|\+ ?$/u;
 const SECONDARY_AFTER =
-  /^ ?(?:for |fur |pour )?(?:postage|post|delivery|shipping|courier|p&p|versand|porto|livraison|off|discount|rabatt|deposit|extra|per |\/ ?(?:km|mile|hour|h)(?!\p{L}))/u;
+  /^ ?(?:for |fur |pour )?(?:(?:postage|post|delivery|shipping|courier|p&p|versand|porto|livraison|deposit|extra)(?= ?(?:[,.;!)+\n]|$))|off(?!\p{L})|discount|rabatt|per (?:km|mile|hour|week|month)|\/ ?(?:km|mile|hour|h)(?!\p{L}))/u;
 
 /** Is it another amount than the price: what it was, what it cost new, what sending costs? */
 export function isSecondary(before: string, after: string): boolean {
-  return SECONDARY.test(before) || SECONDARY_AFTER.test(after);
+  return namesOther(before) || SECONDARY_AFTER.test(after);
+}
+
+/** "RRP £200", "Versand 5 €": the words before it say that it is not the price. */
+export function namesOther(before: string): boolean {
+  return SECONDARY.test(before);
 }
 
 const NOW = /(?:^|[^\p{L}])(?:now|now only|reduced to|jetzt|jetzt nur|maintenant)[: ]*$/u;

@@ -51,6 +51,12 @@ describe('readMoney: amounts and currencies', () => {
     ['KWD 1.250', '1.250', 'KWD'],
     ['1.250 KWD', '1250', 'KWD', { language: 'de' }],
     ['5,00 $US', '5.00', 'USD'],
+    ['1.2 k€', '1200', 'EUR'],
+    ['45€VB', '45', 'EUR'],
+    ['45 $ US', '45', 'USD'],
+    ['2 tausend Euro', '2000', 'EUR'],
+    ['45 € Versand möglich', '45', 'EUR'],
+    ['Versand 6,99 EUR, Preis 45 EUR', '45', 'EUR'],
     ['was £60 now £40', '40', 'GBP'],
     ['£60, now £40', '40', 'GBP'],
     ['£40 + £5 postage', '40', 'GBP'],
@@ -77,6 +83,10 @@ describe('readMoney: what is no price', () => {
     'size 12',
     'class 66',
     '12.05.2020',
+    '45 pence',
+    '1 lakh',
+    'zzgl. Versand 5 €',
+    'RRP £200',
     'weighs 21 pounds',
     '21 pounds 8 oz',
     '11 kg',
@@ -149,6 +159,10 @@ describe('findMoney', () => {
     const text = '😀 Was £150, now £120 or 140 €. Postage £15.';
     expect(quotes(text)).toEqual(['£150', '£120', '140 €', '£15']);
     for (const { start, end, quote } of findMoney(text)) expect(text.slice(start, end)).toBe(quote);
+  });
+
+  it('reads one place once', () => {
+    expect(quotes('$½/–')).toHaveLength(1);
   });
 
   it('needs a sign, word or code', () => {
