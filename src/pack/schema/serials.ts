@@ -40,7 +40,10 @@ export const Runs = entry({
   source: z.optional(list(z.nullable(Id))),
 });
 
-export const Serials = entry({ schemes: list(Scheme), runs: Runs });
+/** Every serial of an advert is held against every scheme, so their number is bounded; real tables have a few dozen. */
+const MOST_SCHEMES = 500;
+
+export const Serials = entry({ schemes: list(Scheme).check(z.maxLength(MOST_SCHEMES)), runs: Runs });
 
 export type Scheme = z.infer<typeof Scheme>;
 export type Runs = z.infer<typeof Runs>;

@@ -99,3 +99,12 @@ describe('runs', () => {
     ).toHaveLength(200);
   });
 });
+
+test('a pack has 500 schemes at most: each serial of an advert is held against them all', () => {
+  const schemes = Array.from({ length: 501 }, (_, i): Scheme => ({ ...k5, id: `k${i}` }));
+  const none = { scheme: [], first: [], last: [], models: [] };
+  accepted(withRuns(none, schemes.slice(1)));
+  expect(issuesOf(withRuns(none, schemes))).toEqual([
+    { path: 'serials.schemes', what: 'a list of 501 is there', expected: 'at most 500 entries' },
+  ]);
+});
