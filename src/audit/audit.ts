@@ -22,7 +22,7 @@ export interface AuditOptions {
 /** Only a thing on sale is held against facts; a part, a wish or a service claims nothing about a machine. */
 const CHECKED: Record<Reading['kind'], ReadonlySet<CheckId> | 'all'> = {
   item: 'all',
-  part: new Set<CheckId>(['caution']),
+  part: new Set<CheckId>(['fits', 'caution']),
   lot: new Set<CheckId>(['caution']),
   wanted: new Set(),
   service: new Set(),

@@ -5,9 +5,9 @@ import { type Conditions, factsInForce } from './conditions';
 import { judge, type Verdict } from './judge';
 import { yearsClaimed } from './years';
 
-/** What came of one claim: refuted or agreed, by which facts of which models. */
+/** What came of one claim: refuted or agreed, by which facts of which models; or packs disagree about it. */
 export interface Held {
-  verdict: 'refutes' | 'agrees';
+  verdict: 'refutes' | 'agrees' | 'conflict';
   /** Every fact behind it holds without exception. */
   firm: boolean;
   facts: { model: ModelKnown; fact: FactKnown }[];
@@ -22,6 +22,7 @@ export function hold(auditCase: AuditCase, attribute: AttributeKnown, allowed: A
   const results = each.map((one) => against(auditCase, one, attribute, allowed, denied));
   const refuted = results.find((one) => one.verdict === 'refutes');
   const agreed = results.find((one) => one.verdict === 'agrees');
+  if (refuted && agreed) return { verdict: 'conflict', firm: false, facts: [...refuted.facts, ...agreed.facts] };
   const decided = refuted ?? agreed;
   if (decided) return { ...decided, verdict: decided.verdict as Held['verdict'] };
   if (all.length === 0) return null;

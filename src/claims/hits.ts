@@ -17,11 +17,12 @@ export function hitsIn(part: TextPart, knowledge: Knowledge, languages: Readonly
   return all.filter((hit) => !all.some((other) => silences(other, hit)));
 }
 
+/** Phrases of these kinds say nothing about the words inside them, nor those about them. */
+const ASIDE: ReadonlySet<Meaning['kind']> = new Set(['caution', 'grade', 'place', 'fit']);
+
 function silences(longer: Hit, hit: Hit): boolean {
   if (longer.value.pack !== hit.value.pack || !contains(longer, hit)) return false;
-  // A caution's or grade's words say nothing about the words inside them, nor does an "unless" of another entry.
-  if (longer.value.kind === 'caution' || longer.value.kind === 'grade') return longer.value.kind === hit.value.kind;
-  if (hit.value.kind === 'caution' || hit.value.kind === 'grade') return false;
+  if (ASIDE.has(longer.value.kind) || ASIDE.has(hit.value.kind)) return longer.value.kind === hit.value.kind;
   if (longer.value.kind === 'unless') return hit.value.kind === 'wording' && hit.value.entry === longer.value.entry;
   return true;
 }

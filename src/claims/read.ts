@@ -9,6 +9,7 @@ import { measuresIn } from './measures';
 import { makersNamed, namesIn } from './names';
 import { OtherModels } from './other-models';
 import { type TextPart, textParts } from './part-text';
+import { placesIn } from './places';
 import type { Reading } from './reading';
 import { serialsOf } from './serials';
 import { StanceReader } from './stance';
@@ -48,6 +49,14 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     wordings: each(wordingsIn),
     measures: each((reading) => measuresIn(reading, knowledge, listing.language)),
     years: each(yearsIn),
+    places: each(placesIn),
+    fitting: readings.flatMap((reading) =>
+      ofKind(reading.hits, 'fit').map((hit) => ({
+        ...plain(reading, hit),
+        model: hit.value.model,
+        part: hit.value.part,
+      })),
+    ),
     serials: serialsOf(listing, parts, knowledge, stancesOf),
     grades: readings.flatMap((reading) =>
       ofKind(reading.hits, 'grade').map((hit) => ({

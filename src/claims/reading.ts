@@ -45,6 +45,18 @@ export interface NameClaim extends Stanced {
   identity: boolean;
 }
 
+/** "made at …": a place that a pack knows. */
+export interface PlaceClaim extends Stanced {
+  pack: string;
+  place: string;
+}
+
+/** A part that a pack lists as fitting a model, named in the advert. */
+export interface FitClaim extends Stanced {
+  model: ModelKnown;
+  part: string;
+}
+
 export interface SerialClaim extends Quote {
   normal: string;
   /** Words call it a serial, or it stands in a field for it; else only its shape speaks for it. */
@@ -66,6 +78,8 @@ export interface Reading {
   wordings: WordingClaim[];
   measures: MeasureClaim[];
   years: YearClaim[];
+  places: PlaceClaim[];
+  fitting: FitClaim[];
   serials: SerialClaim[];
   grades: (Stanced & { pack: string; entry: Grade })[];
   cautions: (Stanced & { pack: string; entry: Caution })[];

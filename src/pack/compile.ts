@@ -71,7 +71,7 @@ function addAttributes(pack: Pack, knowledge: Knowledge): void {
 
 function addModels(scope: Scope, knowledge: Knowledge): void {
   for (const def of scope.pack.families ?? []) {
-    const family: FamilyKnown = { ref: `${scope.id}/${def.id}`, pack: scope.id, def, models: [] };
+    const family: FamilyKnown = { ref: `${scope.id}/${def.id}`, pack: scope.id, def, models: [], facts: new Map() };
     knowledge.families.set(family.ref, family);
   }
   for (const part of ['models', 'types'] as const)

@@ -26,6 +26,8 @@ export interface FactKnown {
   when: When | null;
   /** false: the rule has exceptions, so it disproves nothing. */
   always: boolean;
+  /** A family's necessary condition: what isn't so can't be one of the family. */
+  necessary: boolean;
   /** The entry that states it, and its source as a citation. */
   pack: string;
   entry: string;
@@ -43,6 +45,8 @@ export interface FamilyKnown {
   pack: string;
   def: Family;
   models: ModelKnown[];
+  /** Its necessary conditions, then its other facts. */
+  facts: FactsByAttribute;
 }
 
 export interface ModelKnown {
@@ -73,6 +77,8 @@ export type Meaning =
   | { kind: 'unless'; pack: string; entry: Wording }
   | { kind: 'caution'; pack: string; entry: Caution }
   | { kind: 'grade'; pack: string; entry: Grade }
+  | { kind: 'place'; pack: string; place: string }
+  | { kind: 'fit'; pack: string; model: ModelKnown; part: string }
   | { kind: 'thing'; pack: string }
   | { kind: 'part'; pack: string }
   | { kind: 'not-thing'; pack: string };

@@ -1,9 +1,9 @@
 import { allowedBy } from '../../pack/compile/facts';
 import type { Caution } from '../../pack/schema/wording';
+import { attributeOf } from '../attribute-of';
 import type { AuditCase } from '../case';
 import type { Finding, Said } from '../types';
 import { saidEach, say } from '../words';
-import { attributeOf } from './claim-fact';
 
 /** Safety notes: those for any advert, and those that the words, the claimed model or its facts call for. */
 export function caution(auditCase: AuditCase): Finding[] {

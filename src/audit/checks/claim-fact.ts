@@ -1,7 +1,5 @@
-import type { Stanced } from '../../claims/types';
-import { allowedBy } from '../../pack/compile/facts';
-import type { Allowed, AttributeKnown } from '../../pack/knowledge';
 import { findingTexts } from '../../text/catalogue/findings';
+import { type Assertion, assertions } from '../assertions';
 import type { AuditCase } from '../case';
 import { type Held, hold } from '../claims-held';
 import type { Finding } from '../types';
@@ -9,22 +7,13 @@ import { allowedText, knownFact, saidEach, say } from '../words';
 
 const texts = findingTexts.claimFact;
 
-interface Assertion {
-  key: string;
-  attribute: AttributeKnown;
-  allowed: Allowed;
-  denied: boolean;
-  guessed: boolean;
-  /** A word used loosely disproves nothing. */
-  loose: boolean;
-  said: Stanced[];
-}
-
 /** Features that the advert asserts or denies, held against the facts of the claimed model. */
 export function claimFact(auditCase: AuditCase): Finding[] {
   const findings = assertions(auditCase).flatMap((assertion) => {
     const held = hold(auditCase, assertion.attribute, assertion.allowed, assertion.denied);
-    return held ? finding(assertion, held) : [];
+    // A family's necessary conditions and packs that disagree are other checks'.
+    if (!held || held.verdict === 'conflict' || held.facts.every(({ fact }) => fact.necessary)) return [];
+    return finding(assertion, held);
   });
   return mergeAgreeing(findings);
 }
@@ -43,46 +32,6 @@ function mergeAgreeing(findings: readonly Finding[]): Finding[] {
     byFact.set(key, finding);
     return [finding];
   });
-}
-
-function assertions({ reading, knowledge }: AuditCase): Assertion[] {
-  const byKey = new Map<string, Assertion>();
-  const add = (claim: Stanced, attribute: AttributeKnown, allowed: Allowed, loose: boolean): void => {
-    if (claim.subject !== 'this' || claim.stance === 'likens' || claim.stance === 'quotes') return;
-    const denied = claim.stance === 'denies';
-    const guessed = claim.stance === 'guesses';
-    const key = [attribute.ref, keyOf(allowed), denied, guessed, loose].join(' ');
-    const there = byKey.get(key);
-    if (there) there.said.push(claim);
-    else byKey.set(key, { key, attribute, allowed, denied, guessed, loose, said: [claim] });
-  };
-  for (const claim of reading.values) {
-    const allowed: Allowed =
-      typeof claim.value === 'boolean'
-        ? { kind: 'yes-no', value: claim.value }
-        : { kind: 'values', values: new Set([claim.value]) };
-    add(claim, claim.attribute, allowed, false);
-  }
-  for (const claim of reading.wordings) {
-    const means = claim.entry.means;
-    if (!means || !('is' in means)) continue;
-    const attribute = attributeOf(means.attribute, claim.pack, knowledge);
-    const allowed = attribute && allowedBy(means.is, attribute);
-    if (attribute && allowed) add(claim, attribute, allowed, claim.entry.use === 'loose');
-  }
-  return [...byKey.values()];
-}
-
-/** A wording's attribute: of its own pack, or of the one it extends. */
-export function attributeOf(ref: string, pack: string, knowledge: AuditCase['knowledge']): AttributeKnown | undefined {
-  if (ref.includes('/')) return knowledge.attributes.get(ref);
-  const base = knowledge.packs.find((one) => one.id === pack)?.about.extends;
-  return knowledge.attributes.get(`${pack}/${ref}`) ?? (base ? knowledge.attributes.get(`${base}/${ref}`) : undefined);
-}
-
-function keyOf(allowed: Allowed): string {
-  if (allowed.kind === 'values') return [...allowed.values].sort().join('|');
-  return allowed.kind === 'yes-no' ? String(allowed.value) : `${allowed.from}-${allowed.to}`;
 }
 
 function finding(assertion: Assertion, held: Held): Finding[] {

@@ -2,11 +2,11 @@ import type { MeasureClaim } from '../../claims/reading';
 import type { Stanced } from '../../claims/types';
 import type { Allowed, AttributeKnown, FactKnown, ModelKnown } from '../../pack/knowledge';
 import { findingTexts } from '../../text/catalogue/findings';
+import { attributeOf } from '../attribute-of';
 import type { AuditCase } from '../case';
 import { hold, isAsserted } from '../claims-held';
 import type { Finding, Standing } from '../types';
 import { allowedText, knownFact, saidEach, say } from '../words';
-import { attributeOf } from './claim-fact';
 
 const texts = findingTexts.weight;
 
@@ -29,6 +29,7 @@ function measured(auditCase: AuditCase): Finding[] {
       const held = hold(auditCase, claim.attribute, exact, false);
       const first = held?.facts[0];
       if (!held || !first) return wide(auditCase, claim, exact);
+      if (held.verdict === 'conflict') return [];
       if (held.verdict === 'agrees') return [report(claim, held.facts, 'agrees', texts.agrees)];
       const tooHeavy = held.facts.every(({ fact }) => fact.allowed.kind === 'range' && claim.low > fact.allowed.to);
       const inCase: Allowed = { kind: 'range', from: exact.from - allowance, to: exact.to };
@@ -72,7 +73,7 @@ function limited(auditCase: AuditCase): Finding[] {
       to: means.atMost ?? Number.POSITIVE_INFINITY,
     };
     const held = hold(auditCase, attribute, limit, false);
-    if (!held) return [];
+    if (!held || held.verdict === 'conflict') return [];
     if (held.verdict === 'agrees') return [report({ ...claim, attribute }, held.facts, 'agrees', texts.agrees)];
     const firm = held.firm && claim.entry.use !== 'loose';
     return [

@@ -11,7 +11,7 @@ export const german: readonly TriggerRow[] = [
   ],
   ['ohne|ohne die|ohne den|fehlt|fehlen|fehlende|fehlender', { effect: 'denies', side: 'before', reach: 4 }],
   [
-    'nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht|nicht',
+    'nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [

@@ -21,7 +21,10 @@ export function giveFacts(scopes: readonly Scope[], knowledge: Knowledge): void 
   const families = new Map<FamilyKnown, Layer[]>();
   for (const family of knowledge.families.values()) {
     const scope = scopeOf.get(family.pack);
-    if (scope) families.set(family, familyLayers(family, scope, knowledge));
+    if (!scope) continue;
+    const layers = familyLayers(family, scope, knowledge);
+    families.set(family, layers);
+    family.facts = new InheritedFacts(layers, new Map());
   }
   for (const [model, facts] of own) {
     const scope = scopeOf.get(model.pack)!;
@@ -34,7 +37,9 @@ export function giveFacts(scopes: readonly Scope[], knowledge: Knowledge): void 
 }
 
 function familyLayers({ def }: FamilyKnown, scope: Scope, knowledge: Knowledge): Layer[] {
-  return [def.necessary, def.facts].map((facts) => read(facts, scope, knowledge, def.id, def.source));
+  const necessary = read(def.necessary, scope, knowledge, def.id, def.source);
+  for (const list of necessary.values()) for (const fact of list) fact.necessary = true;
+  return [necessary, read(def.facts, scope, knowledge, def.id, def.source)];
 }
 
 function variantFacts(model: ModelKnown, scope: Scope, knowledge: Knowledge): Layer {
@@ -66,7 +71,9 @@ function read(
       if (!allowed) return [];
       const when = narrowed(variantWhen, one.when) ?? null;
       const source = scope.citation(one.source ?? entrySource);
-      return [{ attribute, allowed, when, always: one.holds !== 'usually', pack: scope.id, entry, source }];
+      return [
+        { attribute, allowed, when, always: one.holds !== 'usually', necessary: false, pack: scope.id, entry, source },
+      ];
     });
     if (list.length > 0) out.set(attribute.ref, list);
   }

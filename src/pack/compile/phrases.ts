@@ -34,4 +34,18 @@ export function indexPhrases(scope: Scope, knowledge: Knowledge): void {
   }
   for (const entry of pack.cautions ?? []) add(entry.words, { kind: 'caution', pack: id, entry });
   for (const entry of pack.prices?.grades ?? []) add(entry.words, { kind: 'grade', pack: id, entry });
+  for (const place of placesOf(scope)) add([{ text: place, lang: 'und' }], { kind: 'place', pack: id, place });
+  for (const def of [...(pack.models ?? []), ...(pack.types ?? [])]) {
+    const model = knowledge.models.get(`${id}/${def.id}`);
+    if (model) for (const fit of def.fits ?? []) add(fit.words, { kind: 'fit', pack: id, model, part: fit.id });
+  }
+}
+
+/** Every place made that the pack names, once. */
+function placesOf({ pack }: Scope): Set<string> {
+  const places = new Set<string>();
+  for (const model of [...(pack.models ?? []), ...(pack.types ?? [])])
+    for (const place of model.places ?? []) places.add(place);
+  for (const place of pack.serials?.runs.place ?? []) if (place) places.add(place);
+  return places;
 }

@@ -18,6 +18,8 @@ const common = {
   effort: z.optional(z.enum(['read', 'photo', 'visit'])),
   /** How often a seller's word and a viewer's eye are right about it. */
   trust: z.optional(entry({ seller: z.optional(Share), eye: z.optional(Share) })),
+  /** A part fits only where this is the same: the bobbin's class, the shank. */
+  fitting: z.optional(z.boolean()),
   source: z.optional(Id),
 };
 

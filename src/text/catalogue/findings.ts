@@ -101,6 +101,62 @@ export const findingTexts = {
   wording: {
     never: (quote: string, why: string) => `“${quote}” doesn't hold: ${why}`,
   },
+  claimClaim: {
+    disproved: (first: string, second: string, attribute: string) =>
+      `The advert says both “${first}” and “${second}” (${attribute}): not both can hold.`,
+    years: (first: string, second: string) => `The advert says both “${first}” and “${second}” of when it was made.`,
+    known: (attribute: string, first: string, second: string) =>
+      `${attribute}: ${first} and ${second} exclude each other.`,
+    ask: (first: string, second: string) => `Which is right, “${first}” or “${second}”?`,
+  },
+  family: {
+    disproved: (quote: string, label: string) => `If “${quote}” is right, it can't be a ${label}.`,
+    agrees: (quote: string, label: string) => `“${quote}” is so of every ${label}.`,
+    known: (label: string, attribute: string, value: string) => `Every ${label}: ${attribute}: ${value}.`,
+    ask: 'Could you send a photo of the whole machine and of any maker’s plate?',
+  },
+  fits: {
+    disproved: (quote: string, model: string, attribute: string, value: string) =>
+      `“${quote}” doesn't fit ${model}, which takes this ${attribute}: ${value}.`,
+    agrees: (quote: string, model: string) => `“${quote}” is what fits ${model}.`,
+    unproved: (part: string, model: string, others: string) =>
+      `“${part}” is known to fit ${others}; nothing here says that it fits ${model}.`,
+    knownFit: (model: string, part: string) => `${part} fits ${model}.`,
+    ask: 'Could you send a photo of the part beside a ruler, and of any number on it?',
+  },
+  madeWhere: {
+    disproved: (quote: string, label: string, places: string) =>
+      `“${quote}” doesn't hold: ${label} was made at ${places}.`,
+    serial: (quote: string, serial: string, place: string) =>
+      `“${quote}” doesn't hold: ${serial} was allotted at ${place}.`,
+    agrees: (quote: string, label: string) => `${label} was made there: “${quote}”.`,
+    known: (label: string, places: string) => `${label} was made at ${places}.`,
+    ask: 'Where does it say so? Could you send a photo of the plate?',
+  },
+  lookAlike: {
+    unproved: (model: string, other: string, attribute: string, own: string, others: string) =>
+      `${model} and ${other} are taken for each other. What tells them apart is the ${attribute}: ${own} here, ${others} there.`,
+    plain: (model: string, other: string) => `${model} and ${other} are taken for each other.`,
+    ask: (other: string) => `How do you know that it isn't a ${other}? Could you send a photo of any plate or number?`,
+  },
+  sourceConflict: {
+    field: {
+      title: 'title',
+      description: 'description',
+      details: 'details',
+      price: 'price',
+      serial: 'serial',
+      condition: 'condition',
+      place: 'place',
+      listedDate: 'date',
+      photo: 'photo',
+    },
+    page: (field: string, shown: string, other: string) =>
+      `The page itself disagrees about the ${field}: “${shown}” and “${other}”. Please check.`,
+    packs: (quote: string) => `The packs disagree about “${quote}”.`,
+    knownPage: (other: string, source: string) => `The page also gives “${other}” (${source}).`,
+    askPrice: (shown: string, other: string) => `Is the price ${shown} or ${other}?`,
+  },
   missing: {
     serial: 'The advert gives no serial number.',
     serialAsk: 'Could you send me the serial number, with a photo of it close up?',

@@ -1,0 +1,51 @@
+import type { Stanced } from '../claims/types';
+import { allowedBy } from '../pack/compile/facts';
+import type { Allowed, AttributeKnown } from '../pack/knowledge';
+import { attributeOf } from './attribute-of';
+import type { AuditCase } from './case';
+
+/** One thing that the advert asserts or denies of a feature, with every place where it does. */
+export interface Assertion {
+  key: string;
+  attribute: AttributeKnown;
+  allowed: Allowed;
+  denied: boolean;
+  guessed: boolean;
+  /** A word used loosely disproves nothing. */
+  loose: boolean;
+  said: Stanced[];
+}
+
+/** Features that the advert asserts, denies or guesses of this thing; the same words said twice are one assertion. */
+export function assertions({ reading, knowledge }: AuditCase): Assertion[] {
+  const byKey = new Map<string, Assertion>();
+  const add = (claim: Stanced, attribute: AttributeKnown, allowed: Allowed, loose: boolean): void => {
+    if (claim.subject !== 'this' || claim.stance === 'likens' || claim.stance === 'quotes') return;
+    const denied = claim.stance === 'denies';
+    const guessed = claim.stance === 'guesses';
+    const key = [attribute.ref, keyOf(allowed), denied, guessed, loose].join(' ');
+    const there = byKey.get(key);
+    if (there) there.said.push(claim);
+    else byKey.set(key, { key, attribute, allowed, denied, guessed, loose, said: [claim] });
+  };
+  for (const claim of reading.values) {
+    const allowed: Allowed =
+      typeof claim.value === 'boolean'
+        ? { kind: 'yes-no', value: claim.value }
+        : { kind: 'values', values: new Set([claim.value]) };
+    add(claim, claim.attribute, allowed, false);
+  }
+  for (const claim of reading.wordings) {
+    const means = claim.entry.means;
+    if (!means || !('is' in means)) continue;
+    const attribute = attributeOf(means.attribute, claim.pack, knowledge);
+    const allowed = attribute && allowedBy(means.is, attribute);
+    if (attribute && allowed) add(claim, attribute, allowed, claim.entry.use === 'loose');
+  }
+  return [...byKey.values()];
+}
+
+function keyOf(allowed: Allowed): string {
+  if (allowed.kind === 'values') return [...allowed.values].sort().join('|');
+  return allowed.kind === 'yes-no' ? String(allowed.value) : `${allowed.from}-${allowed.to}`;
+}

@@ -1,0 +1,98 @@
+import type { Stanced } from '../../claims/types';
+import { findingTexts } from '../../text/catalogue/findings';
+import { type Assertion, assertions } from '../assertions';
+import type { AuditCase } from '../case';
+import { hold } from '../claims-held';
+import { judge } from '../judge';
+import type { Finding } from '../types';
+import { allowedText, saidEach, say } from '../words';
+import { yearsClaimed } from '../years';
+
+const texts = findingTexts.claimClaim;
+
+/** Two of the advert's own statements that exclude each other, where no fact has already decided between them. */
+export function claimClaim(auditCase: AuditCase): Finding[] {
+  const said = assertions(auditCase).filter((one) => !one.guessed && !one.loose);
+  const findings: Finding[] = [];
+  for (const [i, first] of said.entries())
+    for (const second of said.slice(i + 1)) {
+      if (first.attribute !== second.attribute || !exclude(first, second)) continue;
+      if (isDecided(auditCase, first) || isDecided(auditCase, second)) continue;
+      findings.push(contradiction(first, second));
+    }
+  return [...findings, ...years(auditCase)];
+}
+
+function exclude(first: Assertion, second: Assertion): boolean {
+  if (first.denied && second.denied) return false;
+  const [says, other] = first.denied ? [second, first] : [first, second];
+  const fact = {
+    attribute: says.attribute,
+    allowed: says.allowed,
+    when: null,
+    always: true,
+    necessary: false,
+    pack: '',
+    entry: '',
+    source: null,
+  };
+  return judge({ allowed: other.allowed, denied: other.denied }, says.attribute, [fact]) === 'refutes';
+}
+
+function isDecided(auditCase: AuditCase, one: Assertion): boolean {
+  return hold(auditCase, one.attribute, one.allowed, one.denied)?.verdict === 'refutes';
+}
+
+function contradiction(first: Assertion, second: Assertion): Finding {
+  const [a, b] = [quoteOf(first), quoteOf(second)];
+  const attribute = say(first.attribute.def.label);
+  return {
+    id: `claim-claim:${first.key}:${second.key}`.replaceAll(' ', ':'),
+    check: 'claim-claim',
+    standing: 'disproved',
+    attribute: first.attribute.id,
+    said: saidEach([a, b]),
+    known: [
+      {
+        pack: first.attribute.pack,
+        entry: first.attribute.id,
+        text: texts.known(
+          attribute,
+          allowedText(first.attribute, first.allowed),
+          allowedText(second.attribute, second.allowed),
+        ),
+        source: null,
+      },
+    ],
+    text: texts.disproved(a.quote, b.quote, attribute),
+    ask: first.attribute.def.ask ? say(first.attribute.def.ask) : texts.ask(a.quote, b.quote),
+  };
+}
+
+function quoteOf(one: Assertion): Stanced['denial'] & object {
+  const claim = one.said[0]!;
+  return one.denied ? (claim.denial ?? claim) : claim;
+}
+
+/** Two years made that can't both be right, where no serial has dated the thing. */
+function years({ reading, serial }: AuditCase): Finding[] {
+  if (serial?.usable && serial.runs.some((run) => run.year !== null)) return [];
+  const claims = yearsClaimed(reading).filter((claim) => !claim.approximate);
+  for (const [i, first] of claims.entries()) {
+    const second = claims.slice(i + 1).find((other) => other.to < first.from || other.from > first.to);
+    if (!second) continue;
+    return [
+      {
+        id: `claim-claim:years:${first.from}:${second.from}`,
+        check: 'claim-claim',
+        standing: 'disproved',
+        attribute: null,
+        said: saidEach([first, second]),
+        known: [],
+        text: texts.years(first.quote, second.quote),
+        ask: texts.ask(first.quote, second.quote),
+      },
+    ];
+  }
+  return [];
+}

@@ -1,0 +1,103 @@
+import type { NameClaim, ValueClaim } from '../../claims/reading';
+import type { ModelKnown } from '../../pack/knowledge';
+import { findingTexts } from '../../text/catalogue/findings';
+import type { AuditCase } from '../case';
+import { judge } from '../judge';
+import type { Finding } from '../types';
+import { allowedText, knownFact, modelsText, saidEach, say } from '../words';
+
+const texts = findingTexts.fits;
+
+/**
+ * An advert for a part that names what it fits: what it says of itself ("class 15 bobbin") against what those models
+ * take, and the models that the packs know it to fit.
+ */
+export function fits(auditCase: AuditCase): Finding[] {
+  const { reading } = auditCase;
+  if (reading.kind !== 'part') return [];
+  const named = reading.names.filter(
+    (name) => 'model' in name.of && name.stance !== 'denies' && name.stance !== 'quotes',
+  );
+  return distinct(named).flatMap(({ name, model }) => [
+    ...byFeature(reading.values, name, model),
+    ...byList(auditCase, name, model),
+  ]);
+}
+
+function distinct(names: readonly NameClaim[]): { name: NameClaim; model: ModelKnown }[] {
+  const seen = new Map<ModelKnown, NameClaim>();
+  for (const name of names) if ('model' in name.of && !seen.has(name.of.model)) seen.set(name.of.model, name);
+  return [...seen].map(([model, name]) => ({ name, model }));
+}
+
+/** What must be the same in a part and the model it fits: the pack marks such attributes. */
+function byFeature(values: readonly ValueClaim[], name: NameClaim, model: ModelKnown): Finding[] {
+  return values
+    .filter((claim) => claim.stance === 'says' && claim.attribute.def.fitting)
+    .flatMap((claim) => {
+      const facts = (model.facts.get(claim.attribute.ref) ?? []).filter((fact) => fact.always);
+      if (facts.length === 0 || facts.some((fact) => fact.when !== null)) return [];
+      const allowed =
+        typeof claim.value === 'boolean'
+          ? ({ kind: 'yes-no', value: claim.value } as const)
+          : ({ kind: 'values', values: new Set([claim.value]) } as const);
+      const verdict = judge({ allowed, denied: false }, claim.attribute, facts);
+      if (verdict === 'open') return [];
+      const refuted = verdict === 'refutes';
+      return [
+        {
+          id: `fits:${model.ref}:${claim.attribute.ref}:${String(claim.value)}`,
+          check: 'fits',
+          standing: refuted ? 'disproved' : 'agrees',
+          attribute: claim.attribute.id,
+          said: saidEach([claim, name]),
+          known: facts.slice(0, 2).map((fact) => knownFact(model, fact)),
+          text: refuted
+            ? texts.disproved(
+                claim.quote,
+                model.label,
+                say(claim.attribute.def.label),
+                allowedText(claim.attribute, facts[0]!.allowed),
+              )
+            : texts.agrees(claim.quote, model.label),
+          ask: refuted ? texts.ask : null,
+        } satisfies Finding,
+      ];
+    });
+}
+
+/** Parts that packs list by name as fitting some models: a model that isn't among them is a question. */
+function byList({ reading, knowledge }: AuditCase, name: NameClaim, model: ModelKnown): Finding[] {
+  const found = reading.fitting.filter((fit) => fit.model.pack === model.pack);
+  const first = found[0];
+  if (!first) return [];
+  const own = found.find((fit) => fit.model === model);
+  const label = (fit: typeof first): string => {
+    const entry = fit.model.def.fits?.find((one) => one.id === fit.part);
+    return entry ? say(entry.label) : fit.part;
+  };
+  const shown = own ? [own] : found.slice(0, 3);
+  return [
+    {
+      id: `fits:${model.ref}:${first.part}`,
+      check: 'fits',
+      standing: own ? 'agrees' : 'unproved',
+      attribute: null,
+      said: saidEach([first, name]),
+      known: shown.map((fit) => ({
+        pack: fit.model.pack,
+        entry: fit.model.id,
+        text: texts.knownFit(fit.model.label, label(fit)),
+        source: null,
+      })),
+      text: own
+        ? texts.agrees(first.quote, model.label)
+        : texts.unproved(
+            first.quote,
+            model.label,
+            modelsText([...new Set(found.map((fit) => fit.model.ref))], knowledge),
+          ),
+      ask: own ? null : texts.ask,
+    },
+  ];
+}

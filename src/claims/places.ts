@@ -1,0 +1,29 @@
+import { PhraseIndex } from '../text/phrases';
+import { type Hit, ofKind } from './hits';
+import { clauseAt, quoteOf } from './part-text';
+import type { PlaceClaim } from './reading';
+import type { PartReading } from './values';
+
+/** Words that make a place the place made. "From" alone doesn't: sellers write where they live. */
+const MADE = new PhraseIndex<true>();
+for (const words of 'made|made in|made at|built in|built at|manufactured in|manufactured at|produced in|factory|works|gebaut in|hergestellt in|gefertigt in|werk|aus dem werk|fabriquée à|fabriqué à|fabriquée en|usine de|usine'.split(
+  '|',
+))
+  MADE.add(words, true);
+const REACH = 4;
+
+/** Where the advert says that the thing was made: a place that some pack knows, beside words for making. */
+export function placesIn({ part, hits, stances }: PartReading): PlaceClaim[] {
+  const made = MADE.search(part.tokens);
+  return ofKind(hits, 'place').flatMap((hit: Hit<'place'>) => {
+    const clause = clauseAt(part, hit.firstToken);
+    const cue = made.find((one) => {
+      const same = clause && one.firstToken >= clause.first && one.lastToken <= clause.last;
+      const gap = one.lastToken < hit.firstToken ? hit.firstToken - one.lastToken : one.firstToken - hit.lastToken;
+      return same && gap >= 1 && gap <= REACH;
+    });
+    if (!cue) return [];
+    const quote = quoteOf(part, Math.min(cue.start, hit.start), Math.max(cue.end, hit.end));
+    return [{ ...quote, ...stances.at(hit.firstToken, hit.lastToken), place: hit.value.place, pack: hit.value.pack }];
+  });
+}
