@@ -22,12 +22,12 @@ add(
   'made',
   'made, built, manufactured, produced, production, in production, manufacture, year of manufacture, date of manufacture, constructed, made in, built in, serial dates, dates it, dates this, dates the machine, date it, puts it, places it',
 );
-add('made', 'baujahr, bj, herstellungsjahr, produktionsjahr');
+add('made', 'baujahr, bj, jahrgang, herstellungsjahr, produktionsjahr');
 add('made', 'gebaut, hergestellt, produziert, gefertigt, fabriziert, stammt, datiert', { mayFollow: true });
 add('made', 'fabriqué, fabriquée, construite, produite, date de fabrication, année de fabrication, datant');
 add(
   'made',
-  "dated, dating, dates, dates from, dates back to, dating from, vintage, from, era, period, aus, von, de, des, d', model of",
+  "dated, datée, dating, dates, dates from, dates back to, dating from, vintage, from, era, period, aus, von, de, des, d', model of",
   { isWeak: true },
 );
 
@@ -42,10 +42,10 @@ add('launched', 'lancée, lancé, sortie, commercialisée, mise sur le marché')
 
 add(
   'bought',
-  'bought, bought new, purchased, purchase, purchase date, date of purchase, got it, got it in, got this, acquired, sold in, sold new, originally sold, was sold, gift, given, present, wedding present, wedding',
+  'bought, bought new, purchased, purchase, purchase date, date of purchase, got it, got it in, got this, acquired, sold in, sold new, originally sold, was sold, gift, given, present, wedding present, wedding, was new in',
 );
 add('bought', 'gekauft, erworben, angeschafft, verkauft, geschenkt, bekommen', { mayFollow: true });
-add('bought', 'kaufdatum, achetée, acheté, acquise, offerte, cadeau');
+add('bought', 'kaufdatum, achat, achetée, acheté, acquise, offerte, cadeau');
 
 add(
   'owned',
@@ -57,12 +57,12 @@ add('owned', 'depuis, dans la famille, héritée');
 
 add(
   'other',
-  'patent, pat, patents, patent date, patent dates, pat date, casting, cast mark, casting mark, casting date, manual, instruction manual, instruction book, instruction, instructions, booklet, handbook, guidebook, brochure, receipt, invoice, bill of sale, guarantee, guarantee card, warranty, warranty card, advert, advertisement, catalogue, catalog, leaflet, magazine, copyright, registered design, design, registered, trade mark, trademark, medal, exhibition',
+  'patent, pat, patents, patent date, patent dates, pat date, casting, cast mark, casting mark, casting date, manual, instruction manual, instruction book, instruction, instructions, booklet, handbook, guidebook, brochure, receipt, invoice, bill of sale, guarantee, guarantee card, warranty, warranty card, advert, advertisement, catalogue, catalog, leaflet, magazine, copyright, registered design, design, registered, trade mark, trademark, medal, exhibition, centenary, anniversary, jubilee, badge, jubiläum',
   { isNoun: true },
 );
 add(
   'other',
-  'patented, copyrighted, born, birthday, born in, founded, established, registered in, serviced, last serviced, restored, repaired, rewired, overhauled, refurbished, repainted, converted, electrified, tested, posted, listed, published, printed, added, updated, ©',
+  'patented, copyrighted, fitted, replaced, born, birthday, born in, founded, established, registered in, serviced, last serviced, restored, repaired, rewired, overhauled, refurbished, repainted, converted, electrified, tested, posted, listed, published, printed, added, updated, ©',
 );
 add(
   'other',
@@ -71,7 +71,7 @@ add(
 );
 add(
   'other',
-  'patentiert, geboren, gegründet, gewartet, restauriert, repariert, überholt, umgebaut, eingestellt, lackiert',
+  'patentiert, geboren, geb, gegründet, gewartet, restauriert, repariert, überholt, umgebaut, eingestellt, lackiert',
   { mayFollow: true },
 );
 add('other', "notice, mode d'emploi, brevet, brevets, facture, garantie, catalogue, manuel", { isNoun: true });

@@ -13,7 +13,7 @@ const EARLY = 'early|fruhe[nrs]?|anfang|beginn|debut|beginning of|start of';
 const MID = 'mid|middle|mitte|milieu|middle of';
 const LATE = 'late|later|spate[nrs]?|ende|fin|end of';
 const PART_OF = new RegExp(
-  `(?<!\\p{L})(?:(${EARLY})|(${MID})|(${LATE}))(?:(?: to | ?[-/] ?| or | bis | a )(?:(?:${EARLY})|(${MID})|(${LATE})))?(?:-| |\\.)(?:the |der |den |des |les |dem )?'?$`,
+  `(?<!\\p{L})(?:(${EARLY})|(${MID})|(${LATE}))(?:(?: to | ?[-/] ?| or | bis | a )(?:(?:${EARLY})|(${MID})|(${LATE})))?(?:-| |\\.)(?:the |der |den |des |les |dem |du )?'?$`,
   'u',
 );
 const PARTS = { early: [0, 3], mid: [4, 6], late: [7, 9] } as const;
@@ -47,13 +47,17 @@ function withAbout(folded: string, core: YearCore): YearCore {
 const SHORT_END = /^ ?[-/] ?(?:(\d\d)|(?<! )(\d))(?![\d\p{L}]|[.,/-]\d| ?(?:mm|cm|kg|lbs?|€|£|\$|%|stitches|watts))/u;
 const SHORT_DECADES = /^ ?[-/] ?([2-9]0)(?:'?s|er(?: jahren?)?)?(?![\d\p{L}])/u;
 
+const DECADE_NEXT = /^ ?[-/] ?[2-9]0(?:'?s|er(?: jahren?)?)(?!\p{L})/u;
+
 /** "1947-49", "annees 50-60": the end of a range written short. */
 function withShortEnd(folded: string, core: YearCore): YearCore {
   const after = folded.slice(core.end, core.end + 24);
-  if (!core.isPlain) {
-    const match = core.to - core.from === 9 ? SHORT_DECADES.exec(after) : null;
+  // "1920/30s": the first is a decade because the second is.
+  const isDecade = core.isPlain ? core.from % 10 === 0 && DECADE_NEXT.test(after) : core.to - core.from === 9;
+  if (isDecade || !core.isPlain) {
+    const match = isDecade ? SHORT_DECADES.exec(after) : null;
     const to = match ? Math.floor(core.from / 100) * 100 + Number(match[1]) + 9 : 0;
-    return match && to > core.to ? { ...core, end: core.end + match[0].length, to } : core;
+    return match && to > core.from ? { ...core, end: core.end + match[0].length, to, isPlain: false } : core;
   }
   const match = SHORT_END.exec(after);
   if (!match) return core;

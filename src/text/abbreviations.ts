@@ -7,7 +7,7 @@ const INTRODUCING = words(
 );
 
 /** Belong to a number that follows; before anything else they are words ("Zigzag? No. It only sews straight"). */
-const BEFORE_NUMBERS = words('no nos num c art fig p est reg ref');
+const BEFORE_NUMBERS = words('no nos num c art fig p est reg ref geb bj jg');
 
 /** Units, which stand after a number. */
 const UNITS = words('lb lbs oz kg g mm cm m km in ins ft yd st min hrs');
