@@ -22,7 +22,8 @@ export interface WrittenUnit extends Span {
   hasSmaller: boolean;
 }
 
-const UNIT = / {0,2}-?(\p{L}{1,14}|"|'{1,2})(?!\p{L})/uy;
+/** "14cmx7cm", '14"x7"': the x of dimensions belongs to no unit. */
+const UNIT = / {0,2}-?(\p{L}{1,14}?(?=x\d|(?!\p{L}))|"|'{1,2})/uy;
 const BETWEEN_UNITS = /^\.?(?:,? ?| and | und | & | et )$/;
 const RANGE = /^(?: ?-{1,2} ?| ?\/ ?| to | bis | a | or | oder | ou )$/;
 const RANGE_BETWEEN = /^ (?:and|und|et) $/;

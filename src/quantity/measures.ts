@@ -10,6 +10,7 @@ export interface MeasureOptions {
 }
 
 const MONEY_BEFORE = /\p{Sc} ?$/u;
+const NAMED_BY_NUMBER = /(?<!\p{L})(?:class|klasse|classe|model|modell|modele|type|typ|no|nr|mark|mk)\.? $/u;
 const WEIGHED =
   /(?<!\p{L})(?:weigh|weighs|weighing|weight|wiegt|gewicht)(?: (?:is|in at|about|approx|around|nearly|over))?[.:]? $/u;
 
@@ -22,8 +23,17 @@ function runsIntoNumber({ folded, end, hasSmaller }: WrittenUnit): boolean {
   return !hasSmaller && /\d/.test(folded.text[end] ?? '');
 }
 
+/** "class 15 g": the number is the class's. */
+function isNamed({ folded, start, quantity }: WrittenUnit): boolean {
+  return Number.isInteger(quantity.value) && NAMED_BY_NUMBER.test(folded.text.slice(Math.max(0, start - 12), start));
+}
+
+function isNoMeasure(written: WrittenUnit): boolean {
+  return isAfterMoneySign(written) || runsIntoNumber(written) || isNamed(written);
+}
+
 function isWeight(written: WrittenUnit): boolean {
-  if (isAfterMoneySign(written) || runsIntoNumber(written)) return false;
+  if (isNoMeasure(written)) return false;
   const { folded, word, start, end, hasSmaller } = written;
   if (word === 'pound' || word === 'pounds') return hasSmaller || arePoundsWeight(folded.text, start, end);
   // "1st", "2 St." (pieces): a stone only where pounds follow or weighing is spoken of.
@@ -37,7 +47,7 @@ const FEET_OF_LENGTH =
   /^ (?:x|by|wide|long|deep|high|tall|of (?:cable|cord|lead|flex|wire)|cable|cord|lead|flex)(?!\p{L})/u;
 
 function isLength(written: WrittenUnit, marks: ReadonlySet<number>): boolean {
-  if (isAfterMoneySign(written) || runsIntoNumber(written)) return false;
+  if (isNoMeasure(written)) return false;
   const { folded, word, end, quantity, hasSmaller } = written;
   const after = folded.text.slice(end, end + 24);
   switch (word) {

@@ -9,6 +9,8 @@ export interface Quantity extends Span {
   afterLetters: boolean;
 }
 
+/** "38x18", "14cmx7cm": not letters that the number runs on from. */
+const TIMES = /(?:\d|["']|mm|cm|in)x$/;
 const FRACTION = /(?:( |-| and |)(\d{1,2}))?\/(\d{1,2})(?![\d/])/y;
 const DENOMINATORS = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64]);
 
@@ -42,8 +44,8 @@ export function quantitiesIn(folded: string, language: string | null): Quantity[
   const found: Quantity[] = [];
   for (let number = nextNumeral(folded, 0); number; ) {
     const { value, end } = readNumeral(number, threeDigits(language));
-    const before = folded.slice(Math.max(0, number.start - 2), number.start);
-    const afterLetters = /\p{L}$/u.test(before);
+    const before = folded.slice(Math.max(0, number.start - 3), number.start);
+    const afterLetters = /\p{L}$/u.test(before) && !TIMES.test(before);
     const whole = { start: number.start, end, value: Number(value), hasFraction: false, afterLetters };
     const quantity = withFraction(folded, whole);
     if (!/#$|\d\/$/.test(before)) found.push(quantity);

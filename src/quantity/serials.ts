@@ -22,6 +22,8 @@ for (const phrase of [
   'serial nr',
   'serial num',
   'serial #',
+  'serial n°',
+  'serial nº',
   'ser',
   'ser no',
   'ser nr',
@@ -58,6 +60,7 @@ for (const phrase of [
   'maschinennr',
   'maschinen nr',
   'masch nr',
+  'fabr nr',
   'nähmaschinennummer',
   'nummer eingeprägt',
   'nr eingeprägt',
@@ -92,12 +95,12 @@ const OTHER_NUMBERS = new Set(
 /** Words that may stand between "serial" and the number. */
 const FILLERS = new Set(
   (
-    'is are was no nr num number numbers nummer reads read shows says stamped engraved marked on in under the it its of bed plate base ' +
+    'is are was no nr num number numbers nummer reads read shows says stamped engraved marked on in under the it its of bed plate base right left side front back top bottom near this my looks like appears to be seems probably laut plakette typenschild ' +
     'underside pillar arm machine here ist lautet sind die der das auf dem est le la sur gravé frappe grave and as follows eingepragt'
   ).split(' '),
 );
 const FILLER_MARKS = new Set([':', '=', '#', '-', '.', '(', ')', ',', '"', "'", '°']);
-const MOST_BETWEEN = 10;
+const MOST_BETWEEN = 12;
 /** Numbers this short are counts and class numbers more often than serials. */
 const FEWEST_DIGITS = 3;
 
@@ -105,7 +108,7 @@ const FEWEST_DIGITS = 3;
 function codeAfter(text: string, tokens: readonly Token[], from: number): Code | null {
   for (let at = from; at < tokens.length && at < from + MOST_BETWEEN; at++) {
     const token = tokens[at]!;
-    if (token.kind === 'break' && at !== from && tokens[at - 1]!.folded !== ':') return null;
+    if (token.kind === 'break' && at !== from && !/^[.:]$/.test(tokens[at - 1]!.folded)) return null;
     const code = codeAt(text, tokens, at, true);
     if (code) return code.digits >= FEWEST_DIGITS ? code : null;
     if (token.kind === 'word' ? !FILLERS.has(token.folded) : token.kind === 'mark' && !FILLER_MARKS.has(token.folded))

@@ -41,12 +41,19 @@ describe('findWeights', () => {
     expect(findWeights(text)[0]?.approximate).toBe(approximate);
   });
 
-  it.each(['21 pounds', 'asking 21 pounds, heavy', '1st class', '2 St. Garn', 'K20 kg', '£11kg', 'class 15', '11'])(
-    '%j is no weight',
-    (text) => {
-      expect(findWeights(text)).toEqual([]);
-    },
-  );
+  it.each([
+    '21 pounds',
+    'asking 21 pounds, heavy',
+    '1st class',
+    '2 St. Garn',
+    'K20 kg',
+    '£11kg',
+    'class 15',
+    'class 15 g',
+    '11',
+  ])('%j is no weight', (text) => {
+    expect(findWeights(text)).toEqual([]);
+  });
 
   it('keeps two weights apart', () => {
     expect(findWeights('11kg/24lb').map(({ quote }) => quote)).toEqual(['11kg', '24lb']);
@@ -72,6 +79,10 @@ describe('findLengths', () => {
     ['38 x 18 x 28 cm', [380, 180, 280]],
     ['14 1/4 x 7 inches', [361.95, 177.8]],
     ['15" x 7"', [381, 177.8]],
+    ['14.5"x7"', [368.3, 177.8]],
+    ['370x180x280mm', [370, 180, 280]],
+    ['37cmx18cm', [370, 180]],
+    ['needle 15x1', []],
     ['bed is 10 in long', [254]],
     ['10 in.', [254]],
     ['20.3mm across, 11,7 mm tall', [20.3, 11.7]],
