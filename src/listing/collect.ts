@@ -8,13 +8,14 @@ import { lookAt, type Sight } from './visit/sight';
 import { bytesOf, trimmed } from './visit/trim';
 import { walk } from './visit/walk';
 
-/** Bytes as JSON for each part; together under 400 kB with the boxes of the page. */
-const LINES_MOST = 130_000;
-const JSON_LD_MOST = 80_000;
-const ITEMS_MOST = 40_000;
-const METAS_MOST = 30_000;
+/** Bytes as JSON for each part; together under 400 kB. */
+const PAGE_MOST = 195_000;
+const JSON_LD_MOST = 75_000;
+const ITEMS_MOST = 55_000;
+const METAS_MOST = 25_000;
+const PICTURES_MOST = 25_000;
 const TEXT_MOST = 20_000;
-const TIMES_MOST = 200;
+const TIMES_MOST = 100;
 /** Nodes read again for the texts of microdata values, one and all: values may lie inside each other. */
 const VALUE_NODES_EACH = 20_000;
 const VALUE_NODES_MOST = 200_000;
@@ -85,14 +86,12 @@ function visit(document: Document, url?: string): Harvest {
     const value = sight.attribute(element, 'datetime');
     if (value && value.length < 50 && sight.shown(element)) times.push({ value, line: moved(line) });
   }
-  const within = trimmed(
-    lines,
-    page.boxes.map((box) => ({ ...box, from: moved(box.from), to: moved(box.to) })),
-    picturesOf(sight, page.images).map((picture) => ({ ...picture, line: moved(picture.line) })),
-    times,
-    page.title < 0 ? 0 : moved(page.title),
-    LINES_MOST,
-  );
+  const fitsPicture = budget(PICTURES_MOST, harvest);
+  const pictures = picturesOf(sight, page.images)
+    .map((picture) => ({ ...picture, line: moved(picture.line) }))
+    .filter(fitsPicture);
+  const boxes = page.boxes.map((box) => ({ ...box, from: moved(box.from), to: moved(box.to) }));
+  const within = trimmed({ lines, boxes, pictures, times }, page.title < 0 ? 0 : moved(page.title), PAGE_MOST);
   harvest.page = within.page;
   harvest.cut ||= within.cut;
   return harvest;
@@ -133,8 +132,16 @@ function budget(bytes: number, harvest: Harvest): (value: unknown) => boolean {
   };
 }
 
-/** Items keep their places, so what does not fit loses its properties. */
+/** Items keep their places among each other, so they are cut where the room ends. */
 function withinBudget(items: Item[], harvest: Harvest): Item[] {
   const fits = budget(ITEMS_MOST, harvest);
-  return items.map((item) => (fits(item) ? item : { ...item, types: [], properties: [] }));
+  const end = items.findIndex((item) => !fits(item));
+  if (end < 0) return items;
+  // References to what was cut are dropped with it.
+  return items
+    .slice(0, end)
+    .map((item) => ({
+      ...item,
+      properties: item.properties.filter(([, value]) => typeof value === 'string' || value < end),
+    }));
 }

@@ -12,7 +12,7 @@ export interface Amount {
 
 const SIGN =
   '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|JPY|INR|ZAR|BRL|MXN)(?![a-z])|(?:Euros?|Fr\\.|Kč|zł|Ft|kr\\.?|Rs\\.?)(?!\\p{L})';
-const NUMBER = "\\d(?:[\\d.,'’ \\u00a0\\u202f]*\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?\\d))?\\s?k?(?![\\p{L}\\d])";
+const NUMBER = "\\d(?:[\\d.,'’ \\u00a0\\u202f]{0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?\\d))?\\s?k?(?![\\p{L}\\d])";
 /** Light on purpose: whether and where a text looks like money. Reading it is for `settle`. */
 const MONEY = new RegExp(
   `(?:${SIGN})\\s?${NUMBER}(?:\\s?(?:${SIGN})(?!\\s?\\d))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.]*,[-–—]{1,2}`,
@@ -50,7 +50,7 @@ export function isOtherMoney(folded: string): boolean {
 /** The amounts of a line, at most eight. */
 export function amountsIn(text: string): Amount[] {
   if (!/\d/.test(text)) return [];
-  const found = Array.from(text.slice(0, 2000).matchAll(MONEY)).slice(0, 8);
+  const found = Array.from(text.slice(0, 600).matchAll(MONEY)).slice(0, 8);
   return found.map((match, index) => {
     const start = match.index;
     const end = start + match[0].trimEnd().length;

@@ -10,10 +10,8 @@ export function photosOf({ pictures, lines, boxes, zones, cards }: Reading): str
   };
   return pictures
     .filter(({ box, line }) => {
-      // A picture has no line of its own: it stands with the lines of its box, or between two.
-      const own = boxes[box]!;
-      const near = own.to > own.from ? [own.from, own.to - 1] : [line - 1, line];
-      const known = near.filter((index) => index >= 0 && index < lines.length);
+      // A picture has no line of its own: it stands between two.
+      const known = [line - 1, line].filter((index) => index >= 0 && index < lines.length);
       return !(known.length > 0 && known.every((index) => zones[index] === AWAY)) && !isInCard(box);
     })
     .map(({ address }) => address);

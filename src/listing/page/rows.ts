@@ -33,6 +33,7 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
     return seen.filter(Boolean).join(' ');
   };
   const add = (label: string, value: string, from: number, to: number) => {
+    if (label.length > LABEL_MOST + 10) return;
     const name = label.replace(/[\s:：*]+$/, '').trim();
     if (!name || !value || name.length > LABEL_MOST || value.length > VALUE_MOST || rows.length >= ROWS_MOST) return;
     if (zones[from] === AWAY || cards.lines.has(from) || isProse(from) || taken.has(from) || !/\p{L}/u.test(name))

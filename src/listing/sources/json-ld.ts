@@ -68,7 +68,7 @@ function parse(text: string): unknown {
   const bare = text
     .replace(/^\s*(?:\/\/\s*|\/\*\s*)?(?:<!--|<!\[CDATA\[)(?:\s*\*\/)?/, '')
     .replace(/(?:\/\/\s*|\/\*\s*)?(?:-->|\]\]>)(?:\s*\*\/)?\s*$/, '')
-    .replace(/^\s*[\ufeff;]+|[\s;]+$/g, '');
+    .replace(/^\s*[\ufeff;]+|\s?;\s?$/g, '');
   try {
     return JSON.parse(bare);
   } catch {

@@ -67,6 +67,9 @@ export function itemsOf(sight: Sight, { scopes, ids }: Walk, textOf: (element: E
       const address = get(attribute);
       return address === null ? '' : (resolved(address, sight.base) ?? '');
     }
+    // Beyond the HTML standard, which has it on meta alone: schema.org/price allows a content attribute on any element.
+    const content = get('content');
+    if (content !== null) return content;
     if (tag === 'data' || tag === 'meter') return get('value') ?? '';
     return (tag === 'time' && get('datetime')) || textOf(element);
   };

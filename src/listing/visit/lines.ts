@@ -4,6 +4,8 @@ import type { Sight } from './sight';
 import { hintOf, type Part, type Stretch } from './walk';
 
 const LINE_MOST = 20_000;
+/** White space may be most of what is written. */
+const RAW_MOST = 4 * LINE_MOST;
 /** A sign or code of a currency: only of such lines is it asked whether a style sheet strikes them out. */
 const MONEY = /\p{Sc}|\b[A-Z]{3}\b|\bkr|z\u0142|,-/u;
 
@@ -17,7 +19,7 @@ export function seenLines(sight: Sight, stretches: Stretch[]): { lines: Line[]; 
   for (const [origin, { parts, box }] of stretches.entries()) {
     const seen = parts.filter(({ element, raw }) => !/\S/.test(raw) || sight.shown(element));
     const breaks =
-      seen.some(({ raw }) => /\S.*\n\s*\S/.test(raw)) &&
+      seen.some(({ raw }) => raw.trim().includes('\n')) &&
       /^pre|^break/.test(sight.style(seen[0]!.element, 'white-space'));
     for (const piece of breaks ? splitAtBreaks(seen) : [seen]) {
       const line = lineOf(sight, piece, box);
@@ -46,7 +48,7 @@ function lineOf(sight: Sight, parts: Part[], box: number): Line {
   const hasDigit = parts.some(({ raw }) => /\d/.test(raw));
   const isMoney = hasDigit && parts.some(({ raw }) => MONEY.test(raw));
   for (const { raw, flags, element } of parts) {
-    let piece = tidy(`.${raw}.`).slice(1, -1);
+    let piece = tidy(`.${raw.length > RAW_MOST ? raw.slice(0, RAW_MOST) : raw}.`).slice(1, -1);
     if (text === '' || text.endsWith(' ')) piece = piece.trimStart();
     if (piece === '') continue;
     // Cents that are set high behind the amount ("45" with "00" above) get their point.

@@ -51,17 +51,23 @@ function largeOf(get: (name: string) => string): string | null {
   return null;
 }
 
-/** Of a srcset the address with the largest width or density, or null. */
+/** Of a srcset (HTML standard) the address with the largest width or density, or null. */
 export function largest(srcset: string): string | null {
   let best: string | null = null;
   let size = -1;
-  // By the HTML standard an address may hold commas but not begin or end with one.
-  for (const match of srcset.slice(0, 8000).matchAll(/([^\s,](?:\S*[^\s,])?)(?:\s+([\d.]+)[wx])?\s*(?:,|$)/g)) {
-    const own = Number(match[2] ?? 1);
+  let address = '';
+  for (const token of `${srcset.slice(0, 8000).trim()},`.split(/\s+/)) {
+    // An address may hold commas but not end with one: that ends the candidate.
+    const bare = token.replace(/,{1,9}$/, '');
+    const described = /^([\d.]+)[wx]$/.exec(bare)?.[1];
+    const own = Number(described ?? 1);
+    if (address === '') address = described === undefined ? bare : '';
+    if (bare === token || address === '') continue;
     if (own > size) {
       size = own;
-      best = match[1]!;
+      best = address;
     }
+    address = '';
   }
   return best;
 }

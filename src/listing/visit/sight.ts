@@ -1,6 +1,5 @@
 /** What the reader asks of a page's nodes. None of it can be answered by a name or an id inside the page. */
 export interface Sight {
-  document: Document;
   /** The root element, or null in an empty document. */
   root: Element | null;
   nodeType(node: Node): number;
@@ -81,7 +80,6 @@ export function lookAt(document: Document, address?: string): Sight {
   };
 
   return {
-    document,
     root,
     nodeType,
     firstChild: getter<Node | null>(document, 'firstChild', null),

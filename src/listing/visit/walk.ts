@@ -62,6 +62,9 @@ const WAITING = /\b(?:dialog|modal|popup|drawer|tooltip|menu)\b/i;
 /** More nodes than any advert needs; what comes after is not read. */
 const NODES_MOST = 400_000;
 
+/** Characters of a style or class that are looked at. */
+const NAMES_MOST = 1000;
+
 interface Frame {
   element: Element;
   next: Node | null;
@@ -126,7 +129,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       const id = get('id');
       if (id && !out.ids.has(id)) out.ids.set(id, element);
       if (get('itemscope') !== null) out.scopes.push(element);
-      const style = get('style');
+      const style = get('style')?.slice(0, NAMES_MOST);
       if (style) {
         if (HIDING.test(style)) flags |= HIDDEN;
         if (STRIKES.test(style)) flags |= STRUCK;
@@ -134,7 +137,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
         if (BLOCK_STYLE.test(style)) block = true;
       }
       if (get('hidden') !== null) flags |= HIDDEN;
-      const named = get('class') ?? '';
+      const named = (get('class') ?? '').slice(0, NAMES_MOST);
       const role = get('role');
       if (UNSEEN_CLASS.test(named)) flags |= HIDDEN;
       if (RAISED_CLASS.test(named)) flags |= RAISED;

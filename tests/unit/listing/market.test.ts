@@ -1,0 +1,40 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { JSDOM } from 'jsdom';
+import { describe, expect, it } from 'vitest';
+import { readListing } from '../../../src/listing/read';
+
+const market = fileURLToPath(new URL('../../../fixtures/market/', import.meta.url));
+const folders = readdirSync(market).filter((name) => existsSync(`${market}${name}/expected.json`));
+const bare = (value: unknown) => (typeof value === 'string' ? value.replace(/\s+/g, ' ').trim() : value);
+
+interface Expected {
+  kind: string;
+  listing?: Record<string, unknown> & {
+    price?: { amount: string; currency: string; how: string } | null;
+    photosCount?: number;
+  };
+}
+
+describe.each(folders)('the market page %s', (folder) => {
+  const expected: Expected = JSON.parse(readFileSync(`${market}${folder}/expected.json`, 'utf8'));
+  const page = new JSDOM(readFileSync(`${market}${folder}/page.html`), { url: `https://market.example/${folder}` });
+  const listing = readListing(page.window.document);
+  const { price, photosCount, ...texts } = expected.listing ?? {};
+
+  it('is read as a person reads it', () => {
+    for (const [field, value] of Object.entries(texts)) {
+      expect([field, bare(listing[field as keyof typeof listing])]).toEqual([field, bare(value)]);
+    }
+    if (price !== undefined) {
+      const read = listing.price && { ...listing.price, amount: Number(listing.price.amount) };
+      expect(read).toEqual(price && { ...price, amount: Number(price.amount) });
+    }
+    if (photosCount !== undefined) expect(listing.photos).toHaveLength(photosCount);
+  });
+
+  it('is told from a list of adverts', () => {
+    if (expected.kind === 'list') expect(listing.offers).toBeGreaterThan(1);
+    else expect(listing.offers).toBe(1);
+  });
+});
