@@ -106,7 +106,7 @@ function settles(sign: Meaning, code: Meaning): boolean {
 
 const isYear = ({ value }: Amount) => /^(?:1[5-9]|20)\d\d$/.test(value);
 
-/** "450-500" alone in a price field: no more apart than a seller's hopes, so that "201-3" or "20-417" are none. */
+/** "450-500" alone in a price field: no more apart than a seller's hopes, so that "20-417" is none. */
 function bareRange(isPriceField: boolean, low: Amount, high: Amount): boolean {
   return isPriceField && !isYear(low) && !isYear(high) && Number(high.value) <= 3 * Number(low.value);
 }

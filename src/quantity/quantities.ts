@@ -39,7 +39,7 @@ function withFraction(folded: string, whole: Quantity): Quantity {
   return part === null ? whole : { ...whole, end, value: whole.value + part, hasFraction: true };
 }
 
-/** All quantities of a folded text, in order, but for the second half of what is no fraction ("201/3"). */
+/** All quantities of a folded text, in order, but for the second half of what is no fraction ("40/3"). */
 export function quantitiesIn(folded: string, language: string | null): Quantity[] {
   const found: Quantity[] = [];
   for (let number = nextNumeral(folded, 0); number; ) {

@@ -29,7 +29,7 @@ export const advertText = fc
     fc.constantFrom(
       ...(
         "£ € $ US$ kr EUR CHF CAD Rs. 1 5 12 45 450 1,340 1.340,00 1954 1947-49 2000 1940s 40s '50s 1/2 ½ 3/8 .99 1.2k 20,- 07700 " +
-        '900123 +44 K20417 K 20-417 EB xxx lb lbs oz kg g st stone pounds in " \' ft cm x serial no. number s/n Seriennummer is on bed plate ' +
+        '900123 +44 K20417 K 20-417 QX xxx lb lbs oz kg g st stone pounds in " \' ft cm x serial no. number s/n Seriennummer is on bed plate ' +
         'made bought in since from late early circa c. ca. um between and to bis patent manual gebaut gekauft fifties Jahre années century ' +
         "VB ono free gratis from sold bid was now postage class model weighs approx. about - – ( ) , . ; : ? ! % but aber mais que bien l' isn't"
       ).split(' '),

@@ -1,4 +1,5 @@
 import { createRequire } from 'node:module';
+import cldr from 'cldr-numbers-full/package.json';
 import { describe, expect, it } from 'vitest';
 import { minorUnits } from '../../src/quantity/currencies';
 import { findMoney, readMoney } from '../../src/quantity/money';
@@ -155,6 +156,10 @@ const viaIntl = (locale: string, amount: string, currency: string) =>
   }).format(amount as unknown as number);
 
 describe('CLDR currency formats', () => {
+  it('are those of the version named above', () => {
+    expect([cldr.version, cldr.cldrVersion]).toEqual(['48.2.0', '48']);
+  });
+
   it('are of more than twenty locales', () => {
     expect(new Set(CASES.map(({ locale }) => locale)).size).toBeGreaterThan(20);
   });

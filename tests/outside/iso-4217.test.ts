@@ -1,4 +1,4 @@
-import { createRequire } from 'node:module';
+import { data } from 'currency-codes';
 import { describe, expect, it } from 'vitest';
 import { currencyCodes, minorUnits } from '../../src/quantity/currencies';
 
@@ -6,13 +6,7 @@ import { currencyCodes, minorUnits } from '../../src/quantity/currencies';
  * ISO 4217 list one, as carried by the npm package currency-codes 2.2.0 (MIT; its data.js is generated from the
  * maintenance agency's list-one.xml, last updated there on 2024-06-25).
  */
-interface Entry {
-  code: string;
-  digits: number;
-  currency: string;
-  countries: string[];
-}
-const published: Entry[] = createRequire(import.meta.url)('currency-codes/data');
+const published = data;
 
 /** Codes of the list in which no price is asked: funds and units of account, metals, tests, no currency. */
 const NO_PRICES = new Set(

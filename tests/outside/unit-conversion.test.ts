@@ -1,4 +1,4 @@
-import { createRequire } from 'node:module';
+import quantity from 'js-quantities';
 import { describe, expect, it } from 'vitest';
 import { findLengths, findWeights } from '../../src/quantity/measures';
 
@@ -22,10 +22,6 @@ describe('NIST SP 811, appendix B.8', () => {
 });
 
 /** The npm package js-quantities 1.8.0 (MIT): a table of its own, by other hands. */
-const quantity: (text: string) => { to(unit: string): { scalar: number } } = createRequire(import.meta.url)(
-  'js-quantities',
-);
-
 const WEIGHTS: [ours: string, theirs: string][] = [
   ['21 lb', '21 pound'],
   ['8 oz', '8 ounce'],
