@@ -13,13 +13,19 @@ const TOOLS = {
   vitest: 'node_modules/vitest/vitest.mjs',
 };
 
-/** Runs a tool without a terminal and without input; what it prints is shown as it comes. */
-export function tool(name: keyof typeof TOOLS, args: string[], env: Record<string, string> = {}): boolean {
+/**
+ * Runs a tool without a terminal and without input; what it prints is shown as it comes.
+ * @param most minutes after which it is ended: a loop without an end can't be ended from inside.
+ */
+export function tool(name: keyof typeof TOOLS, args: string[], most = 3, env: Record<string, string> = {}): boolean {
   const run = spawnSync(process.execPath, [join(ROOT, TOOLS[name]), ...args], {
     cwd: ROOT,
     stdio: ['ignore', 'inherit', 'inherit'],
     env: { ...process.env, WXT_TELEMETRY: '0', ...env },
+    timeout: most * 60_000,
+    killSignal: 'SIGKILL',
   });
+  if (run.error) console.log(`${name}: ${run.error.message} (${most} minutes at most)`);
   return run.status === 0;
 }
 
@@ -34,7 +40,7 @@ export function vitest(config: string, long: boolean): Tally {
   mkdirSync(join(ROOT, '.test'), { recursive: true });
   rmSync(out, { force: true });
   const args = ['run', '--config', config, '--reporter=default', '--reporter=json', `--outputFile.json=${out}`];
-  const endedWell = tool('vitest', args, long ? { BEDPLATE_LONG: '1' } : {});
-  if (!existsSync(out)) return failedOne(`failed: ${config}: no tests ran`);
+  const endedWell = long ? tool('vitest', args, 120, { BEDPLATE_LONG: '1' }) : tool('vitest', args, 5);
+  if (!existsSync(out)) return failedOne(`failed: ${config}: the tests did not run to their end`);
   return countReport(JSON.parse(readFileSync(out, 'utf8')), endedWell, ROOT);
 }
