@@ -44,19 +44,22 @@ function pageWith(payload: string): string {
 }
 
 const plain = pageWith('plain');
-const manyNodes = `<!doctype html><title>Sewing machine</title><h1>Sewing machine</h1><p>Old sewing machine, cast iron.</p>${'<p><b>x</b></p>'.repeat(50_000)}`;
-const deep = `<!doctype html><title>Sewing machine</title><h1>Sewing machine</h1>${'<div>'.repeat(5000)}<p>Old sewing machine.</p>`;
-const broken = `<!doctype html><title>Sewing machine</title><script type="application/ld+json">{"@type":"Product","name":</script>
+const advert =
+  '<!doctype html><meta charset="utf-8"><title>Sewing machine</title><h1>Sewing machine</h1><p>Price: £40</p><p>Old sewing machine, cast iron.</p>';
+const manyNodes = `${advert}${'<p><b>x</b></p>'.repeat(50_000)}`;
+const deep = `${advert}${'<div>'.repeat(5000)}<p>Old sewing machine.</p>`;
+const fiveMegabytes = `${advert}${`<p>${'It runs well and sews well. '.repeat(75)}</p>`.repeat(2400)}`;
+const broken = `${advert}<script type="application/ld+json">{"@type":"Product","name":</script>
 <script type="application/ld+json">{"__proto__":{"polluted":1},"constructor":{"prototype":{"polluted":1}},"@type":"Product","name":"Sewing machine"}</script>
-<script type="application/ld+json">${'['.repeat(20_000)}</script><h1>Sewing machine</h1><p>Old sewing machine.</p>`;
-const clobbered = `<!doctype html><title>Sewing machine</title><h1>Sewing machine</h1><p>Old sewing machine.</p>
+<script type="application/ld+json">${'['.repeat(20_000)}</script>`;
+const clobbered = `${advert}
 <form name="body"><input name="querySelectorAll"><input name="textContent"></form><img name="documentElement"><a id="title"></a>`;
 
 const files: Record<string, string> = {
   'plain.html': plain,
   'long-title.html': pageWith('x'.repeat(50_000)),
   'many-nodes.html': manyNodes,
-  'five-megabytes.html': `<!doctype html><title>Sewing machine</title><h1>Sewing machine</h1><p>${'Old sewing machine. '.repeat(260_000)}</p>`,
+  'five-megabytes.html': fiveMegabytes,
   'deep.html': deep,
   'broken.html': broken,
   'clobbered.html': clobbered,
