@@ -22,21 +22,23 @@ export function factsInForce(
 ): { facts: FactKnown[]; whole: boolean } {
   const all = model.facts.get(attribute) ?? [];
   const general = all.filter((fact) => fact.when === null);
-  const conditional = all.flatMap((fact) => (fact.when ? [{ fact, holds: holds(fact.when, conditions) }] : []));
+  const conditional = all.flatMap((fact) =>
+    fact.when ? [{ fact, holds: holds(fact.when, fact.pack, conditions) }] : [],
+  );
   const sure = conditional.filter((one) => one.holds === 'yes').map((one) => one.fact);
   if (sure.length > 0) return { facts: sure, whole: true };
   const possible = conditional.filter((one) => one.holds === 'maybe').map((one) => one.fact);
   return { facts: [...general, ...possible], whole: general.length > 0 };
 }
 
-function holds(when: When, conditions: Conditions): 'yes' | 'no' | 'maybe' {
+function holds(when: When, pack: string, conditions: Conditions): 'yes' | 'no' | 'maybe' {
   const parts: ('yes' | 'no' | 'maybe')[] = [];
   if (when.made) parts.push(inYears(when.made, conditions.years));
   if (when.places) {
     const places = when.places.map((place) => place.toLowerCase());
     parts.push(conditions.place === null ? 'maybe' : places.includes(conditions.place.toLowerCase()) ? 'yes' : 'no');
   }
-  if (when.serials) parts.push(inSerials(when.serials, conditions.serial));
+  if (when.serials) parts.push(inSerials(when.serials, pack, conditions.serial));
   if (parts.includes('no')) return 'no';
   return parts.includes('maybe') ? 'maybe' : 'yes';
 }
@@ -52,10 +54,14 @@ function inYears(
   return years.from >= from && years.to <= to ? 'yes' : 'maybe';
 }
 
-function inSerials(ranges: NonNullable<When['serials']>, serial: Conditions['serial']): 'yes' | 'no' | 'maybe' {
+function inSerials(
+  ranges: NonNullable<When['serials']>,
+  pack: string,
+  serial: Conditions['serial'],
+): 'yes' | 'no' | 'maybe' {
   if (!serial) return 'maybe';
   const inside = ranges.some((range) => {
-    if (range.scheme !== serial.scheme) return false;
+    if (range.scheme !== serial.scheme || pack !== serial.run.pack) return false;
     const first = numberInTable(serial.run.scheme, range.first);
     const last = numberInTable(serial.run.scheme, range.last);
     return first !== null && last !== null && serial.number >= first && serial.number <= last;

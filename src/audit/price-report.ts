@@ -25,7 +25,7 @@ export function priceReport(
   const model = reading.claimedModels.find((one) => knowledge.bands.has(one.ref)) ?? reading.claimedModels[0] ?? likely;
   if (reading.kind !== 'item') return { report: { ...NO_BAND, standing: 'not-comparable' }, band: null, model: null };
   if (!model) return { report: NO_BAND, band: null, model: null };
-  const band = statedBand(model.ref, gradeOf(reading, model.pack), knowledge);
+  const band = statedBand(model.ref, gradeOf(reading, model.pack, knowledge), knowledge);
   if (!band) return { report: NO_BAND, band: null, model };
   const shown = {
     low: band.low,
@@ -67,9 +67,10 @@ function comparableAmount(listing: Listing, band: StatedBand, knowledge: Knowled
 }
 
 /** The condition grade by the advert's words: the field for it first, then title, then text; null where none is said. */
-function gradeOf(reading: Reading, pack: string): string | null {
+function gradeOf(reading: Reading, pack: string, knowledge: Knowledge): string | null {
+  const base = knowledge.packs.find((one) => one.id === pack)?.about.extends;
   const said = reading.grades.filter(
-    (grade) => grade.pack === pack && grade.stance === 'says' && grade.subject === 'this',
+    (grade) => (grade.pack === pack || grade.pack === base) && grade.stance === 'says' && grade.subject === 'this',
   );
   for (const field of ['condition', 'details', 'title', 'description']) {
     const here = new Set(said.filter((grade) => grade.field === field).map((grade) => grade.entry.id));

@@ -12,17 +12,37 @@ interface Spelling {
 
 const SHORTEST = 5;
 const MOST_TITLE_WORDS = 60;
-const searchers = new WeakMap<Knowledge, Fuse<Spelling>>();
+/** A name and its misspelling keep their first letter and differ by two letters at most: only such names are searched. */
+const MOST_LETTERS_OFF = 2;
+const searchers = new WeakMap<Knowledge, Map<string, Fuse<Spelling>>>();
 
-function searcherOf(knowledge: Knowledge): Fuse<Spelling> {
+function searchersOf(knowledge: Knowledge): Map<string, Fuse<Spelling>> {
   const there = searchers.get(knowledge);
   if (there) return there;
-  const spellings = knowledge.nameList
-    .map((known) => ({ folded: fold(known.text).text, known }))
-    .filter(({ folded }) => folded.length >= SHORTEST && /^\p{L}+$/u.test(folded));
-  const made = new Fuse(spellings, { keys: ['folded'], threshold: 0.4, includeScore: true, ignoreLocation: true });
+  const buckets = new Map<string, Spelling[]>();
+  for (const known of knowledge.nameList) {
+    const folded = fold(known.text).text;
+    if (folded.length < SHORTEST || !/^\p{L}+$/u.test(folded)) continue;
+    const key = folded[0]! + folded.length;
+    const bucket = buckets.get(key);
+    if (bucket) bucket.push({ folded, known });
+    else buckets.set(key, [{ folded, known }]);
+  }
+  const made = new Map(
+    [...buckets].map(([key, spellings]) => [key, new Fuse(spellings, { keys: ['folded'], threshold: 0.4 })]),
+  );
   searchers.set(knowledge, made);
   return made;
+}
+
+/** Names that may be meant by a misspelt word, the nearest first. */
+function spellingsLike(written: string, knowledge: Knowledge): Spelling[] {
+  const buckets = searchersOf(knowledge);
+  const found: Spelling[] = [];
+  for (let off = -MOST_LETTERS_OFF; off <= MOST_LETTERS_OFF; off++)
+    for (const { item } of buckets.get(written[0]! + (written.length + off))?.search(written, { limit: 8 }) ?? [])
+      found.push(item);
+  return found;
 }
 
 /**
@@ -38,7 +58,6 @@ export function misspeltNames(
 ): (PhraseMatch<NameKnown> & { misspelt: true })[] {
   if (part.field !== 'title' && part.field !== 'description') return [];
   const out: (PhraseMatch<NameKnown> & { misspelt: true })[] = [];
-  const searcher = searcherOf(knowledge);
   const count = Math.min(part.tokens.length, part.field === 'title' ? MOST_TITLE_WORDS : part.tokens.length);
   for (let i = 0; i < count; i++) {
     const token = part.tokens[i]!;
@@ -46,7 +65,7 @@ export function misspeltNames(
     if (part.field === 'description' && !(standsBeforeThing(i, things) && isCapitalised(part, i))) continue;
     if (exact.some((match) => match.firstToken <= i && match.lastToken >= i)) continue;
     if (knowledge.phrases.search([token]).length > 0) continue;
-    for (const { item } of searcher.search(token.folded, { limit: 8 })) {
+    for (const item of spellingsLike(token.folded, knowledge)) {
       if (!isNear(token.folded, item.folded)) continue;
       out.push({ start: token.start, end: token.end, firstToken: i, lastToken: i, value: item.known, misspelt: true });
     }

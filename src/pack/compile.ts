@@ -3,7 +3,7 @@ import { giveFacts } from './compile/facts';
 import { indexNames } from './compile/names';
 import { indexPhrases } from './compile/phrases';
 import { Scope } from './compile/scope';
-import type { AttributeKnown, BandKnown, FamilyKnown, Knowledge, ModelKnown } from './knowledge';
+import type { AttributeKnown, BandKnown, FamilyKnown, Knowledge, ModelKnown, PackKnown } from './knowledge';
 import type { Pack } from './schema/index';
 import { SerialIndex } from './serial-index';
 
@@ -31,6 +31,7 @@ export function compile(packs: readonly Pack[], seals: ReadonlyMap<string, strin
   for (const scope of scopes) addModels(scope, knowledge);
   for (const scope of scopes) linkModels(scope, knowledge);
   giveFacts(scopes, knowledge);
+  for (const { known } of scopes) known.grades = gradesOf(known, knowledge);
   for (const scope of scopes) {
     addBands(scope, knowledge);
     indexPhrases(scope, knowledge);
@@ -109,4 +110,11 @@ function addBands(scope: Scope, knowledge: Knowledge): void {
     if (there) there.push(band);
     else knowledge.bands.set(ref, [band]);
   });
+}
+
+/** A pack's own grades, then those of the pack it extends. */
+function gradesOf({ about, grades }: PackKnown, knowledge: Knowledge): PackKnown['grades'] {
+  const base = about.extends === about.id ? undefined : knowledge.packs.find((one) => one.id === about.extends);
+  const own = new Set(grades.map((grade) => grade.id));
+  return [...grades, ...(base?.grades ?? []).filter((grade) => !own.has(grade.id))];
 }

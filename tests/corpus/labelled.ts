@@ -1,0 +1,61 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import type { Audit, Finding } from '../../src/audit/types';
+import { audit, compile, parsePack } from '../../src/engine';
+import { readDraft } from '../../src/listing/draft';
+import type { Draft } from '../../src/listing/types';
+import type { Knowledge } from '../../src/pack/knowledge';
+
+/** A labelled advert: what a knowledgeable, fair person says of it. */
+export interface Labelled {
+  id: string;
+  honest: boolean;
+  note: string;
+  draft: Draft;
+  gold: {
+    kind: string;
+    claimedModel: string | null;
+    claims?: { attribute: string; value: unknown; stance: string; subject: string; quote: string }[];
+    disproved: { check: string; attribute: string | null; quote: string }[];
+    serialVerdict: string;
+    priceStanding: string;
+  };
+}
+
+export const AS_OF = '2026-11-25';
+
+const at = (path: string): URL => new URL(`../../${path}`, import.meta.url);
+
+export function demoKnowledge(): Knowledge {
+  const packs = ['src/pack/shipped/trade.json', 'fixtures/packs/grindlewade-circle.json'].map((path) => {
+    const { pack, issues } = parsePack(readFileSync(at(path), 'utf8'));
+    if (!pack) throw new Error(`${path}: ${JSON.stringify(issues?.[0])}`);
+    return pack;
+  });
+  return compile(packs);
+}
+
+export function labelled(half: 'tuned' | 'measured'): Labelled[] {
+  const folder = at(`fixtures/drafts/corpus/${half}/`);
+  return readdirSync(folder)
+    .filter((file) => file.endsWith('.json'))
+    .sort()
+    .flatMap((file) => JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as Labelled[]);
+}
+
+export function auditLabelled(advert: Labelled, knowledge: Knowledge): Audit {
+  return audit(readDraft(advert.draft), knowledge, { asOf: AS_OF });
+}
+
+export function disproved(result: Audit): Finding[] {
+  return result.findings.filter((finding) => finding.standing === 'disproved');
+}
+
+/** Is this finding the one that the label means? The same check, the same attribute where the label names one, words in common. */
+export function matches(finding: Finding, wanted: { check: string; attribute: string | null; quote: string }): boolean {
+  if (finding.check !== wanted.check) return false;
+  if (wanted.attribute !== null && finding.attribute !== null && finding.attribute !== wanted.attribute) return false;
+  const fold = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim();
+  return finding.said.some(
+    ({ quote }) => fold(quote).includes(fold(wanted.quote)) || fold(wanted.quote).includes(fold(quote)),
+  );
+}
