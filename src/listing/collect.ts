@@ -47,7 +47,8 @@ const empty = (url: string): Harvest => ({
   cut: false,
 });
 
-function visit(document: Document, url?: string): Harvest {
+/** The same without a net: throws where this reader is wrong. */
+export function visit(document: Document, url?: string): Harvest {
   const sight = lookAt(document, url);
   const harvest = empty(cutTo(sight.address, 2000));
   const page = walk(sight);
@@ -138,10 +139,8 @@ function withinBudget(items: Item[], harvest: Harvest): Item[] {
   const end = items.findIndex((item) => !fits(item));
   if (end < 0) return items;
   // References to what was cut are dropped with it.
-  return items
-    .slice(0, end)
-    .map((item) => ({
-      ...item,
-      properties: item.properties.filter(([, value]) => typeof value === 'string' || value < end),
-    }));
+  return items.slice(0, end).map((item) => ({
+    ...item,
+    properties: item.properties.filter(([, value]) => typeof value === 'string' || value < end),
+  }));
 }

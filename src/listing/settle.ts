@@ -31,11 +31,16 @@ export const emptyListing = (url: string | null): Listing => ({
  */
 export function settle(harvest: Harvest, url: string | null = harvest.url || null): Listing {
   try {
-    const { candidates, offers, language } = candidatesIn(harvest);
-    return settleCandidates(candidates, { url, offers, language });
+    return judge(harvest, url);
   } catch {
     return emptyListing(url);
   }
+}
+
+/** The same without a net: throws where a harvest is none, or where this reader is wrong. */
+export function judge(harvest: Harvest, url: string | null): Listing {
+  const { candidates, offers, language } = candidatesIn(harvest);
+  return settleCandidates(candidates, { url, offers, language });
 }
 
 /** The same from candidates: for pages and drafts alike. */
