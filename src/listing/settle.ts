@@ -1,9 +1,9 @@
 import { candidatesIn } from './candidates';
-import { guessLanguage } from './settle/language';
-import { settleDate, settleDetails, settlePhotos, settleSerials } from './settle/lists';
-import { plain } from './settle/plain';
-import { settlePrice } from './settle/price';
-import { settleDescription, settleTitle, settleWords } from './settle/words';
+import { guessLanguage } from './decide/language';
+import { settleDate, settleDetails, settlePhotos, settleSerials } from './decide/lists';
+import { plain } from './decide/plain';
+import { settlePrice } from './decide/price';
+import { settleDescription, settleTitle, settleWords } from './decide/words';
 import type { Candidate, FieldName, Harvest, Listing } from './types';
 
 /** A listing that says nothing. */
