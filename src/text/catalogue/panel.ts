@@ -76,7 +76,7 @@ export const panelTexts = {
   summary: {
     kinds: {
       item: '',
-      part: 'This advert offers a part or an accessory, not a machine, so its words are not held against a machine.',
+      part: 'This advert offers a part or an accessory, not a machine.',
       wanted: 'Someone is looking for a machine here; nothing is on sale.',
       lot: 'Several things are sold together here, so not every word can be pinned to one machine.',
       service: 'A service is offered here, not a machine.',
@@ -90,7 +90,6 @@ export const panelTexts = {
       `Nothing here is contradicted by what is known. There ${n === 1 ? 'is one thing' : `are ${number(n)} things`} to mind.`,
     agrees: 'What the advert says agrees with what is known, as far as the packs speak of it.',
     nothing: 'The packs found nothing in this advert that they can confirm or contradict.',
-    calledName: (label: string) => `The advert calls it ${label}.`,
   },
 
   groups: {
@@ -154,7 +153,6 @@ export const panelTexts = {
 
   price: {
     heading: 'Price',
-    asked: (amount: string) => `The advert asks ${amount}.`,
     hows: {
       asking: (amount: string) => `The advert asks ${amount}.`,
       bid: (amount: string) => `The highest bid so far is ${amount}; a bid is not yet a price.`,
@@ -172,6 +170,8 @@ export const panelTexts = {
       'no-band': 'The packs know no prices for this one.',
     },
     band: (low: string, high: string) => `Eight in ten cost between ${low} and ${high}.`,
+    /** Where the advert's currency is not that of the known prices. */
+    converted: (amount: string) => `By the packs’ rate that is about ${amount}.`,
     /** On the drawn scale. */
     scaleLabel: (asked: string, low: string, mid: string, high: string) =>
       `Scale of prices: usual from ${low} to ${high}, middle ${mid}, this advert ${asked}.`,

@@ -22,7 +22,7 @@ export const workbenchTexts = {
     heading: 'Your packs',
     loading: 'Opening the shelf…',
     edition: (n: number) => `edition ${n}`,
-    keptBy: (names: string) => `kept by ${names}`,
+    keptBy: (names: string) => `Kept by ${names}`,
     licence: (licence: string) => `Licence: ${licence}`,
     speaksOf: (thing: string) => `Speaks of: ${thing}`,
     installed: (date: string) => `installed ${date}`,

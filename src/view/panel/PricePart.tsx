@@ -17,6 +17,9 @@ export function PricePart({ audit }: { audit: Audit }) {
       <h2 id="price">{texts.heading}</h2>
       <p>
         {listing.price && asked !== null ? texts.hows[listing.price.how](asked) : texts.none}{' '}
+        {listing.price && ratio !== null && band && listing.price.currency !== band.currency && (
+          <>{texts.converted(wholeMoney(ratio * band.mid, band.currency))} </>
+        )}
         {(listing.price || report.standing === 'no-band') && texts.standings[report.standing]}
       </p>
       {band && (

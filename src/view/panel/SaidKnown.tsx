@@ -6,7 +6,10 @@ import { Quote } from './Quote';
 
 /** The two halves of a finding, side by side; two statements of the advert where they speak against each other. */
 export function SaidKnown({ finding, language, words }: { finding: Finding; language: string | null; words: Words }) {
-  const { said, known } = finding;
+  const { said } = finding;
+  const known = onceEach(finding.known);
+  // A question of what is missing: there is nothing to set side by side.
+  if (said.length === 0 && known.length === 0) return null;
   const againstEachOther = known.length === 0 && said.length > 1;
   // What holds for every such advert needs no words of this one.
   const holdsAnyway = finding.check === 'caution' && said.length === 0;
@@ -39,6 +42,11 @@ export function SaidKnown({ finding, language, words }: { finding: Finding; lang
       </div>
     </div>
   );
+}
+
+/** Two packs' entries are shown both; the same entry twice is not. */
+function onceEach(known: readonly Known[]): Known[] {
+  return [...new Map(known.map((each) => [JSON.stringify([each.pack, each.text, each.source]), each])).values()];
 }
 
 function SaidWords({ said, language }: { said: Said; language: string | null }) {

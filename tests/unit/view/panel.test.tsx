@@ -112,6 +112,25 @@ describe('the panel with an audit', () => {
     );
   });
 
+  it('tells a price in another currency in that of the known prices too', () => {
+    const audit = sampleAudit();
+    audit.listing.price = { amount: '210', currency: 'GBP', how: 'asking' };
+    show(sampleScreen(audit));
+    expect(textOf('[data-part="price"]')).toContain('The advert asks £210. By the packs’ rate that is about €240.');
+  });
+
+  it('leaves out the halves where there is nothing to set side by side, and an entry said twice', () => {
+    const twice = [sampleFinding().known[0], sampleFinding().known[0]] as never;
+    show(
+      sampleScreen(
+        sampleAudit({ findings: [sampleFinding({ id: 'a', said: [], known: [] }), sampleFinding({ known: twice })] }),
+      ),
+    );
+    const [empty, full] = all('[data-finding]');
+    expect(empty?.querySelector('.halves')).toBeNull();
+    expect(full?.querySelectorAll('[data-part="known"] .words')).toHaveLength(1);
+  });
+
   it('names the serial’s runs, by model and source', () => {
     show(sampleScreen());
     expect(textOf('[data-part="serial"]')).toContain('another model');
