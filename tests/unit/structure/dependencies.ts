@@ -19,11 +19,18 @@ const PROGRAMS: Record<string, string> = {
 /** Dependencies that nothing imports or starts, and packages that are imported without being a dependency. */
 export function usageProblems(manifest: Manifest, files: readonly SourceFile[]): string[] {
   const named = namesOf(manifest);
+  /** Its file is looked up and read, not imported: a script that is put into a page. */
+  const lookedUp = (name: string) =>
+    files.some(
+      ({ text }) =>
+        text.includes(`require.resolve('${name}/`) || text.includes(`createRequire(import.meta.url).resolve('${name}/`),
+    );
   const imported = new Set(files.flatMap((file) => importsOf(file).map(packageOf)).filter((name) => name !== null));
-  // Configuration may name a package for the compiler: jsxImportSource.
   const scripts = Object.values(manifest.scripts ?? {}).join('\n');
   const used = (name: string) =>
-    imported.has(name) || (PROGRAMS[name] !== undefined && new RegExp(`\\b${PROGRAMS[name]}\\b`).test(scripts));
+    imported.has(name) ||
+    lookedUp(name) ||
+    (PROGRAMS[name] !== undefined && new RegExp(`\\b${PROGRAMS[name]}\\b`).test(scripts));
   const unused = named.filter((name) => {
     const typed = /^@types\/(.+)$/.exec(name)?.[1];
     if (typed === undefined) return !used(name);

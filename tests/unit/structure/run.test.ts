@@ -55,6 +55,10 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'panel.js'), "import './shared.js'; import('./later.js');");
     writeFileSync(join(folder, 'shared.js'), "export * from './reader.js';");
     writeFileSync(join(folder, 'panel.css'), 'p{}');
+    writeFileSync(join(folder, 'engine.worker-1.js'), '');
+    writeFileSync(join(folder, 'workbench.html'), '<script type="module" src="./later.js"></script>');
+    writeFileSync(join(folder, 'later.js'), '');
+    writeFileSync(join(folder, 'background.js'), '');
     return folder;
   };
 
@@ -67,8 +71,14 @@ describe('byte budgets', () => {
   it('fail the run with their reason, and fail on what is not there', () => {
     const tight = BUDGETS.map((budget): Budget => ({ ...budget, most: 10 }));
     const { failed, notes } = checkBudgets(build(), tight, () => {});
-    expect(failed).toBe(2);
+    expect(failed).toBe(BUDGETS.length);
     expect(notes[0]).toContain('it is kept because');
-    expect(checkBudgets(join(build(), 'none'), BUDGETS, () => {}).failed).toBe(2);
+    expect(checkBudgets(join(build(), 'none'), BUDGETS, () => {}).failed).toBe(BUDGETS.length);
+  });
+
+  it('weigh every script of the build', () => {
+    const folder = build();
+    writeFileSync(join(folder, 'around.js'), '');
+    expect(checkBudgets(folder, BUDGETS, () => {}).notes).toEqual(['failed: budget: no budget weighs around.js']);
   });
 });
