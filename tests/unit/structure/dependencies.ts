@@ -19,11 +19,10 @@ const PROGRAMS: Record<string, string> = {
 /** Dependencies that nothing imports or starts, and packages that are imported without being a dependency. */
 export function usageProblems(manifest: Manifest, files: readonly SourceFile[]): string[] {
   const named = namesOf(manifest);
-  /** Its file is looked up and read, not imported: a script that is put into a page. */
+  /** Taken by name without an import: a script that is put into a page, a package without modules. */
   const lookedUp = (name: string) =>
-    files.some(
-      ({ text }) =>
-        text.includes(`require.resolve('${name}/`) || text.includes(`createRequire(import.meta.url).resolve('${name}/`),
+    files.some(({ text }) =>
+      ['', '.resolve'].some((way) => text.includes(`createRequire(import.meta.url)${way}('${name}`)),
     );
   const imported = new Set(files.flatMap((file) => importsOf(file).map(packageOf)).filter((name) => name !== null));
   const scripts = Object.values(manifest.scripts ?? {}).join('\n');
