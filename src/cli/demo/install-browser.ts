@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { cli as texts } from '../../text/catalogue/cli';
-import { findBrowser } from './find-browser';
+import { BROWSER_VARIABLE, findBrowser } from './find-browser';
 
 /**
  * The browser of this machine; where there is none and this is Debian or Ubuntu with root's rights, one is installed.
@@ -11,6 +11,12 @@ import { findBrowser } from './find-browser';
 export function findOrInstallBrowser(say: (line: string) => void): string | null {
   const found = findBrowser();
   if (found) return found;
+  const named = process.env[BROWSER_VARIABLE];
+  if (named) {
+    // Whoever names a browser wants that one, and no other installed.
+    say(texts.demo.namedCannotRun(named));
+    return null;
+  }
   if (mayInstall()) {
     say(texts.demo.installing);
     if (apt('update', '-q') && apt('install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-dejavu-core')) {

@@ -109,7 +109,7 @@ export function panelOf(target: RawTarget): Panel {
     },
     async screenshot(path) {
       const whole = (await run(`(() => { const e = document.documentElement;
-        return { width: e.clientWidth, height: Math.max(e.scrollHeight, innerHeight) }; })()`)) as {
+        return { width: innerWidth, height: Math.max(e.scrollHeight, innerHeight) }; })()`)) as {
         width: number;
         height: number;
       };

@@ -166,6 +166,7 @@ export const cli = {
     pictures: (paths: string) => `Pictures of it: ${paths}`,
     laidOut: (command: string) => `The same audit for a terminal (${command}):`,
     installing: 'No Chromium found here: installing one with apt-get (about half a minute) ...',
+    namedCannotRun: (path: string) => `BEDPLATE_BROWSER names ${path}, which can't be run.`,
     howToGetBrowser:
       'No Chromium on this machine: install one (Debian: apt-get install chromium; Ubuntu: snap install chromium; ' +
       'Fedora: dnf install chromium; macOS: brew install --cask chromium; Windows: winget install Hibbiki.Chromium), ' +
