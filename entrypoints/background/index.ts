@@ -13,9 +13,9 @@ export default defineBackground(() => {
 
   browser.action.onClicked.addListener((tab) => {
     // First of all: a browser opens the panel only straight from the press, before anything is awaited.
-    const opened = browser.sidePanel.open({ windowId: tab.windowId });
+    // A window that can't hold a panel is no reason not to read: the panel may be open elsewhere.
+    browser.sidePanel.open({ windowId: tab.windowId }).catch(() => {});
     if (tab.id !== undefined) void readTab({ window: tab.windowId, tab: tab.id }, tab.url, today(), tabReach, readings);
-    return opened;
   });
 
   browser.tabs.onUpdated.addListener(async (id, change, tab) => {
