@@ -52,7 +52,7 @@ export function audit(listing: Listing, knowledge: Knowledge, options: AuditOpti
     serials,
     serial,
     candidates: possible,
-    price: priceReport(listing, reading, possible, knowledge, options.asOf),
+    price: priceReport(listing, reading, knowledge, options.asOf),
   };
   const wanted = CHECKED[reading.kind];
   const covered = reading.covering.size > 0;

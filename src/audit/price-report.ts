@@ -1,5 +1,4 @@
 import type { Reading } from '../claims/reading';
-import type { Candidate } from '../identify/candidates';
 import type { Listing } from '../listing/types';
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import { convert, type StatedBand, shareBelow, statedBand } from '../price/stated-band';
@@ -8,8 +7,6 @@ import type { PriceReport, PriceStanding } from './types';
 /** Outside the central 95 % it is above or below; between the band's end and there it is on the high or low side. */
 const ABOVE = 0.975;
 const HIGH_SIDE = 0.9;
-/** Without a claimed model, a band is used only for a model that is this likely. */
-const SURE = 0.8;
 
 const NO_BAND: PriceReport = { standing: 'no-band', ratio: null, probability: null, band: null };
 
@@ -17,12 +14,10 @@ const NO_BAND: PriceReport = { standing: 'no-band', ratio: null, probability: nu
 export function priceReport(
   listing: Listing,
   reading: Reading,
-  candidates: readonly Candidate[],
   knowledge: Knowledge,
   asOf: string,
 ): { report: PriceReport; band: StatedBand | null; model: ModelKnown | null } {
-  const likely = candidates[0] && candidates[0].probability >= SURE ? candidates[0].model : null;
-  const model = reading.claimedModels.find((one) => knowledge.bands.has(one.ref)) ?? reading.claimedModels[0] ?? likely;
+  const model = reading.claimedModels.find((one) => knowledge.bands.has(one.ref)) ?? reading.claimedModels[0];
   if (reading.kind !== 'item') return { report: { ...NO_BAND, standing: 'not-comparable' }, band: null, model: null };
   if (!model) return { report: NO_BAND, band: null, model: null };
   const band = statedBand(model.ref, gradeOf(reading, model.pack, knowledge), knowledge);

@@ -19,6 +19,9 @@ const WITH_MORE = new Set(
   ),
 );
 
+const WITHOUT = new Set('without no not excluding excl minus ohne sans hors out'.split(' '));
+const OFF = new Set('off removed'.split(' '));
+
 /** Stated weights and lengths, each with the attribute it speaks of and whether more than the thing was weighed. */
 export function measuresIn(reading: PartReading, knowledge: Knowledge, language: string | null): MeasureClaim[] {
   const { part } = reading;
@@ -67,8 +70,17 @@ function claimOf({ part, hits, stances }: PartReading, measure: Measure, attribu
     low: measure.low,
     high: measure.high,
     approximate: measure.approximate,
-    withMore: words.some((word) => WITH_MORE.has(word)),
+    withMore: isWithMore(words),
   };
+}
+
+/** "In its case", but not "without the case" or "with the case off". */
+function isWithMore(words: readonly string[]): boolean {
+  return words.some((word, i) => {
+    if (!WITH_MORE.has(word)) return false;
+    const before = words.slice(Math.max(0, i - 3), i);
+    return !before.some((one) => WITHOUT.has(one)) && !OFF.has(words[i + 1] ?? '');
+  });
 }
 
 /** "The case weighs 4 kg": the part that the clause speaks of, when no word for the thing stands before the weight. */

@@ -9,7 +9,10 @@ import type { StanceReader } from './stance';
 /** Words that make the number or letter after them a model's name. */
 const NAMING = new Set('model mod type class no nr number mark mk series modell typ klasse serie modele'.split(' '));
 /** Words that say of what stands after them that it is the thing's name. */
-const IDENTITY = new Set('is called named model name modell typ ist est modele'.split(' '));
+const IDENTITY = new Set(
+  "this it it's its here called named model modell modele typ dies diese dieses hier c'est ceci cette".split(' '),
+);
+const IDENTITY_REACH = 5;
 const NEAR = 3;
 
 type NameMatch = PhraseMatch<NameKnown> & { misspelt: boolean };
@@ -103,13 +106,18 @@ function hasNamingWord(match: NameMatch, part: TextPart): boolean {
   return false;
 }
 
+/**
+ * "This is a …", "it's the …", "model: …": the advert says of the thing itself that this is its name. "That is the …"
+ * speaks of something else.
+ */
 function isIdentified(match: NameMatch, part: TextPart): boolean {
   let words = 0;
-  for (let i = match.firstToken - 1; i >= 0 && words < 4; i--) {
+  for (let i = match.firstToken - 1; i >= 0 && words < IDENTITY_REACH; i--) {
     const token = part.tokens[i]!;
-    if (token.kind === 'break') return false;
+    if (token.kind === 'break' || /^[.!?;]$/.test(token.folded)) return false;
     if (token.kind !== 'word') continue;
     words++;
+    if (token.folded === 'that') return false;
     if (IDENTITY.has(token.folded)) return true;
   }
   return false;

@@ -1,6 +1,7 @@
 import type { Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
 import { claimedFamily, claimedModels } from './claimed';
+import { countsIn } from './counts';
 import { coveringPacks } from './covering';
 import { type Hit, hitsIn, ofKind } from './hits';
 import { kindOf } from './kind';
@@ -49,6 +50,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     wordings: each(wordingsIn),
     measures: each((reading) => measuresIn(reading, knowledge, listing.language)),
     years: each(yearsIn),
+    counts: each(countsIn),
     places: each(placesIn),
     fitting: readings.flatMap((reading) =>
       ofKind(reading.hits, 'fit').map((hit) => ({

@@ -51,6 +51,11 @@ export interface PlaceClaim extends Stanced {
   place: string;
 }
 
+/** "Only 200 ever made": at most so many. */
+export interface CountClaim extends Stanced {
+  most: number;
+}
+
 /** A part that a pack lists as fitting a model, named in the advert. */
 export interface FitClaim extends Stanced {
   model: ModelKnown;
@@ -78,6 +83,7 @@ export interface Reading {
   wordings: WordingClaim[];
   measures: MeasureClaim[];
   years: YearClaim[];
+  counts: CountClaim[];
   places: PlaceClaim[];
   fitting: FitClaim[];
   serials: SerialClaim[];

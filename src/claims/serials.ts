@@ -1,15 +1,20 @@
 import type { Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
 import { findSerialShapes, findSerials, normaliseSerial } from '../quantity/serials';
+import type { SerialMention } from '../quantity/types';
 import { clauseAt, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { SerialClaim } from './reading';
 import type { StanceReader } from './stance';
 
 const MOST = 20;
+const NUMBER_WORDS = new Set(
+  'number numbered no nr nos stamped reads nummer nummern numero n° nº num plate plakette plaque'.split(' '),
+);
+const CALLED_WITHIN = 7;
 
 /**
  * Serials that an advert states: in fields of their own, called so in the text, or written in the form of a scheme
- * that some pack knows (letters and digits; digits alone are never taken for a serial without a word that says so).
+ * that some pack knows: with letters wherever it stands, digits alone only near a word for a number, and in a table.
  */
 export function serialsOf(
   listing: Listing,
@@ -27,10 +32,13 @@ export function serialsOf(
     for (const found of findSerials(part.text))
       if (isOfThis(part, found.start, stances))
         add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: true });
-    for (const found of findSerialShapes(part.text)) {
-      const lettered = /^[A-Z]/.test(found.normal) && knowledge.serials.schemesOf(found.normal).length > 0;
-      if (lettered && isOfThis(part, found.start, stances))
-        add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: false });
+    for (const found of findSerialShapes(part.text).map((shape) => withSuffix(part, shape, knowledge))) {
+      if (!isOfThis(part, found.start, stances)) continue;
+      const called = isCalledNumber(part, found.start);
+      const known = knowledge.serials.schemesOf(found.normal).length > 0;
+      const lettered = /[A-Z]/.test(found.normal) && known;
+      const inTable = called && known && knowledge.serials.find(found.normal).length > 0;
+      if (lettered || inTable) add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: called });
     }
   }
   for (const written of listing.serials) {
@@ -38,6 +46,23 @@ export function serialsOf(
     if (normal) add({ field: 'serials', quote: written, start: 0, end: written.length, normal, stated: true });
   }
   return out;
+}
+
+/** "1150338 N": a letter that stands apart belongs to the number where a scheme has it. */
+function withSuffix(part: TextPart, shape: SerialMention, knowledge: Knowledge): SerialMention {
+  const letter = /^[ -]?([A-Z])(?![A-Za-z0-9])/.exec(part.text.slice(shape.end, shape.end + 4));
+  if (!letter || knowledge.serials.schemesOf(shape.normal).length > 0) return shape;
+  const normal = shape.normal + letter[1];
+  if (knowledge.serials.schemesOf(normal).length === 0) return shape;
+  const end = shape.end + letter[0].length;
+  return { ...shape, end, normal, quote: part.text.slice(shape.start, end) };
+}
+
+/** "Number", "no.", "stamped" stand shortly before: weaker than "serial", enough for a number that a table has. */
+function isCalledNumber(part: TextPart, start: number): boolean {
+  const at = tokenAt(part, start);
+  for (let i = Math.max(0, at - CALLED_WITHIN); i < at; i++) if (NUMBER_WORDS.has(part.tokens[i]!.folded)) return true;
+  return false;
 }
 
 function isOfThis(part: TextPart, start: number, stances: ReadonlyMap<TextPart, StanceReader>): boolean {

@@ -6,7 +6,10 @@ import { saidEach } from '../words';
 
 const texts = findingTexts.rarity;
 
-/** "Rare" of one made by the million. */
+/** Numbers made are estimates: a stated number is held against them only where they are far apart. */
+const FAR_MORE = 2;
+
+/** "Rare" of one made by the million, "only 200 ever made" of one made by the thousand. */
 export function rarity({ reading, claimed, knowledge }: AuditCase): Finding[] {
   const words = reading.wordings.filter((claim) => isAsserted(claim) && claim.stance === 'says');
   return claimed.flatMap((model) => {
@@ -15,9 +18,13 @@ export function rarity({ reading, claimed, knowledge }: AuditCase): Finding[] {
     const wrong = words.filter(
       ({ entry }) => entry.means && 'madeUnder' in entry.means && number >= entry.means.madeUnder,
     );
-    const first = wrong[0];
+    const counts = reading.counts.filter(
+      (claim) => isAsserted(claim) && claim.stance === 'says' && number >= FAR_MORE * claim.most,
+    );
+    const said = counts.length > 0 ? counts : wrong;
+    const first = said[0];
     if (!first) return [];
-    const firm = wrong.some(({ entry }) => entry.use !== 'loose');
+    const firm = counts.length > 0 || wrong.some(({ entry }) => entry.use !== 'loose');
     const shown = number.toLocaleString('en-GB');
     const source =
       knowledge.packs.find((pack) => pack.id === model.pack)?.citations.get(model.def.source ?? '') ?? null;
@@ -27,7 +34,7 @@ export function rarity({ reading, claimed, knowledge }: AuditCase): Finding[] {
         check: 'rarity',
         standing: firm ? 'disproved' : 'caution',
         attribute: null,
-        said: saidEach(wrong),
+        said: saidEach(said),
         known: [{ pack: model.pack, entry: model.id, text: texts.known(model.label, shown), source }],
         text: (firm ? texts.disproved : texts.caution)(first.quote, model.label, shown),
         ask: null,

@@ -11,7 +11,7 @@ export const german: readonly TriggerRow[] = [
   ],
   ['ohne|ohne die|ohne den|fehlt|fehlen|fehlende|fehlender', { effect: 'denies', side: 'before', reach: 4 }],
   [
-    'nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
+    'passt nicht|passen nicht|nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
@@ -32,7 +32,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    'habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
+    'habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -48,4 +48,5 @@ export const german: readonly TriggerRow[] = [
     { effect: 'denies', side: 'row', reach: 0 },
   ],
   ['unbekannt|vermutlich|vielleicht', { effect: 'guesses', side: 'row', reach: 0 }],
+  ['kam später|kamen später|kam erst später|kamen erst später', { effect: 'other', side: 'after', reach: 3 }],
 ];

@@ -13,7 +13,7 @@ export const english: readonly TriggerRow[] = [
   ['no|without|w/o|sans|non|missing|missing its|missing the|zero', { effect: 'denies', side: 'before', reach: 4 }],
   ['-free|free of', { effect: 'denies', side: 'before', reach: 2 }],
   [
-    'not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|excluded|not part of the sale',
+    "won't fit|will not fit|doesn't fit|does not fit|do not fit|don't fit|won't work|does not work on|not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|excluded|not part of the sale",
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
@@ -37,7 +37,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    "also have|also selling|also for sale|also listed|also available|i also have|i also sell|we also have|see my other|my other|my others|other items|other listings|another|another machine|another one|a friend's|a friend has|my neighbour's|my sister's|my sister has|my new|replaced by|replaced it with|replacing it with|upgraded to|upgrading to|bought a new|bought myself|swap for|swap for a|exchange for|exchange for a|part exchange|trade for|trade for a|in exchange for|looking for|in search of|wanted|comes from another|taken from|taken off|from another|donor|she also had|he also had|she used to have|i used to have|i had a|we used to|the others were|next to",
+    "also have|also selling|also for sale|also listed|also available|i also have|i also sell|we also have|see my other|my other|my others|other items|other listings|another|another machine|another one|a friend's|a friend has|my neighbour's|my sister's|my sister has|my new|replaced by|replaced it with|replacing it with|upgraded to|upgrading to|bought a new|bought myself|swap for|swap for a|exchange for|exchange for a|part exchange|trade for|trade for a|in exchange for|looking for|in search of|wanted|comes from another|taken from|taken off|from another|donor|she also had|he also had|she used to have|i used to have|i had a|we used to|the others were|my old one|my last one|my previous|next to",
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -54,4 +54,8 @@ export const english: readonly TriggerRow[] = [
   ],
   ['no|none|not|n/a|nil|without|collection only|pickup only|pick up only', { effect: 'denies', side: 'row', reach: 0 }],
   ['unknown|not sure|unsure|possibly|probably|maybe|i think|not known', { effect: 'guesses', side: 'row', reach: 0 }],
+  [
+    'came later|came afterwards|came after it|was her|was his|is another|are different',
+    { effect: 'other', side: 'after', reach: 3 },
+  ],
 ];

@@ -11,7 +11,7 @@ export const french: readonly TriggerRow[] = [
   ],
   ['sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
   [
-    'non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
+    'ne va pas|ne vont pas|ne convient pas|ne conviennent pas|non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
     { effect: 'denies', side: 'after', reach: 5 },
   ],
   [
