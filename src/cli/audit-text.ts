@@ -82,10 +82,11 @@ function findingOf(finding: Finding, number: string, width: number): string[] {
   const said = finding.said.flatMap((quote) =>
     wrap(`"${printable(quote.quote)}" (${texts.fields[quote.field]})`, left),
   );
-  const known = finding.known.flatMap((entry) => [
+  const entries = finding.known.map((entry) => [
     ...(told ? [] : wrap(printable(entry.text), right)),
     ...wrap(originOf(entry), right),
   ]);
+  const known = [...new Map(entries.map((lines) => [lines.join('\n'), lines])).values()].flat();
   if (said.length === 0) said.push(...wrap(texts.nothingSaid, left));
   return [...text, ...beside([`${texts.said}:`, ...said], [`${texts.known}:`, ...known], left, INDENT)];
 }
