@@ -8,6 +8,8 @@ interface Read {
   amounts: string[];
   currency: string | null;
   how: PriceHow;
+  /** As written. */
+  text: string;
 }
 
 export interface SettledPrice {
@@ -17,9 +19,13 @@ export interface SettledPrice {
 }
 
 /** From this weight on a number on the page is taken for the price against what machines are told. */
-const PLAINLY_SHOWN = 0.6;
+const PLAINLY_SHOWN = 0.5;
 /** Page numbers below this are no rivals worth telling: some other figure on the page. */
-const WORTH_TELLING = 0.55;
+const WORTH_TELLING = 0.45;
+/** Once page and machines agree, only such another one on the page is worth telling. */
+const WORTH_TELLING_STILL = 0.6;
+/** A longer text is a sentence around the price. */
+const PRICE_MOST = 60;
 
 /**
  * Decides the price, by the first reason that holds:
@@ -70,20 +76,18 @@ export function settlePrice(candidates: Candidate[], language: string | null): S
     .filter((other) => !agree(decided, other))
     .filter(
       ({ candidate, amounts }) =>
-        Number(amounts[0]) > 0 && (candidate.source !== 'page' || candidate.weight >= WORTH_TELLING),
+        Number(amounts[0]) > 0 &&
+        (candidate.source !== 'page' || candidate.weight >= (agreeing ? WORTH_TELLING_STILL : WORTH_TELLING)),
     )
     .sort(byWeight)
     .filter((other, index, all) => all.findIndex((earlier) => agree(earlier, other)) === index);
   return {
     price: { amount, currency, how },
-    text: isShown(decided.candidate.source) ? decided.candidate.value : withCode(decided.candidate),
+    text: decided.text,
     note: {
       source: decided.candidate.source,
       confidence: rounded(confidence),
-      alternatives: rivals.slice(0, 8).map(({ candidate }) => ({
-        value: isShown(candidate.source) ? candidate.value : withCode(candidate),
-        source: candidate.source,
-      })),
+      alternatives: rivals.slice(0, 8).map(({ text, candidate }) => ({ value: text, source: candidate.source })),
     },
   };
 }
@@ -113,12 +117,13 @@ function readOne(candidate: Candidate, language: string | null): Read | null {
   if (!isShown(source) && /^\d{1,15}(?:\.\d{1,6})?$/.test(bare)) {
     const amounts = [tidied(bare)];
     if (/^\d{1,3}\.\d{3}$/.test(bare)) amounts.push(bare.replace('.', ''));
-    return { candidate, amounts, currency: stated, how: candidate.how ?? 'asking' };
+    return { candidate, amounts, currency: stated, how: candidate.how ?? 'asking', text: withCode(candidate) };
   }
   const money = readMoney(value, { currency: stated, language });
   if (!money) return null;
   const how = candidate.how ?? money.how;
-  return { candidate, amounts: [money.amount], currency: money.currency ?? stated, how };
+  const text = !isShown(source) ? withCode(candidate) : value.length > PRICE_MOST ? money.quote : value;
+  return { candidate, amounts: [money.amount], currency: money.currency ?? stated, how, text };
 }
 
 const tidied = (digits: string): string => digits.replace(/^0+(?=\d)/, '');

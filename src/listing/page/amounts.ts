@@ -12,7 +12,8 @@ export interface Amount {
 
 const SIGN =
   '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|JPY|INR|ZAR|BRL|MXN)(?![a-z])|(?:Euros?|Fr\\.|Kč|zł|Ft|kr\\.?|Rs\\.?)(?!\\p{L})';
-const NUMBER = "\\d(?:[\\d.,'’ \\u00a0\\u202f]{0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?\\d))?\\s?k?(?![\\p{L}\\d])";
+const NUMBER =
+  "\\d(?:[\\d.,'’ \\u00a0\\u202f]{0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?[\\d\\p{Sc}]))?\\s?k?(?![\\p{L}\\d])";
 /** Light on purpose: whether and where a text looks like money. Reading it is for `settle`. */
 const MONEY = new RegExp(
   `(?:${SIGN})\\s?${NUMBER}(?:\\s?(?:${SIGN})(?!\\s?\\d))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.]*,[-–—]{1,2}`,
@@ -23,7 +24,7 @@ const MONEY = new RegExp(
 const PARTING = /[+|·•;()/]|\s[-–—]\s|,\s|\b(?:plus|zzgl|and|und|et)\b/;
 
 const POSTAGE =
-  /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|versand\w*|porto|lieferung|liefer\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos)\b/;
+  /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|pallet|spedition|versand\w*|porto|lieferung|liefer\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos)\b/;
 const WITH_POSTAGE = /\b(?:incl\w*|inkl\w*|inbegr\w*|compris\w*|free|gratis|kostenlos\w*|offert\w*|offerte|franco)\b/;
 const INSTALMENT =
   /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|finance|leasing)\b/;

@@ -5,6 +5,7 @@ import { headingLabel } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import { sectionAfter } from './sections';
+import { tabKinds } from './tabs';
 import { AWAY, MAIN } from './zones';
 
 /** A block that may be the seller's own words. */
@@ -49,13 +50,16 @@ export function descriptionsOf(reading: Reading): Block[] {
     const colon = /^([^:]{4,40}):\s+(\S.*)$/s.exec(line.text);
     if (colon && headingLabel(colon[1]!) === 'description') add(index, index + 1, 0.6, false);
   }
+  const { description, other } = tabKinds(reading);
+  for (const { from, to } of description) add(from, to, 0.85, false);
+  const isOther = (from: number, to: number) => other.some((tab) => tab.from < to && tab.to > from);
   for (const box of boxes) {
     if (found.length >= 6) break;
     if (!DESCRIPTION_WORDS.test(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
     if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
     add(box.from, box.to, 0.75, false);
   }
-  for (const [from, to] of mostProse(reading)) add(from, to, 0.5, true);
+  for (const [from, to] of mostProse(reading)) if (!isOther(from, to)) add(from, to, 0.5, true);
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
 }
 

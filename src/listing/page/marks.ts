@@ -1,40 +1,33 @@
 import { fold } from '../../text/fold';
-import type { Reading } from './reading';
-import { sizeOf } from './reading';
+import type { Block } from './description';
+import { type Reading, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import type { Row } from './rows';
 import { AWAY, MAIN } from './zones';
 
 const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
-/** Words of selling and seeking, in a title or a line of few words. English; German; French. Common usage, from memory. */
+/** Words of selling and seeking. English; German; French. Common usage, from memory. */
 const SELLING =
-  /\b(?:for sale|wanted|looking for|make (?:me )?an offer|best offer|offers? (?:invited|welcome|over|around)|o\.?n\.?o|price on request|zu verkaufen|verkaufe|suche|gesucht|biete|preis auf anfrage|verhandlungsbasis|vhb|zu verschenken|a vendre|vends|recherche|cherche|faire offre|prix sur demande|a donner)\b/;
-const FEW_WORDS = 120;
+  /\b(?:for sale|selling|wanted|looking for|make (?:me )?an offer|best offer|offers? (?:invited|welcome|over|around)|o\.?n\.?o|price on request|collection only|cash on collection|buyer collects|pick-?up only|zu verkaufen|verkaufe|suche|gesucht|biete|preis auf anfrage|verhandlungsbasis|vhb|zu verschenken|selbstabholer|nur abholung|privatverkauf|a vendre|vends|recherche|cherche|faire offre|prix sur demande|a donner|a retirer|remise en main propre)\b/;
+const TEXT_MOST = 600;
+/** A few cards beside an advert; more of them are a list. */
+const CARDS_BESIDE = 3;
 
-/** How much the page looks like an advert where no price says so: 0 to 1. Rows that only adverts have, words of selling. */
-export function marksOfAdvert(reading: Reading, rows: Row[], title: string): number {
-  let strong = 0;
-  let weak = 0;
-  for (const { label } of rows) {
-    const field = rowLabel(label);
-    if (field === 'price' || field === 'condition' || field === 'serial') strong++;
-    else if (field === 'place' || field === 'listedDate') weak++;
-  }
-  if (SELLING.test(fold(title.slice(0, 500)).text)) strong++;
+/**
+ * How much the page looks like an advert where no price says so: 0 to 1. Rows that only adverts have count for it, or
+ * words of selling in its title or in a text of its own; beside many cards such words may be those of a list.
+ */
+export function marksOfAdvert(reading: Reading, rows: Row[], title: string, blocks: Block[]): number {
   const { boxes, lines, zones, cards } = reading;
-  for (const box of boxes) {
-    if (
-      PRICE_WORDS.test(box.hint) &&
-      sizeOf(box) > 0 &&
-      sizeOf(box) <= 2 &&
-      zones[box.from] !== AWAY &&
-      !cards.lines.has(box.from)
-    )
-      strong++;
-  }
-  for (const [index, { text }] of lines.entries()) {
-    if (zones[index] === MAIN && text.length <= FEW_WORDS && !cards.lines.has(index) && SELLING.test(fold(text).text))
-      weak++;
-  }
-  return strong > 0 || weak > 1 ? 0.5 : weak > 0 ? 0.2 : 0;
+  const isFree = (index: number) => zones[index] !== AWAY && !cards.lines.has(index);
+  const isPriced = (index: number) =>
+    PRICE_WORDS.test(boxes[index]!.hint) && sizeOf(boxes[index]!) > 0 && sizeOf(boxes[index]!) <= 2;
+  if (rows.some(({ label }) => ['price', 'condition', 'serial'].includes(rowLabel(label) ?? ''))) return 0.5;
+  if (boxes.some((box, index) => isPriced(index) && isFree(box.from))) return 0.5;
+  if (cards.count > CARDS_BESIDE) return 0;
+
+  const said = [title, ...lines.filter((_, index) => zones[index] === MAIN && isFree(index)).map(({ text }) => text)];
+  const selling = said.some((text) => SELLING.test(fold(text.slice(0, TEXT_MOST)).text));
+  const hasPlace = rows.some(({ label }) => rowLabel(label) === 'place');
+  return selling && (hasPlace || blocks.length > 0) ? 0.5 : selling || hasPlace ? 0.1 : 0;
 }

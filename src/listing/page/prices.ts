@@ -16,53 +16,99 @@ export interface PagePrice {
 const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo|amount)\b/;
 const OLD_PRICE_WORDS =
   /\b(?:old|was|before|regular|original|list|retail|strike|struck|crossed|uvp|rrp|msrp|alt|ancien|shipping|delivery|postage|versand|livraison|instal?lment|monthly|finance)\b/;
-/** Longer lines are sentences: an amount in them is told, not asked. */
-const SHORT_LINE = 90;
+/** Longer lines are sentences: an amount in them is told, seldom asked. */
+const SHORT_LINE = 60;
+const SENTENCE_MOST = 600;
 const LINES_NEAR_TITLE = 12;
+/** Where the price stands, but no amount: "Free", "Offers". */
+const WORDS_MOST = 40;
+/** In a sentence: words by which a seller asks. English; German; French. From memory. */
+const ASKING = /\b(?:asking|would like|i'd like|want|price|sell|preis|vb|vhb|fp|verkauf\w*|prix|vends|demande)\b/;
 
 /**
- * Which amounts on the page may be the price asked, best first. Speaks for one: a label, a class or property that says
- * price, standing near the title, standing alone. Against: standing beside the main part or inside a sentence or link.
- * Struck-out, postage, instalment, fee and saving amounts are none, nor are those of other things for sale.
+ * Which amounts on the page may be the price asked, best first. Struck-out, postage, instalment, fee and saving amounts
+ * are none, nor are those of other things for sale.
  */
 export function pricesOf(reading: Reading): PagePrice[] {
-  const { lines, zones, titleLine, cards } = reading;
+  const { lines, zones, cards } = reading;
   const found: PagePrice[] = [];
   for (const [index, line] of lines.entries()) {
-    if (zones[index] === AWAY || cards.lines.has(index) || !/\d/.test(line.text)) continue;
+    if (zones[index] === AWAY || cards.lines.has(index) || line.text.length > SENTENCE_MOST) continue;
     const label = labelBefore(reading, index);
+    const isLabelled = rowLabel(label) === 'price';
+    const all = amountsIn(line.text);
+    if (all.length === 0 && !isPriceWithoutSign(reading, line, isLabelled)) continue;
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
-    const labelled = label !== '' && rowLabel(label) === 'price';
-    const everyAmount = line.text.length > 600 ? [] : amountsIn(line.text);
-    const amounts = everyAmount.filter((amount) => !amount.other);
-    if (amounts.length === 0 && !(labelled && /^\D{0,6}\d[\d.,' ]*\D{0,14}$/.test(line.text))) continue;
-    const said = hintsAround(reading, line);
-    if (OLD_PRICE_WORDS.test(said) && PRICE_WORDS.test(said)) continue;
-    const amount = amounts.find((one) => !isStruck(line, one)) ?? null;
-    if (amounts.length > 0 && !amount) continue;
+    const asked = isSentence(line.text) ? askedIn(line.text, all) : null;
+    const amount = asked ?? all.find((one) => !one.other && !isStruck(line, one)) ?? null;
+    if (all.length > 0 && !amount) continue;
+    const hints = hintsAround(reading, line);
+    if (OLD_PRICE_WORDS.test(hints) && PRICE_WORDS.test(hints)) continue;
 
-    const inLine = amount ? fold(line.text.slice(0, amount.start)).text : '';
-    const ownLabel = rowLabel(inLine.trim()) === 'price' || PRICE_WORDS.test(inLine.slice(-30));
-    const distance = titleLine < 0 ? index : index - titleLine;
-    let weight = 0.3;
-    if (labelled || ownLabel) weight += 0.3;
-    if (PRICE_WORDS.test(said)) weight += 0.25;
-    if (distance >= 0 && distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
-    if (amount && amount.end - amount.start >= line.text.length * 0.5) weight += 0.1;
-    if (zones[index] !== MAIN) weight -= 0.05;
-    if (line.text.length > SHORT_LINE) weight = Math.min(weight - 0.2, 0.2);
-    if (isOnly(line, LINK)) weight -= 0.15;
-    const how = amount?.how ?? (label ? howIn(fold(label).text) : null) ?? howIn(inLine.slice(-30));
+    const before = amount ? fold(line.text.slice(0, amount.start)).text : '';
+    const how = amount?.how ?? (isLabelled ? howIn(fold(label).text) : null) ?? howIn(before.slice(-30));
+    const text = asked
+      ? line.text.slice(asked.start, asked.end)
+      : written(line, amount, all, reading.level[line.box]! > 0);
     found.push({
-      text: written(line.text, amount, everyAmount),
+      text,
       line: index,
-      weight: Math.max(0.05, Math.min(0.95, weight)),
+      weight: weightOf(reading, index, { amount, isLabelled, hints, before, how, isAsked: asked !== null }),
       how,
     });
     if (found.length >= 200) break;
   }
   // The earlier of two equals: an asking price comes before what else is told.
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 20);
+}
+
+/**
+ * What speaks for an amount: a label, a class or property that says price, standing near the title, standing alone.
+ * Against: standing beside the main part, in a sentence, in a link; being a bid where another is the price asked.
+ */
+function weightOf(
+  { lines, zones, titleLine }: Reading,
+  index: number,
+  its: {
+    amount: Amount | null;
+    isLabelled: boolean;
+    hints: string;
+    before: string;
+    how: PriceHow | null;
+    isAsked: boolean;
+  },
+): number {
+  const line = lines[index]!;
+  if (isSentence(line.text)) return its.isAsked ? 0.25 : 0.1;
+  let weight = 0.3;
+  if (its.isLabelled || rowLabel(its.before.trim()) === 'price' || PRICE_WORDS.test(its.before.slice(-30)))
+    weight += 0.3;
+  if (PRICE_WORDS.test(its.hints)) weight += 0.25;
+  const distance = titleLine < 0 ? index : index - titleLine;
+  if (distance >= 0 && distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
+  if (its.amount && its.amount.end - its.amount.start >= line.text.length * 0.5) weight += 0.1;
+  if (zones[index] !== MAIN) weight -= 0.05;
+  if (isOnly(line, LINK)) weight -= 0.15;
+  if (its.how === 'bid') weight -= 0.05;
+  return Math.max(0.05, Math.min(0.95, weight));
+}
+
+function isSentence(text: string): boolean {
+  return text.length > SHORT_LINE || (text.length > 30 && /[.!?]$/.test(text) && text.split(' ').length > 5);
+}
+
+/** The amount of a sentence that a seller asks, by the words before it. */
+function askedIn(text: string, all: Amount[]): Amount | null {
+  const isAsked = (one: Amount) =>
+    !one.other && ASKING.test(fold(text.slice(Math.max(0, one.start - 40), one.start)).text);
+  return all.find(isAsked) ?? null;
+}
+
+/** A bare number under a price label; or words ("Free") under one, or where a class says price. */
+function isPriceWithoutSign(reading: Reading, line: Line, isLabelled: boolean): boolean {
+  if (line.text.length > WORDS_MOST) return false;
+  if (/\d/.test(line.text)) return isLabelled && /^\D{0,6}\d[\d.,' ]{0,20}\D{0,14}$/.test(line.text);
+  return isLabelled || PRICE_WORDS.test(hintsAround(reading, line));
 }
 
 /** The label that stands before a line: the cell or term of its row, or a short line just before in the same box. */
@@ -98,12 +144,16 @@ function isStruck({ text, runs }: Line, { start, end }: Amount): boolean {
   return run !== undefined && (run.flags & STRUCK) !== 0;
 }
 
-/** The amount with the words that belong to it: "£45 ono", but not another amount beside it. */
-function written(text: string, amount: Amount | null, all: Amount[]): string {
-  if (!amount) return text;
-  const isAlone = all.length < 2;
-  if (isAlone && text.length <= 40) return text;
+/**
+ * The amount with the words that belong to it ("£45 ono", "£40 - £50"), but not another amount beside it. Of a sentence
+ * all, since its words say which amount is meant.
+ */
+function written({ text }: Line, amount: Amount | null, all: Amount[], isHeading: boolean): string {
+  if (!amount || isSentence(text)) return text;
+  if (all.length < 2 && text.length <= WORDS_MOST && !isHeading) return text;
   const next = all.find(({ start }) => start > amount.start);
+  const between = next && text.slice(amount.end, next.start);
+  if (next && between && /^\s*(?:[-–—]|to|bis|à)\s*$/.test(between)) return text.slice(amount.start, next.end);
   const after = text.slice(amount.end, Math.min(next?.start ?? text.length, amount.end + 14));
   // Up to the mark or the broken word that no longer belongs to it.
   const words = next ? after.replace(/[\s+(,;|/·•–—-]+(?:\p{L}+\s*)?$/u, '') : after.replace(/\s\S*$/, '');

@@ -1,4 +1,5 @@
 import { type Box, CONTROL } from '../types';
+import { amountsIn } from './amounts';
 import { headingLabel } from './heading-labels';
 import { isOnly, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
@@ -39,6 +40,8 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
     if (zones[from] === AWAY || cards.lines.has(from) || isProse(from) || taken.has(from) || !/\p{L}/u.test(name))
       return;
     if (headingLabel(name) === 'description') return;
+    // Prices of postage and the like; those of the thing itself are weighed elsewhere.
+    if (rowLabel(name) === null && isMoney(value)) return;
     for (let index = from; index < to; index++) taken.add(index);
     rows.push({ label: name, value, from, to });
   };
@@ -95,4 +98,9 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
     }
   }
   return rows.sort((a, b) => a.from - b.from);
+}
+
+function isMoney(value: string): boolean {
+  const [first] = amountsIn(value);
+  return first !== undefined && first.end - first.start > value.length * 0.6;
 }

@@ -60,8 +60,22 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     found.push({ text, line: index, weight: Math.max(0.05, weight) });
     if (found.length >= 60) break;
   }
+  lowerSiteName(found, windowTitle);
   if (!found.some(({ line }) => level[lines[line]!.box]! > 0)) found.push(...firstLines(reading));
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 8);
+}
+
+/**
+ * "Hand crank with key - Fettle" over <h1>Fettle</h1><h2>Hand crank with key</h2>: a heading that is the lesser part of
+ * the window's title, of which another heading is the greater, names the site.
+ */
+function lowerSiteName(found: Heading[], windowTitle: string): void {
+  const shares = found.map(({ text }) => (sharedWords(text, windowTitle) === 1 ? sharedWords(windowTitle, text) : 0));
+  const most = Math.max(0, ...shares);
+  for (const [index, heading] of found.entries()) {
+    const share = shares[index]!;
+    if (share > 0 && share < 0.4 && most > 0.5) heading.weight = Math.max(0.05, heading.weight - 0.4);
+  }
 }
 
 /** Lines looked through for a title where the page has no heading. */

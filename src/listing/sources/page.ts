@@ -54,6 +54,6 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
     candidates,
     cards: reading.cards.count,
     title: titles[0]?.text ?? '',
-    advert: Math.max(prices[0]?.weight ?? 0, marksOfAdvert(reading, rows, titles[0]?.text || windowTitle)),
+    advert: Math.max(prices[0]?.weight ?? 0, marksOfAdvert(reading, rows, titles[0]?.text || windowTitle, blocks)),
   };
 }

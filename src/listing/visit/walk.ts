@@ -41,7 +41,7 @@ export interface Walk {
 
 const words = (text: string) => new Set(text.split(' '));
 const BLOCKS = words(
-  'address article aside blockquote body caption center dd details dialog dir div dl dt fieldset figcaption figure footer form h1 h2 h3 h4 h5 h6 header hgroup hr html legend li main menu nav ol p pre search section summary table tbody td tfoot th thead tr ul',
+  'address article aside blockquote body caption center dd details dialog dir div dl dt fieldset figcaption figure footer form h1 h2 h3 h4 h5 h6 header hgroup hr html legend li main menu nav ol p pre search section summary table tbody td tfoot th thead tr ul button',
 );
 const SILENT = words(
   'br img meta title link base style noscript template svg math canvas iframe object embed video audio select textarea datalist noembed noframes',
@@ -141,7 +141,10 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       const role = get('role');
       if (UNSEEN_CLASS.test(named)) flags |= HIDDEN;
       if (RAISED_CLASS.test(named)) flags |= RAISED;
-      if (role === 'button') flags |= CONTROL;
+      if (role === 'button') {
+        flags |= CONTROL;
+        block = true;
+      }
       if (role === 'heading') level = Math.min(6, Math.max(1, Math.trunc(Number(get('aria-level'))) || 2));
       if (block) hint = hintOf(named, id, role, get('itemprop'), get('data-testid'));
       if (get('aria-hidden') === 'true' && WAITING.test(`${tag} ${hint}`)) flags |= HIDDEN;

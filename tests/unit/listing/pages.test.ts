@@ -3,8 +3,10 @@ import { readListing } from '../../../src/listing/read';
 import { documentOf } from './dom';
 import { continental } from './pages/continental';
 import { english } from './pages/english';
+import { layouts } from './pages/layouts';
+import { prices } from './pages/prices';
 
-describe.each([...english, ...continental])('$name', ({ html, expected, absent }) => {
+describe.each([...english, ...continental, ...layouts, ...prices])('$name', ({ html, expected, absent }) => {
   const listing = readListing(documentOf(html));
 
   it.each(Object.entries(expected))('%s', (field, value) => {
