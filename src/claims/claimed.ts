@@ -17,7 +17,7 @@ export function onSale(names: readonly NameClaim[]): NameClaim[] {
 export function claimedModels(names: readonly NameClaim[]): ModelKnown[] {
   const models = onSale(names).filter((name) => 'model' in name.of);
   const first = models[0];
-  if (!first) return [];
+  if (!first || (first.stance === 'guesses' && isUndecided(models))) return [];
   const same = models.filter(
     (name) => name.field === first.field && name.start === first.start && name.end === first.end,
   );
@@ -30,4 +30,10 @@ export function claimedFamily(names: readonly NameClaim[], model: ModelKnown | n
   if (model?.family) return model.family;
   const first = onSale(names).find((name) => 'family' in name.of);
   return first && 'family' in first.of ? first.of.family : null;
+}
+
+/** "A Name? Or is it the Other?": nothing is claimed. */
+function isUndecided(guesses: readonly NameClaim[]): boolean {
+  const places = guesses.map((name) => name.name.toLowerCase());
+  return new Set(places).size > 1;
 }

@@ -19,9 +19,9 @@ export const NUMBER_WORDS =
   'two|three|four|five|six|seven|eight|nine|ten|several|various|assorted|multiple|zwei|drei|vier|fünf|sechs|mehrere|diverse|deux|trois|quatre|cinq|plusieurs|diverses';
 
 export const SERVICE =
-  'repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|machine servicing|machine service|mobile repairs|restoration service|' +
-  'restorations undertaken|lessons|workshop|classes|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|wir reparieren|' +
-  'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|cours de couture';
+  'repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
+  'restorations undertaken|lessons|workshop|classes|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
+  'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 
 /** Words that begin what a part fits or comes from, after which the thing itself isn't on sale. */
 export const FITTING =
@@ -30,3 +30,7 @@ export const FITTING =
 /** Words after which come things that go with the one on sale. */
 export const ACCOMPANYING =
   'with|in|incl|including|includes|and|plus|c/w|w/|comes with|complete with|mit|inkl|inklusive|samt|im|in der|und|avec|dans|et|en';
+
+/** A text that says so offers work, not a thing. */
+export const SERVICE_FIRST_PERSON =
+  'i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate';

@@ -1,12 +1,21 @@
 import type { Listing } from '../listing/types';
 import { PhraseIndex } from '../text/phrases';
 import { contains, type Hit, ofKind } from './hits';
-import { ACCOMPANYING, FITTING, LOT, NUMBER_WORDS, SERVICE, WANTED, WANTED_FIRST_PERSON } from './kind-words';
+import {
+  ACCOMPANYING,
+  FITTING,
+  LOT,
+  NUMBER_WORDS,
+  SERVICE,
+  SERVICE_FIRST_PERSON,
+  WANTED,
+  WANTED_FIRST_PERSON,
+} from './kind-words';
 import { clauseAt, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
 import type { Kind } from './types';
 
-type Cue = 'wanted' | 'asks' | 'lot' | 'number' | 'service' | 'fitting' | 'accompanying';
+type Cue = 'wanted' | 'asks' | 'lot' | 'number' | 'service' | 'works' | 'fitting' | 'accompanying';
 
 const CUES = new PhraseIndex<Cue>();
 for (const [words, cue] of [
@@ -15,6 +24,7 @@ for (const [words, cue] of [
   [LOT, 'lot'],
   [NUMBER_WORDS, 'number'],
   [SERVICE, 'service'],
+  [SERVICE_FIRST_PERSON, 'works'],
   [FITTING, 'fitting'],
   [ACCOMPANYING, 'accompanying'],
 ] as const)
@@ -47,7 +57,7 @@ export function kindOf({ listing, title, description, hits, names }: KindInput):
         /^(wanted|gesucht|suche)/.test(title.tokens[cue.firstToken]!.folded),
     );
     if (opens || closes) return 'wanted';
-    if (found.some((cue) => cue.value === 'service')) return 'service';
+    if (found.some((cue) => cue.value === 'service') || offersWork(description, listing)) return 'service';
     const head = headOf(title, hits.get(title) ?? [], names, found);
     if (head === 'lot') return 'lot';
     if (head === 'part') return 'part';
@@ -60,6 +70,15 @@ export function kindOf({ listing, title, description, hits, names }: KindInput):
     if (head) return head;
   }
   return 'item';
+}
+
+/** "I repair …" in the first sentence, and no price of a thing. */
+function offersWork(description: TextPart | null, { price }: Listing): boolean {
+  const first = description?.clauses[0];
+  if (!description || !first || (price !== null && price.how !== 'from')) return false;
+  return CUES.search(description.tokens).some(
+    (cue) => cue.value === 'works' && clauseAt(description, cue.firstToken)?.sentence === first.sentence,
+  );
 }
 
 /** The first sentence says "I am looking for". */

@@ -2,7 +2,7 @@ import type { AttributeKnown, Knowledge } from '../pack/knowledge';
 import { findLengths, findWeights } from '../quantity/measures';
 import type { Measure } from '../quantity/types';
 import { ofKind } from './hits';
-import { clauseAt, quoteOf, tokenAt } from './part-text';
+import { type ClauseRange, clauseAt, quoteOf, tokenAt } from './part-text';
 import type { MeasureClaim } from './reading';
 import type { PartReading } from './values';
 
@@ -50,7 +50,8 @@ function lengthMeant({ part, hits }: PartReading, measure: Measure): AttributeKn
   return hit?.value.attribute ?? null;
 }
 
-function claimOf({ part, hits, stances }: PartReading, measure: Measure, attribute: AttributeKnown): MeasureClaim {
+function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKnown): MeasureClaim {
+  const { part, hits, stances } = reading;
   const first = tokenAt(part, measure.start);
   const last = tokenAt(part, measure.end - 1);
   const clause = clauseAt(part, first);
@@ -60,7 +61,7 @@ function claimOf({ part, hits, stances }: PartReading, measure: Measure, attribu
   const isWeight = isIn(attribute, 'kg');
   const other =
     stance.subject === 'other' ||
-    (isWeight && (words.some((word) => OF_SOMETHING_ELSE.has(word)) || subjectNoun !== null));
+    (isWeight && (isOfSomethingElse(reading, clause, first, last) || subjectNoun !== null));
   return {
     ...quoteOf(part, measure.start, measure.end),
     ...stance,
@@ -72,6 +73,14 @@ function claimOf({ part, hits, stances }: PartReading, measure: Measure, attribu
     approximate: measure.approximate,
     withMore: isWithMore(words),
   };
+}
+
+/** A word for a parcel, cloth and so on before the weight in its clause, or right after it ("12 kg parcel"). */
+function isOfSomethingElse({ part }: PartReading, clause: ClauseRange | null, first: number, last: number): boolean {
+  const from = clause?.first ?? first;
+  return part.tokens
+    .slice(from, last + 3)
+    .some((token, i) => (from + i < first || from + i > last) && OF_SOMETHING_ELSE.has(token.folded));
 }
 
 /** "In its case", but not "without the case" or "with the case off". */

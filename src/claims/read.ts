@@ -6,6 +6,7 @@ import { coveringPacks } from './covering';
 import { type Hit, hitsIn, ofKind } from './hits';
 import { kindOf } from './kind';
 import { languagesOf } from './language';
+import { ListedThings } from './listed-things';
 import { measuresIn } from './measures';
 import { makersNamed, namesIn } from './names';
 import { OtherModels } from './other-models';
@@ -36,8 +37,11 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
   const field = (name: string): TextPart | null => parts.find((part) => part.field === name) ?? null;
   const models = claimedModels(names);
   const others = new OtherModels(parts, names, models);
+  const listed = new ListedThings(parts, names);
   const each = <C extends Stanced>(read: (reading: PartReading) => C[]): C[] =>
-    readings.flatMap((reading) => read(reading).map((claim) => others.weigh(claim, reading.part)));
+    readings.flatMap((reading) =>
+      read(reading).map((claim) => listed.weigh(others.weigh(claim, reading.part), reading.part)),
+    );
   return {
     parts,
     languages,

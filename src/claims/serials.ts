@@ -10,7 +10,13 @@ const MOST = 20;
 const NUMBER_WORDS = new Set(
   'number numbered no nr nos stamped reads nummer nummern numero n° nº num plate plakette plaque'.split(' '),
 );
-const CALLED_WITHIN = 7;
+/** Words by which a number is of something else. */
+const OTHER_NUMBERS = new Set(
+  'part patent patents pat casting model item ref lot stock phone tel mobile order article artikel motor teil modell telefon'.split(
+    ' ',
+  ),
+);
+const CALLED_WITHIN = 9;
 
 /**
  * Serials that an advert states: in fields of their own, called so in the text, or written in the form of a scheme
@@ -37,10 +43,11 @@ export function serialsOf(
       const called = isCalledNumber(part, found.start);
       const known = knowledge.serials.schemesOf(found.normal).length > 0;
       const lettered = /[A-Z]/.test(found.normal) && known;
-      const inTable = called && known && knowledge.serials.find(found.normal).length > 0;
-      if (lettered || inTable) add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: called });
+      if (lettered || (called && known))
+        add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: called });
     }
   }
+  for (const part of parts) for (const code of calledCodes(part, knowledge, stances)) add(code);
   for (const written of listing.serials) {
     const normal = normaliseSerial(written);
     if (normal) add({ field: 'serials', quote: written, start: 0, end: written.length, normal, stated: true });
@@ -61,8 +68,30 @@ function withSuffix(part: TextPart, shape: SerialMention, knowledge: Knowledge):
 /** "Number", "no.", "stamped" stand shortly before: weaker than "serial", enough for a number that a table has. */
 function isCalledNumber(part: TextPart, start: number): boolean {
   const at = tokenAt(part, start);
-  for (let i = Math.max(0, at - CALLED_WITHIN); i < at; i++) if (NUMBER_WORDS.has(part.tokens[i]!.folded)) return true;
-  return false;
+  let called = false;
+  for (let i = Math.max(0, at - CALLED_WITHIN); i < at; i++) {
+    const { folded } = part.tokens[i]!;
+    if (OTHER_NUMBERS.has(folded)) return false;
+    called ||= NUMBER_WORDS.has(folded);
+  }
+  return called;
+}
+
+/** A code that words call the number and no scheme knows: misread, or of no known form. */
+const CODE = /(?<![A-Za-z0-9])(?=[A-Z0-9]*\d{3})[A-Z]{0,3} ?[0-9OISB]{5,9}[A-Z]?(?![A-Za-z0-9])/g;
+
+function calledCodes(
+  part: TextPart,
+  knowledge: Knowledge,
+  stances: ReadonlyMap<TextPart, StanceReader>,
+): SerialClaim[] {
+  return [...part.text.matchAll(CODE)].flatMap((found) => {
+    const start = found.index;
+    const normal = normaliseSerial(found[0]);
+    const isNew = knowledge.serials.schemesOf(normal).length === 0 && /[A-Z]/.test(normal);
+    if (!isNew || !isCalledNumber(part, start) || !isOfThis(part, start, stances)) return [];
+    return [{ ...quoteOf(part, start, start + found[0].length), normal, stated: true }];
+  });
 }
 
 function isOfThis(part: TextPart, start: number, stances: ReadonlyMap<TextPart, StanceReader>): boolean {

@@ -52,10 +52,17 @@ export function disproved(result: Audit): Finding[] {
 
 /** Is this finding the one that the label means? The same check, the same attribute where the label names one, words in common. */
 export function matches(finding: Finding, wanted: { check: string; attribute: string | null; quote: string }): boolean {
-  if (finding.check !== wanted.check) return false;
+  if (!sameCheck(finding, wanted)) return false;
   if (wanted.attribute !== null && finding.attribute !== null && finding.attribute !== wanted.attribute) return false;
   const fold = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim();
   return finding.said.some(
     ({ quote }) => fold(quote).includes(fold(wanted.quote)) || fold(wanted.quote).includes(fold(quote)),
   );
+}
+
+/** What a whole family can't be, or a part doesn't fit, was labelled as a fact of the model: the same words are meant. */
+function sameCheck(finding: Finding, wanted: { check: string; attribute: string | null }): boolean {
+  if (finding.check === wanted.check) return true;
+  const kin: Record<string, string> = { family: 'claim-fact', fits: 'claim-fact', 'age-words': 'serial-year' };
+  return kin[finding.check] === wanted.check && (wanted.attribute === null || wanted.attribute === finding.attribute);
 }

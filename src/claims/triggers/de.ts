@@ -49,4 +49,20 @@ export const german: readonly TriggerRow[] = [
   ],
   ['unbekannt|vermutlich|vielleicht', { effect: 'guesses', side: 'row', reach: 0 }],
   ['kam später|kamen später|kam erst später|kamen erst später', { effect: 'other', side: 'after', reach: 3 }],
+  [
+    'die meisten|meist|meistens|normalerweise|gewöhnlich|die späteren|spätere|die früheren|frühere|andere modelle|die anderen|viele',
+    { effect: 'other', side: 'before', reach: 99 },
+  ],
+  [
+    'so stabil wie|so robust wie|so stark wie|so gut wie|so schwer wie|so leicht wie|fast eine|fast ein|beinahe eine|beinahe ein|fast schon',
+    { effect: 'likens', side: 'before', reach: 6 },
+  ],
+  [
+    'sagte es sei|sagte sie sei|meinte es sei|meinte sie sei|behauptete es sei|behauptete|sagte mir|hieß es|angepriesen als',
+    { effect: 'quotes', side: 'before', reach: 99 },
+  ],
+  [
+    'nicht getestet|nicht geprüft|nicht ausprobiert|nie benutzt|nicht benutzt|noch nicht|nicht probiert',
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
 ];

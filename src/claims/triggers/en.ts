@@ -58,4 +58,20 @@ export const english: readonly TriggerRow[] = [
     'came later|came afterwards|came after it|was her|was his|is another|are different',
     { effect: 'other', side: 'after', reach: 3 },
   ],
+  [
+    'most|most of them|most of these|most of those|many|usually|normally|generally|typically|others|later ones|earlier ones|later models|earlier models|some of them|other models|other makes|other machines|unlike most|the rest',
+    { effect: 'other', side: 'before', reach: 99 },
+  ],
+  [
+    "as solid as|as tough as|as handy as|as sturdy as|as quiet as|as robust as|as strong as|as good as|as useful as|as nice as|as smooth as|as powerful as|as reliable as|nearly as|almost as|almost a|almost an|nearly a|nearly an|not quite a|not quite an|a poor man's|the poor man's",
+    { effect: 'likens', side: 'before', reach: 6 },
+  ],
+  [
+    "told me it was|told me that it was|told me it is|told me it's|said it was|said that it was|said it is|said it's|says it is|says it was|claimed it was|claims it is|swore it was|reckons it is|reckons it was|reckoned it was|insisted it was|was told it is|people call it|calls it|called it|advertised it as|sold it as|listed it as|described it as",
+    { effect: 'quotes', side: 'before', reach: 99 },
+  ],
+  [
+    "not tried|have not tried|haven't tried|not tested|have not tested|haven't tested|never tried|never used|not used|have not used|haven't used|not touched|not had|not seen",
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
 ];

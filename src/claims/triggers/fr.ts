@@ -42,4 +42,20 @@ export const french: readonly TriggerRow[] = [
   ],
   ['non|aucun|aucune|sans|pas|remise en main propre', { effect: 'denies', side: 'row', reach: 0 }],
   ['inconnu|inconnue|probablement|peut-être', { effect: 'guesses', side: 'row', reach: 0 }],
+  [
+    "la plupart|d'habitude|normalement|généralement|les autres|certaines|d'autres modèles|beaucoup",
+    { effect: 'other', side: 'before', reach: 99 },
+  ],
+  [
+    'aussi solide que|aussi robuste que|aussi lourde que|aussi bonne que|presque une|presque un|presque comme',
+    { effect: 'likens', side: 'before', reach: 6 },
+  ],
+  [
+    "m'a dit que|m'avait dit que|disait que|disait qu'elle|prétend que|prétendait que|on dit que|on dit qu'elle",
+    { effect: 'quotes', side: 'before', reach: 99 },
+  ],
+  [
+    'pas testé|pas testée|pas essayé|pas essayée|jamais utilisé|jamais utilisée|pas encore',
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
 ];

@@ -1,0 +1,40 @@
+import { clauseAt, type TextPart, tokenAt } from './part-text';
+import type { NameClaim } from './reading';
+import type { Stanced } from './types';
+
+const MARKER = /(?:^|\s)(\d{1,2})[).](?=\s)/g;
+
+/**
+ * Things numbered in a list ("1) the machine … 2) a doorstop …"): only the one that names what is on sale speaks of it.
+ * Needs three numbers in order from 1; where no item names it, the list is of features and all of it does.
+ */
+export class ListedThings {
+  readonly #others = new Map<TextPart, { start: number; end: number }[]>();
+
+  constructor(parts: readonly TextPart[], names: readonly NameClaim[]) {
+    for (const part of parts) {
+      const items = itemsOf(part);
+      const named = items.filter((item) =>
+        names.some(
+          (name) => name.field === part.field && 'model' in name.of && name.start >= item.start && name.end <= item.end,
+        ),
+      );
+      if (named.length > 0)
+        this.#others.set(
+          part,
+          items.filter((item) => !named.includes(item)),
+        );
+    }
+  }
+
+  weigh<C extends Stanced>(claim: C, part: TextPart): C {
+    const isOther = this.#others.get(part)?.some((item) => claim.start >= item.start && claim.end <= item.end);
+    return isOther && clauseAt(part, tokenAt(part, claim.start)) ? { ...claim, subject: 'other' } : claim;
+  }
+}
+
+function itemsOf(part: TextPart): { start: number; end: number }[] {
+  const marks = [...part.text.matchAll(MARKER)];
+  if (marks.length < 3 || !marks.every((mark, i) => Number(mark[1]) === i + 1)) return [];
+  return marks.map((mark, i) => ({ start: mark.index, end: marks[i + 1]?.index ?? part.text.length }));
+}
