@@ -93,3 +93,42 @@ it('a message about an earlier press is ignored', async () => {
   await page.waitForTimeout(500);
   expect(await markInFront(room.browser)).toBe('');
 });
+
+it('the panel’s policy lets nothing in or out, whatever a mistake of ours would try', async () => {
+  const outcome = await panel.evaluate(async () => {
+    const tried: Record<string, string> = {};
+    const attempt = async (name: string, work: () => unknown) => {
+      try {
+        await work();
+        tried[name] = 'done';
+      } catch {
+        tried[name] = 'refused';
+      }
+    };
+    const loaded = (element: HTMLElement) =>
+      new Promise((resolve, reject) => {
+        element.onload = resolve;
+        element.onerror = reject;
+        document.body.append(element);
+      });
+    await attempt('request', () => fetch('http://127.0.0.1:9/out'));
+    await attempt('picture', () => loaded(Object.assign(new Image(), { src: 'http://127.0.0.1:9/out.png' })));
+    await attempt('markup', () => {
+      document.createElement('div').innerHTML = '<b>x</b>';
+    });
+    await attempt('script', () => loaded(Object.assign(document.createElement('script'), { src: '/background.js' })));
+    await attempt('frame', () => {
+      const frame = document.createElement('iframe');
+      frame.srcdoc = '<p>x</p>';
+    });
+    return tried;
+  });
+  expect(outcome).toEqual({
+    request: 'refused',
+    picture: 'refused',
+    markup: 'refused',
+    script: 'refused',
+    frame: 'refused',
+  });
+  expect(room.browser.requests().filter(({ url }) => url.includes('/out'))).toEqual([]);
+});

@@ -67,8 +67,10 @@ const files: Record<string, string> = {
 for (const [name, payload] of Object.entries(PAYLOADS)) files[`${name}.html`] = pageWith(payload);
 
 let room: Room;
+let harmless: Awaited<ReturnType<typeof pressed>>;
 beforeAll(async () => {
   room = await openRoom({ market: folderOf(files) });
+  harmless = await pressed('plain.html');
 });
 afterAll(() => room?.close());
 
@@ -107,7 +109,6 @@ async function pressed(name: string) {
 
 describe('nothing that a page says can run, restyle or break the panel', () => {
   it.each(Object.keys(files).filter((name) => name !== 'plain.html'))('%s', async (name) => {
-    const harmless = await pressed('plain.html');
     const seen = await pressed(name);
     expect(seen.looks).toEqual(harmless.looks);
     expect(seen.looks).toMatchObject({ ran: 0, polluted: 0, foreign: 0, handlers: 0, sideways: false });
