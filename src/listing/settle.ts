@@ -6,6 +6,10 @@ import { settlePrice } from './decide/price';
 import { settleDescription, settleTitle, settleWords } from './decide/words';
 import type { Candidate, FieldName, Harvest, Listing } from './types';
 
+/** Fields that may be long; what is longer in another is no value of it. */
+const LONG = new Set<FieldName>(['title', 'description', 'details', 'photo']);
+const SHORT_MOST = 500;
+
 /** A listing that says nothing. */
 export const emptyListing = (url: string | null): Listing => ({
   url,
@@ -49,7 +53,8 @@ export function settleCandidates(candidates: Candidate[], page: Pick<Listing, 'u
   if (page.offers === 0) return listing;
   const byField = new Map<FieldName, Candidate[]>();
   for (const candidate of candidates) {
-    const value = plain(candidate.value, candidate.source !== 'page' && candidate.source !== 'draft');
+    const most = LONG.has(candidate.field) ? candidate.value.length : SHORT_MOST;
+    const value = plain(candidate.value.slice(0, most), candidate.source !== 'page' && candidate.source !== 'draft');
     if (value === '') continue;
     const its = byField.get(candidate.field);
     if (its) its.push({ ...candidate, value });
