@@ -40,7 +40,7 @@ export function vitest(config: string, long: boolean): Tally {
   mkdirSync(join(ROOT, '.test'), { recursive: true });
   rmSync(out, { force: true });
   const args = ['run', '--config', config, '--reporter=default', '--reporter=json', `--outputFile.json=${out}`];
-  const endedWell = long ? tool('vitest', args, 120, { BEDPLATE_LONG: '1' }) : tool('vitest', args, 5);
+  const endedWell = long ? tool('vitest', args, 120, { BEDPLATE_LONG: '1' }) : tool('vitest', args, 8);
   if (!existsSync(out)) return failedOne(`failed: ${config}: the tests did not run to their end`);
   return countReport(JSON.parse(readFileSync(out, 'utf8')), endedWell, ROOT);
 }
