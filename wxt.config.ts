@@ -26,6 +26,8 @@ const pagePolicy = [
 // Permissions at install are the four below and no more; no host permission: a page is read only after a press of the
 // toolbar button, by activeTab.
 export default defineConfig({
+  // `wxt/browser` is the polyfill: one promise-based interface in every browser, whatever its own speaks.
+  modules: ['@wxt-dev/webextension-polyfill'],
   imports: false,
   publicDir: 'src/public',
   manifest: ({ browser }) => ({

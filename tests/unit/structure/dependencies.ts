@@ -16,6 +16,9 @@ const PROGRAMS: Record<string, string> = {
   wxt: 'wxt',
 };
 
+/** A module of the builder puts a package in the place of its own: used by being named in the configuration. */
+const PUT_IN_BY: Record<string, string> = { 'webextension-polyfill': '@wxt-dev/webextension-polyfill' };
+
 /** Dependencies that nothing imports or starts, and packages that are imported without being a dependency. */
 export function usageProblems(manifest: Manifest, files: readonly SourceFile[]): string[] {
   const named = namesOf(manifest);
@@ -25,10 +28,12 @@ export function usageProblems(manifest: Manifest, files: readonly SourceFile[]):
       ['', '.resolve'].some((way) => text.includes(`createRequire(import.meta.url)${way}('${name}`)),
     );
   const imported = new Set(files.flatMap((file) => importsOf(file).map(packageOf)).filter((name) => name !== null));
+  const inModules = (name: string) => files.some(({ text }) => new RegExp(`modules: \\[[^\\]]*'${name}'`).test(text));
   const scripts = Object.values(manifest.scripts ?? {}).join('\n');
   const used = (name: string) =>
     imported.has(name) ||
     lookedUp(name) ||
+    inModules(PUT_IN_BY[name] ?? name) ||
     (PROGRAMS[name] !== undefined && new RegExp(`\\b${PROGRAMS[name]}\\b`).test(scripts));
   const unused = named.filter((name) => {
     const typed = /^@types\/(.+)$/.exec(name)?.[1];

@@ -25,6 +25,13 @@ describe('the check itself', () => {
     expect(usageProblems({}, uses)).toEqual(['@x/used: imported, but no dependency']);
   });
 
+  it('takes a module of the builder, and what it puts in, as used only where the configuration names it', () => {
+    const both = { dependencies: { 'webextension-polyfill': '1.0.0', '@wxt-dev/webextension-polyfill': '1.0.0' } };
+    const named = [{ path: 'wxt.config.ts', text: "export default { modules: ['@wxt-dev/webextension-polyfill'] };" }];
+    expect(usageProblems(both, named)).toEqual([]);
+    expect(usageProblems(both, uses).filter((problem) => problem.includes('nothing'))).toHaveLength(2);
+  });
+
   it('finds a missing reason, and a row too many', () => {
     const rows = '| `a` | reads the pages of the market |\n| `b` | ? |\n| `gone` | was needed a long time ago |';
     const found = reasonProblems({ dependencies: { a: '1.0.0', b: '1.0.0' } }, rows);
