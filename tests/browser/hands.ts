@@ -2,8 +2,9 @@ import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Page } from 'playwright-core';
-import type { Chromium, SeenError } from '../../src/cli/demo/drive-chromium';
+import type { Chromium } from '../../src/cli/demo/drive-chromium';
 import type { Panel } from '../../src/cli/demo/panel';
+import type { SeenError } from '../../src/cli/demo/watch-targets';
 
 /** As the extension's own pages have it. */
 declare const chrome: typeof import('wxt/browser').browser;
