@@ -1,8 +1,8 @@
 import type { Reading, SerialClaim } from '../claims/reading';
 import type { Knowledge } from '../pack/knowledge';
+import { misreadings } from '../pack/misreadings';
 import type { Scheme } from '../pack/schema/serials';
 import type { Run } from '../pack/serial-index';
-import { misreadings } from './misreadings';
 import type { RunReport, SerialReport, SerialVerdict } from './types';
 import { yearsDisagree } from './years';
 

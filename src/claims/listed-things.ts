@@ -2,6 +2,8 @@ import { clauseAt, type TextPart, tokenAt } from './part-text';
 import type { NameClaim } from './reading';
 import type { Stanced } from './types';
 
+/** An item is of what its first words name. */
+const OPENS_WITHIN = 30;
 const MARKER = /(?:^|\s)(\d{1,2})[).](?=\s)/g;
 
 /**
@@ -16,7 +18,12 @@ export class ListedThings {
       const items = itemsOf(part);
       const named = items.filter((item) =>
         names.some(
-          (name) => name.field === part.field && 'model' in name.of && name.start >= item.start && name.end <= item.end,
+          (name) =>
+            name.field === part.field &&
+            'model' in name.of &&
+            name.start >= item.start &&
+            name.start <= item.start + OPENS_WITHIN &&
+            name.end <= item.end,
         ),
       );
       if (named.length > 0)

@@ -8,7 +8,7 @@ import type { PartReading } from './values';
 
 /** Words by which a weight is of a parcel or of what a machine can take, not of the machine. Folded. */
 const OF_SOMETHING_ELSE = new Set(
-  'parcel package packed packaged boxed shipping postage courier crate post thread fabric cloth denim leather canvas paket verpackt versand karton colis emballage oil stand'.split(
+  'parcel package packed packaged boxed shipping postage courier crate post thread fabric cloth denim leather canvas box crated kiste karton boite carton paket verpackt versand karton colis emballage oil stand'.split(
     ' ',
   ),
 );

@@ -1,5 +1,6 @@
 import type { Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
+import { lookAlikes } from '../pack/misreadings';
 import { findSerialShapes, findSerials, normaliseSerial } from '../quantity/serials';
 import type { SerialMention } from '../quantity/types';
 import { clauseAt, quoteOf, type TextPart, tokenAt } from './part-text';
@@ -16,7 +17,7 @@ const OTHER_NUMBERS = new Set(
     ' ',
   ),
 );
-const CALLED_WITHIN = 9;
+const CALLED_WITHIN = 12;
 
 /**
  * Serials that an advert states: in fields of their own, called so in the text, or written in the form of a scheme
@@ -78,7 +79,7 @@ function isCalledNumber(part: TextPart, start: number): boolean {
 }
 
 /** A code that words call the number and no scheme knows: misread, or of no known form. */
-const CODE = /(?<![A-Za-z0-9])(?=[A-Z0-9]*\d{3})[A-Z]{0,3} ?[0-9OISB]{5,9}[A-Z]?(?![A-Za-z0-9])/g;
+const CODE = /(?<![A-Za-z0-9])[A-Z]{0,3} ?(?=(?:[A-Z]*\d){3})[0-9OISB]{4,9}[A-Z]?(?![A-Za-z0-9])/g;
 
 function calledCodes(
   part: TextPart,
@@ -89,7 +90,8 @@ function calledCodes(
     const start = found.index;
     const normal = normaliseSerial(found[0]);
     const isNew = knowledge.serials.schemesOf(normal).length === 0 && /[A-Z]/.test(normal);
-    if (!isNew || !isCalledNumber(part, start) || !isOfThis(part, start, stances)) return [];
+    if (!isNew || !isOfThis(part, start, stances)) return [];
+    if (!isCalledNumber(part, start) && lookAlikes(normal, knowledge).length === 0) return [];
     return [{ ...quoteOf(part, start, start + found[0].length), normal, stated: true }];
   });
 }

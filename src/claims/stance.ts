@@ -20,6 +20,7 @@ interface Found extends PhraseMatch<Trigger> {
 
 /** "no", "without" reach a few words; "is not" reaches further, but not across an "and". */
 const SHORT_DENIAL = 4;
+const COMPARED_WITHIN = 5;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 const BY_LANGUAGE: Record<string, readonly TriggerRow[]> = { en: english, de: german, fr: french };
@@ -51,7 +52,9 @@ export class StanceReader {
 
   constructor(part: TextPart, languages: ReadonlySet<string>) {
     this.#part = part;
-    const all = triggerIndex(languages).search(part.tokens);
+    const all = triggerIndex(languages)
+      .search(part.tokens)
+      .filter((one) => !one.value.ends || endsClause(part, one.lastToken));
     // The longest trigger at a place speaks: "not only" is no "not".
     this.#found = all
       .filter((one) => !all.some((other) => covers(other, one)))
@@ -80,6 +83,7 @@ export class StanceReader {
       }
       deciding = trigger;
     }
+    if (this.#isCompared(clause, firstToken)) stance = 'likens';
     if (rank(stance) < rank('guesses') && this.#isAsked(clause)) stance = 'guesses';
     // "not without a motor": two denials say it.
     if (stance === 'denies' && adjacent(denials)) stance = 'says';
@@ -103,7 +107,7 @@ export class StanceReader {
     const before = found.lastToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
     const sameClause = found.clause?.first === clause.first;
-    if (!sameClause) return across === true && before && found.clause?.sentence === clause.sentence;
+    if (!sameClause) return across === true && found.clause?.sentence === clause.sentence;
     const [from, to] = before ? [found.lastToken + 1, first] : [last + 1, found.firstToken];
     if (this.#words(from, to) > reach || (reach < 99 && this.#stopped(from, to))) return false;
     return !(effect === 'denies' && reach > SHORT_DENIAL && this.#joined(from, to));
@@ -123,6 +127,15 @@ export class StanceReader {
   #joined(from: number, to: number): boolean {
     for (let i = from; i < to; i++) if (JOINS.has(this.#part.tokens[i]!.folded)) return true;
     return false;
+  }
+
+  /** "As quiet as a rotary hook", "aussi solide que la fonte": the second "as" stands shortly before. */
+  #isCompared(clause: ClauseRange, first: number): boolean {
+    const words = this.#part.tokens.slice(clause.first, first).map((token) => token.folded);
+    const second = Math.max(...['as', 'wie', 'que', 'qu'].map((word) => words.lastIndexOf(word)));
+    if (second < 0 || words.length - second > COMPARED_WITHIN) return false;
+    const before = words.slice(Math.max(0, second - COMPARED_WITHIN), second);
+    return before.some((word) => word === 'as' || word === 'so' || word === 'aussi');
   }
 
   /** A question claims nothing: "Is it a zigzag?" */
@@ -165,4 +178,9 @@ function rank(stance: Stance): number {
 function covers(outer: PhraseMatch<unknown>, inner: PhraseMatch<unknown>): boolean {
   const wider = outer.lastToken - outer.firstToken > inner.lastToken - inner.firstToken;
   return wider && outer.firstToken <= inner.firstToken && outer.lastToken >= inner.lastToken;
+}
+
+function endsClause(part: TextPart, lastToken: number): boolean {
+  const clause = clauseAt(part, lastToken);
+  return clause !== null && part.tokens.slice(lastToken + 1, clause.last + 1).every((token) => token.kind === 'mark');
 }

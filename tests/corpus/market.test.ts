@@ -28,9 +28,12 @@ const pack = (url: URL) => {
   if (!read) throw new Error(JSON.stringify(issues));
   return read;
 };
+const PACKS = new URL('../../fixtures/packs/', import.meta.url);
 const knowledge = compile([
   pack(new URL('../../src/pack/shipped/trade.json', import.meta.url)),
-  pack(new URL('../../fixtures/packs/grindlewade-circle.json', import.meta.url)),
+  ...readdirSync(PACKS)
+    .filter((file) => file.endsWith('.json'))
+    .map((file) => pack(new URL(file, PACKS))),
 ]);
 
 const pages = readdirSync(MARKET, { withFileTypes: true })
@@ -39,7 +42,10 @@ const pages = readdirSync(MARKET, { withFileTypes: true })
 
 function read(page: string) {
   const url = `https://market.example/${page}/`;
-  const { document } = new JSDOM(readFileSync(new URL(`${page}/page.html`, MARKET)), { url }).window;
+  // Where a script of the page puts the content in, its settled form stands beside it.
+  const settled = new URL(`${page}/settled.html`, MARKET);
+  const file = existsSync(settled) ? settled : new URL(`${page}/page.html`, MARKET);
+  const { document } = new JSDOM(readFileSync(file), { url }).window;
   return readListing(document, url);
 }
 

@@ -65,4 +65,16 @@ export const german: readonly TriggerRow[] = [
     'nicht getestet|nicht geprüft|nicht ausprobiert|nie benutzt|nicht benutzt|noch nicht|nicht probiert',
     { effect: 'none', side: 'both', reach: 0 },
   ],
+  [
+    'meinte|sagte|behauptete|hatte sie als|führte sie als|schild mit',
+    { effect: 'quotes', side: 'before', reach: 99, across: true },
+  ],
+  ['wie', { effect: 'likens', side: 'before', reach: 2 }],
+  ['diese hier nicht|diese nicht|meine nicht', { effect: 'other', side: 'after', reach: 99, across: true }],
+  [
+    'daneben|auf dem bild daneben|im hintergrund|andere version|die version|die leichte version',
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  ['ist sie nicht|ist es nicht|hat sie nicht', { effect: 'denies', side: 'after', reach: 4, ends: true }],
+  ['entweder', { effect: 'guesses', side: 'before', reach: 99 }],
 ];

@@ -74,4 +74,22 @@ export const english: readonly TriggerRow[] = [
     "not tried|have not tried|haven't tried|not tested|have not tested|haven't tested|never tried|never used|not used|have not used|haven't used|not touched|not had|not seen",
     { effect: 'none', side: 'both', reach: 0 },
   ],
+  [
+    'had it down as|has it down as|had it as|have it down as|told me|tells me|label saying|sign saying|a note saying|some would call it|would call it|might call it|catalogued as|catalogued it as|the auctioneer|somebody wrote|someone wrote',
+    { effect: 'quotes', side: 'before', reach: 99, across: true },
+  ],
+  ['as any|as if|as though|as if it were|as though it were', { effect: 'likens', side: 'before', reach: 8 }],
+  [
+    'that one has|that one is|that one takes|the other has|the other one|the other machine|the version|the light version|other version|the next model|my modern|my newer|my everyday|my main machine|beside it|in the background|on the left|on the right',
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  [
+    "it isn't|it is not|it's not|it ain't|this isn't|this is not|they are not",
+    { effect: 'denies', side: 'after', reach: 4, ends: true },
+  ],
+  [
+    "this one doesn't|this one does not|this one hasn't|this one has not|this one isn't|this one is not|this one won't|mine doesn't|this doesn't",
+    { effect: 'other', side: 'after', reach: 99, across: true },
+  ],
+  ['either', { effect: 'guesses', side: 'before', reach: 99 }],
 ];

@@ -58,4 +58,12 @@ export const french: readonly TriggerRow[] = [
     'pas testé|pas testée|pas essayé|pas essayée|jamais utilisé|jamais utilisée|pas encore',
     { effect: 'none', side: 'both', reach: 0 },
   ],
+  ['comme', { effect: 'likens', side: 'before', reach: 2 }],
+  ['on dirait|on croirait', { effect: 'likens', side: 'before', reach: 8 }],
+  [
+    "la version|une version|la version légère|en arrière-plan|celle d'à côté|celle de ma",
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  ['celle-ci non|celle-ci pas|pas celle-ci', { effect: 'other', side: 'after', reach: 99, across: true }],
+  ['soit', { effect: 'guesses', side: 'before', reach: 99 }],
 ];

@@ -13,6 +13,8 @@ export interface Trigger {
   reach: number;
   /** sentence: reaches on through the later clauses of its sentence ("also for sale: …"). */
   across?: boolean;
+  /** Governs only where it ends its clause ("free arm it isn't"). */
+  ends?: boolean;
   /** Governs only names ("fits an X"), not features. */
   namesOnly?: boolean;
 }

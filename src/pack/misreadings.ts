@@ -1,34 +1,42 @@
-import type { Knowledge } from '../pack/knowledge';
-import type { Run } from '../pack/serial-index';
+import type { Knowledge } from './knowledge';
+import type { Run } from './serial-index';
 
 /** Characters that are taken for each other on a worn plate or in a photograph. */
 const LOOKS_LIKE: Record<string, string> = { O: '0', '0': 'O', I: '1', '1': 'I', S: '5', '5': 'S', B: '8', '8': 'B' };
 const MOST_CONFUSABLE = 8;
 const MOST_SUGGESTIONS = 6;
 
+export interface Misreading {
+  normal: string;
+  runs: Run[];
+}
+
 /**
  * What a serial that fits nothing may be a slip for: first characters that look alike, then one digit too many or too
  * few. Only numbers that lie in an allotted run of the given packs.
  */
-export function misreadings(
-  normal: string,
-  knowledge: Knowledge,
-  packs: ReadonlySet<string>,
-): { normal: string; runs: Run[] }[] {
-  for (const variants of [lookAlikes(normal), oneDigitOff(normal)]) {
-    const found = new Map<string, Run[]>();
-    for (const variant of variants) {
-      if (found.has(variant)) continue;
-      const runs = knowledge.serials.find(variant).filter((run) => packs.has(run.pack));
-      if (runs.length > 0) found.set(variant, runs);
-      if (found.size >= MOST_SUGGESTIONS) break;
-    }
-    if (found.size > 0) return [...found].map(([variant, runs]) => ({ normal: variant, runs }));
-  }
-  return [];
+export function misreadings(normal: string, knowledge: Knowledge, packs: ReadonlySet<string>): Misreading[] {
+  const alike = found(alikeVariants(normal), knowledge, packs);
+  return alike.length > 0 ? alike : found(oneDigitOff(normal), knowledge, packs);
 }
 
-function* lookAlikes(normal: string): Generator<string> {
+/** The allotted numbers that look like this one on a worn plate, in any pack. */
+export function lookAlikes(normal: string, knowledge: Knowledge): Misreading[] {
+  return found(alikeVariants(normal), knowledge, null);
+}
+
+function found(variants: Iterable<string>, knowledge: Knowledge, packs: ReadonlySet<string> | null): Misreading[] {
+  const out = new Map<string, Run[]>();
+  for (const variant of variants) {
+    if (out.has(variant)) continue;
+    const runs = knowledge.serials.find(variant).filter((run) => packs === null || packs.has(run.pack));
+    if (runs.length > 0) out.set(variant, runs);
+    if (out.size >= MOST_SUGGESTIONS) break;
+  }
+  return [...out].map(([variant, runs]) => ({ normal: variant, runs }));
+}
+
+function* alikeVariants(normal: string): Generator<string> {
   const places = [...normal].flatMap((character, i) => (LOOKS_LIKE[character] ? [i] : [])).slice(0, MOST_CONFUSABLE);
   const masks = Array.from({ length: 2 ** places.length - 1 }, (_, i) => i + 1);
   // Fewest changes first.
