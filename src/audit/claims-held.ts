@@ -1,8 +1,8 @@
 import type { Stanced } from '../claims/types';
+import { judge, type Verdict } from '../identify/judge';
 import type { Allowed, AttributeKnown, FactKnown, ModelKnown } from '../pack/knowledge';
 import { type AuditCase, type HeldAgainst, heldAgainst } from './case';
 import { type Conditions, factsInForce } from './conditions';
-import { judge, type Verdict } from './judge';
 import { yearsClaimed } from './years';
 
 /** What came of one claim: refuted or agreed, by which facts of which models; or packs disagree about it. */

@@ -75,7 +75,10 @@ function makersForms(reading: Reading, knowledge: Knowledge): { pack: string; sc
 /** The serial that decides: one that the advert calls so and that the tables know, else the first that it calls so. */
 export function deciding(serials: readonly SerialCase[]): SerialCase | null {
   const rank = (one: SerialCase): number =>
-    (one.claim.stated ? 2 : 0) + (one.runs.length > 0 ? 4 : 0) + (one.suggestions.length > 0 ? 1 : 0);
+    (one.claim.doubted ? -8 : 0) +
+    (one.claim.stated ? 2 : 0) +
+    (one.runs.length > 0 ? 4 : 0) +
+    (one.suggestions.length > 0 ? 1 : 0);
   return [...serials].sort((a, b) => rank(b) - rank(a))[0] ?? null;
 }
 

@@ -17,7 +17,7 @@ export function onSale(names: readonly NameClaim[]): NameClaim[] {
 export function claimedModels(names: readonly NameClaim[]): ModelKnown[] {
   const models = onSale(names).filter((name) => 'model' in name.of);
   const first = models[0];
-  if (!first || (first.stance === 'guesses' && isUndecided(models))) return [];
+  if (!first || (first.stance === 'guesses' && (isUndecided(models) || isFaint(first)))) return [];
   const same = models.filter(
     (name) => name.field === first.field && name.start === first.start && name.end === first.end,
   );
@@ -36,4 +36,14 @@ export function claimedFamily(names: readonly NameClaim[], model: ModelKnown | n
 function isUndecided(guesses: readonly NameClaim[]): boolean {
   const places = guesses.map((name) => name.name.toLowerCase());
   return new Set(places).size > 1;
+}
+
+/** "It could be a Name" names nothing yet; "I think it is a Name", "sold to me as a Name" do. */
+function isFaint(name: NameClaim): boolean {
+  return (
+    name.trigger === null ||
+    /^(?:could|may|might|perhaps|possibly|maybe|either|könnte|vielleicht|entweder|pourrait|peut|soit|someone|somebody)/i.test(
+      name.trigger,
+    )
+  );
 }

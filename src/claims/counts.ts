@@ -2,23 +2,53 @@ import { quoteOf, tokenAt } from './part-text';
 import type { CountClaim } from './reading';
 import type { PartReading } from './values';
 
-/** "Only 200 ever made", "one of just 500 built", "nur 300 Stück gebaut", "seulement 400 exemplaires". */
-const FEW_MADE =
-  /\b(?:only|just|fewer than|less than|under|nur|lediglich|weniger als|seulement|moins de) (?:about |around |some |etwa |rund |environ )?(\d{1,3}(?:[.,\u202f\u00a0 ]\d{3}){1,2}|\d{1,7}) ?(?:of (?:them|these|those) |were |was |stück |exemplaires? )?(?:ever |je |jemals )?(?:made|built|produced|manufactured|exist|known|survive|gebaut|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires)\b/giu;
+const WORDS: Record<string, number> = {
+  ten: 10,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  hundred: 100,
+  'a hundred': 100,
+  'one hundred': 100,
+  zehn: 10,
+  zwanzig: 20,
+  fünfzig: 50,
+  hundert: 100,
+  dix: 10,
+  vingt: 20,
+  cinquante: 50,
+  cent: 100,
+};
+const NUMBER = `(\\d{1,3}(?:[.,\\u202f\\u00a0 ]\\d{3}){1,2}|\\d{1,7}|${Object.keys(WORDS).join('|')})`;
+const FEW = '(?:only|just|fewer than|less than|under|nur|lediglich|weniger als|seulement|moins de)';
+const MADE =
+  '(?:made|built|produced|manufactured|exist|known|survive|gebaut|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|of this model|of these models)';
 
+/** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
+const FEW_MADE = new RegExp(
+  `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those) )?(?:were |was |stück |exemplaires? )?(?:ever |je |jemals )?${MADE}\\b`,
+  'giu',
+);
+const EXEMPLAIRES = new RegExp(`\\b${NUMBER} exemplaires? seulement\\b`, 'giu');
 /** "One of 500": nobody says so of the few machines on sale. */
 const ONE_OF =
-  /\b(?:one of|eine von|eine der|une des) (?:only |just |about |the |nur |etwa )?(\d{1,3}(?:[.,]\d{3}){1,2}|\d{2,7})\b/giu;
+  /\b(?:one of|eine von|eine der|une des) (?:only |just |about |the |nur |etwa |the last |the only )?(\d{1,3}(?:[.,]\d{3}){1,2}|\d{2,7}|fifty|twenty|thirty|forty|sixty|hundred)\b/giu;
 
 /** How many the advert says were made. */
 export function countsIn({ part, stances }: PartReading): CountClaim[] {
-  const few = [...part.text.matchAll(FEW_MADE)];
+  const few = [...part.text.matchAll(FEW_MADE), ...part.text.matchAll(EXEMPLAIRES)];
   const oneOf = [...part.text.matchAll(ONE_OF)].filter((found) => !few.some((other) => overlap(found, other)));
   return [...few, ...oneOf].map((found) => {
     const start = found.index;
     const end = start + found[0].length;
     const stance = stances.at(tokenAt(part, start), tokenAt(part, end - 1));
-    return { ...quoteOf(part, start, end), ...stance, most: Number(found[1]!.replace(/\D/g, '')) };
+    return {
+      ...quoteOf(part, start, end),
+      ...stance,
+      most: WORDS[found[1]!.toLowerCase()] ?? Number(found[1]!.replace(/\D/g, '')),
+    };
   });
 }
 

@@ -14,13 +14,18 @@ export function coveringPacks(
   names: readonly NameClaim[],
 ): Set<string> {
   const covering = new Set<string>();
-  for (const list of hits.values()) for (const hit of ofKind(list, 'thing')) covering.add(hit.value.pack);
+  // "Not a Name" and "like a Name" show nothing; where the word for the thing is such a name, neither does it.
+  const unmeant = names.filter((name) => name.stance === 'denies' || name.stance === 'likens');
+  for (const [part, list] of hits)
+    for (const hit of ofKind(list, 'thing'))
+      if (!unmeant.some((name) => name.field === part.field && hit.start >= name.start && hit.end <= name.end))
+        covering.add(hit.value.pack);
   for (const name of names) {
-    if ('maker' in name.of) continue;
+    if ('maker' in name.of || unmeant.includes(name)) continue;
     covering.add('model' in name.of ? name.of.model.pack : name.of.family.pack);
   }
   // A part noun alone ("table", "lamp") shows nothing; beside a maker's name it does.
-  const maker = names.some((name) => 'maker' in name.of);
+  const maker = names.some((name) => 'maker' in name.of && !unmeant.includes(name));
   if (maker) for (const list of hits.values()) for (const hit of ofKind(list, 'part')) covering.add(hit.value.pack);
   for (const pack of knowledge.packs) {
     const base = pack.about.extends;

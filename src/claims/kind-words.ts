@@ -11,7 +11,7 @@ export const WANTED_FIRST_PERSON =
   "i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
 
 export const LOT =
-  'job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
+  'contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
   'machines|konvolut|sammlung|sammlungsauflösung|posten|paket|lot de|collection de';
 
 /** Words of number that make a plural thing a lot: "three sewing machines". */
@@ -20,7 +20,7 @@ export const NUMBER_WORDS =
 
 export const SERVICE =
   'repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
-  'restorations undertaken|lessons|workshop|classes|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
+  'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|rewiring|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
   'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 
 /** Words that begin what a part fits or comes from, after which the thing itself isn't on sale. */
@@ -29,8 +29,12 @@ export const FITTING =
 
 /** Words after which come things that go with the one on sale. */
 export const ACCOMPANYING =
-  'with|in|incl|including|includes|and|plus|c/w|w/|comes with|complete with|mit|inkl|inklusive|samt|im|in der|und|avec|dans|et|en';
+  'with|in|incl|including|includes|and|plus|c/w|w/|comes with|complete with|à|mit|inkl|inklusive|samt|im|in der|und|avec|dans|et|en';
 
 /** A text that says so offers work, not a thing. */
 export const SERVICE_FIRST_PERSON =
-  'i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate';
+  "i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
+
+/** Words that make several named machines one offer: "X and Y, the pair". */
+export const TOGETHER =
+  "pair|the pair|both|the two|together|as a set|beide|zusammen|les deux|ensemble|won't split|will not split";

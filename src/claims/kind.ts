@@ -8,6 +8,7 @@ import {
   NUMBER_WORDS,
   SERVICE,
   SERVICE_FIRST_PERSON,
+  TOGETHER,
   WANTED,
   WANTED_FIRST_PERSON,
 } from './kind-words';
@@ -15,7 +16,7 @@ import { clauseAt, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
 import type { Kind } from './types';
 
-type Cue = 'wanted' | 'asks' | 'lot' | 'number' | 'service' | 'works' | 'fitting' | 'accompanying';
+type Cue = 'wanted' | 'asks' | 'lot' | 'number' | 'service' | 'works' | 'together' | 'fitting' | 'accompanying';
 
 const CUES = new PhraseIndex<Cue>();
 for (const [words, cue] of [
@@ -25,6 +26,7 @@ for (const [words, cue] of [
   [NUMBER_WORDS, 'number'],
   [SERVICE, 'service'],
   [SERVICE_FIRST_PERSON, 'works'],
+  [TOGETHER, 'together'],
   [FITTING, 'fitting'],
   [ACCOMPANYING, 'accompanying'],
 ] as const)
@@ -73,9 +75,14 @@ export function kindOf({ listing, title, description, hits, names }: KindInput):
 }
 
 /** "I repair …" in the first sentence, and no price of a thing. */
-function offersWork(description: TextPart | null, { price }: Listing): boolean {
+function offersWork(description: TextPart | null, { price, priceText }: Listing): boolean {
   const first = description?.clauses[0];
-  if (!description || !first || (price !== null && price.how !== 'from')) return false;
+  if (
+    !description ||
+    !first ||
+    (price !== null && price.how !== 'from' && !/call|flat|per |hour|visit|stunde|heure/i.test(priceText))
+  )
+    return false;
   return CUES.search(description.tokens).some(
     (cue) => cue.value === 'works' && clauseAt(description, cue.firstToken)?.sentence === first.sentence,
   );
@@ -121,12 +128,16 @@ function headOf(
       .map((name) => ({ what: 'name' as const, ...tokensOf(part, name), plural: false })),
   ].sort((a, b) => a.firstToken - b.firstToken);
   const first = nouns[0];
+  if (isFeaturedPart(part, hits, first, cues)) return 'part';
   if (!first) return cues.some((cue) => cue.value === 'lot' && cue.lastToken > cue.firstToken) ? 'lot' : null;
 
   const things = nouns.filter((one) => one.what === 'thing');
   const counted = things.some(
     (thing) => thing.plural && (cues.some((cue) => isCount(cue, thing, part)) || digitBefore(part, thing.firstToken)),
   );
+  const several =
+    new Set(names.flatMap((name) => (name.field === part.field && 'model' in name.of ? [name.of.model] : []))).size > 1;
+  if (several && cues.some((cue) => cue.value === 'together')) return 'lot';
   const lotWord = cues.some(
     (cue) =>
       cue.value === 'lot' &&
@@ -144,6 +155,26 @@ function headOf(
   const distinct = new Set(after.map((one) => part.tokens[one.lastToken]!.folded)).size;
   if (startsWithThing && things.length > 0 && distinct >= 2) return 'item';
   return 'part';
+}
+
+/** "Class 66 bobbins, fit …", "potted motor for …": a part whose feature and noun are one phrase opens the title. */
+function isFeaturedPart(
+  part: TextPart,
+  hits: readonly Hit[],
+  first: Noun | undefined,
+  cues: readonly { value: Cue; firstToken: number }[],
+): boolean {
+  return ofKind(hits, 'value').some((hit) => {
+    const opens = !first || hit.lastToken < first.firstToken;
+    const fits = cues.some((cue) => cue.value === 'fitting' && cue.firstToken > hit.lastToken);
+    return opens && fits && endsInPart(part, hit);
+  });
+}
+
+const PART_NOUNS = /^(bobbins?|motors?|shuttles?|foot|feet|hooks?|spulen?|canettes?|moteurs?|navettes?|motoren)$/;
+
+function endsInPart(part: TextPart, hit: Hit): boolean {
+  return PART_NOUNS.test(part.tokens[hit.lastToken]!.folded) || PART_NOUNS.test(part.tokens[hit.firstToken]!.folded);
 }
 
 function noun(what: 'thing' | 'part', hit: Hit, part: TextPart): Noun {

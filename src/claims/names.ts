@@ -54,16 +54,17 @@ function isNameHere(match: NameMatch, all: readonly NameMatch[], part: TextPart,
   return standsByItsMaker(match, all, part);
 }
 
-/** The makers (lower case) that an advert names anywhere, by their own name or a family's or model's. */
-export function makersNamed(parts: readonly TextPart[], knowledge: Knowledge): Set<string> {
-  const makers = new Set<string>();
+function packOf(of: Exclude<NameKnown['of'], { maker: string; pack: string }>): string {
+  return 'model' in of ? of.model.pack : of.family.pack;
+}
+
+/** The packs of whose makers, families or models an advert names one anywhere. */
+export function packsNamed(parts: readonly TextPart[], knowledge: Knowledge): Set<string> {
+  const packs = new Set<string>();
   for (const part of parts)
-    for (const { value } of knowledge.names.search(part.tokens)) {
-      if (value.stands !== 'alone') continue;
-      const here = 'maker' in value.of ? [value.of.maker] : makersOf(value.of);
-      for (const maker of here) makers.add(maker.toLowerCase());
-    }
-  return makers;
+    for (const { value } of knowledge.names.search(part.tokens))
+      if (value.stands === 'alone') packs.add('maker' in value.of ? value.of.pack : packOf(value.of));
+  return packs;
 }
 
 /** A bare number or letter is a name only near its own maker or family, or after a naming word beside such a name. */
@@ -92,7 +93,7 @@ function isRelated(of: NameKnown['of'], other: NameKnown['of']): boolean {
   return false;
 }
 
-function makersOf(of: Exclude<NameKnown['of'], { maker: string }>): string[] {
+function makersOf(of: Exclude<NameKnown['of'], { maker: string; pack: string }>): string[] {
   const makers = 'model' in of ? [of.model.def.maker, of.model.family?.def.maker] : [of.family.def.maker];
   return makers.filter((maker) => maker !== undefined);
 }
@@ -110,7 +111,10 @@ function hasNamingWord(match: NameMatch, part: TextPart): boolean {
  * "This is a …", "it's the …", "model: …": the advert says of the thing itself that this is its name. "That is the …"
  * speaks of something else.
  */
+const MINE = new Set('my our mein meine unsere unser mon ma notre'.split(' '));
+
 function isIdentified(match: NameMatch, part: TextPart): boolean {
+  if (opensWithMine(match, part)) return true;
   let words = 0;
   for (let i = match.firstToken - 1; i >= 0 && words < IDENTITY_REACH; i--) {
     const token = part.tokens[i]!;
@@ -121,4 +125,13 @@ function isIdentified(match: NameMatch, part: TextPart): boolean {
     if (IDENTITY.has(token.folded)) return true;
   }
   return false;
+}
+
+/** "My Name has been …" at the start of a sentence. */
+function opensWithMine(match: NameMatch, part: TextPart): boolean {
+  const clause = clauseAt(part, match.firstToken);
+  if (!clause || part.field === 'title') return false;
+  const words = part.tokens.slice(clause.first, match.firstToken).filter((token) => token.kind === 'word');
+  const opens = part.clauses.find((one) => one.sentence === clause.sentence)?.first === clause.first;
+  return opens && words.length <= 3 && MINE.has(words[0]?.folded ?? '');
 }

@@ -1,5 +1,6 @@
 import type { Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
+import { agesIn } from './ages';
 import { claimedFamily, claimedModels } from './claimed';
 import { countsIn } from './counts';
 import { coveringPacks } from './covering';
@@ -8,7 +9,7 @@ import { kindOf } from './kind';
 import { languagesOf } from './language';
 import { ListedThings } from './listed-things';
 import { measuresIn } from './measures';
-import { makersNamed, namesIn } from './names';
+import { namesIn, packsNamed } from './names';
 import { OtherModels } from './other-models';
 import { type TextPart, textParts } from './part-text';
 import { placesIn } from './places';
@@ -28,9 +29,9 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     hits: hitsIn(part, knowledge, languages),
     stances: new StanceReader(part, languages),
   }));
-  const makers = makersNamed(parts, knowledge);
+  const named = packsNamed(parts, knowledge);
   const names = readings.flatMap(({ part, hits, stances }) =>
-    namesIn(part, knowledge, stances, ofKind(hits, 'thing'), makers),
+    namesIn(part, knowledge, stances, ofKind(hits, 'thing'), named),
   );
   const hitsOf = new Map<TextPart, readonly Hit[]>(readings.map(({ part, hits }) => [part, hits]));
   const stancesOf = new Map(readings.map(({ part, stances }) => [part, stances]));
@@ -54,6 +55,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     wordings: each(wordingsIn),
     measures: each((reading) => measuresIn(reading, knowledge, listing.language)),
     years: each(yearsIn),
+    ages: each(agesIn),
     counts: each(countsIn),
     places: each(placesIn),
     fitting: readings.flatMap((reading) =>

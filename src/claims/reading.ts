@@ -36,7 +36,7 @@ export interface YearClaim extends Stanced {
 }
 
 export interface NameClaim extends Stanced {
-  of: { model: ModelKnown } | { family: FamilyKnown } | { maker: string };
+  of: { model: ModelKnown } | { family: FamilyKnown } | { maker: string; pack: string };
   /** The name as the pack writes it. */
   name: string;
   /** Read in spite of a misspelling. */
@@ -49,6 +49,11 @@ export interface NameClaim extends Stanced {
 export interface PlaceClaim extends Stanced {
   pack: string;
   place: string;
+}
+
+/** "Over 100 years old": at least so many years. */
+export interface AgeClaim extends Stanced {
+  atLeast: number;
 }
 
 /** "Only 200 ever made": at most so many. */
@@ -66,6 +71,8 @@ export interface SerialClaim extends Quote {
   normal: string;
   /** Words call it a serial, or it stands in a field for it; else only its shape speaks for it. */
   stated: boolean;
+  /** The advert itself takes it back, or asks. */
+  doubted?: boolean;
 }
 
 /** All that an advert's wording says, before anything is held against it. */
@@ -83,6 +90,7 @@ export interface Reading {
   wordings: WordingClaim[];
   measures: MeasureClaim[];
   years: YearClaim[];
+  ages: AgeClaim[];
   counts: CountClaim[];
   places: PlaceClaim[];
   fitting: FitClaim[];

@@ -53,7 +53,15 @@ export function serialsOf(
     const normal = normaliseSerial(written);
     if (normal) add({ field: 'serials', quote: written, start: 0, end: written.length, normal, stated: true });
   }
-  return out;
+  return out.map((claim) => ({ ...claim, doubted: isDoubted(claim, parts) }));
+}
+
+/** A question mark, or a word that takes it back, right after the number: "210999? I make it 230999", "… no, 230999". */
+const TAKEN_BACK = /^\s*(?:\?|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b)/i;
+
+function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
+  const part = parts.find((one) => one.field === claim.field);
+  return part !== undefined && TAKEN_BACK.test(part.text.slice(claim.end, claim.end + 24));
 }
 
 /** "1150338 N": a letter that stands apart belongs to the number where a scheme has it. */

@@ -24,9 +24,26 @@ export function yearsIn(reading: PartReading): YearClaim[] {
       from: mention.from,
       to: mention.to,
       approximate: mention.approximate,
-      kind: mention.kind === 'unknown' && isMadeByPlace(reading, mention, first, last) ? 'made' : mention.kind,
+      kind: kindHere(reading, mention, first, last),
     };
   });
+}
+
+/** "The firm dates from 1884" says nothing of the thing. Folded. */
+const FIRMS = new Set(
+  'firm company maker manufacturer factory business club house firma hersteller werk fabrik haus maison fabricant usine entreprise'.split(
+    ' ',
+  ),
+);
+
+function isOfTheFirm({ part }: PartReading, first: number): boolean {
+  const clause = clauseAt(part, first);
+  return clause !== null && part.tokens.slice(clause.first, first).some((token) => FIRMS.has(token.folded));
+}
+
+function kindHere(reading: PartReading, mention: YearMention, first: number, last: number): YearMention['kind'] {
+  if (mention.kind === 'made' && reading.part.field === 'description' && isOfTheFirm(reading, first)) return 'other';
+  return mention.kind === 'unknown' && isMadeByPlace(reading, mention, first, last) ? 'made' : mention.kind;
 }
 
 function isMadeByPlace({ part, hits }: PartReading, mention: YearMention, first: number, last: number): boolean {

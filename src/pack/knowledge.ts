@@ -93,7 +93,7 @@ export interface NameKnown {
   text: string;
   /** alone: a name wherever it stands; named: where the maker or family is named in the advert; near: right beside it. */
   stands: 'alone' | 'named' | 'near';
-  of: { model: ModelKnown } | { family: FamilyKnown } | { maker: string };
+  of: { model: ModelKnown } | { family: FamilyKnown } | { maker: string; pack: string };
 }
 
 export interface PackKnown {

@@ -21,7 +21,7 @@ interface MadeKnown {
 export function ageWords(auditCase: AuditCase): Finding[] {
   const made = madeKnown(auditCase);
   if (!made) return [];
-  return [...words(auditCase, made), ...years(auditCase, made)];
+  return [...words(auditCase, made), ...ages(auditCase, made), ...years(auditCase, made)];
 }
 
 function madeKnown(auditCase: AuditCase): MadeKnown | null {
@@ -69,6 +69,14 @@ function words({ reading, year }: AuditCase, made: MadeKnown): Finding[] {
       const firm = claim.entry.use !== 'loose';
       return [finding(claim, made, wrong ? (firm ? 'disproved' : 'caution') : 'agrees', claim.entry.id)];
     });
+}
+
+/** "Over 100 years old", where even the oldest of them is younger. */
+function ages({ reading, year }: AuditCase, made: MadeKnown): Finding[] {
+  return reading.ages
+    .filter((claim) => isAsserted(claim) && claim.stance === 'says')
+    .filter((claim) => apart(made, { from: null, to: year - claim.atLeast }))
+    .map((claim) => finding(claim, made, 'disproved', String(claim.atLeast)));
 }
 
 /** Years that the advert gives, against the span in which the model was made; a serial's year is another check's. */

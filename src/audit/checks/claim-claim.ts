@@ -1,9 +1,9 @@
 import type { Stanced } from '../../claims/types';
+import { judge } from '../../identify/judge';
 import { findingTexts } from '../../text/catalogue/findings';
 import { type Assertion, assertions } from '../assertions';
 import type { AuditCase } from '../case';
 import { hold } from '../claims-held';
-import { judge } from '../judge';
 import type { Finding } from '../types';
 import { allowedText, saidEach, say } from '../words';
 import { yearsClaimed } from '../years';
@@ -25,6 +25,7 @@ export function claimClaim(auditCase: AuditCase): Finding[] {
 
 function exclude(first: Assertion, second: Assertion): boolean {
   if (first.denied && second.denied) return false;
+  if (first.denied !== second.denied && excludesNothing(first)) return false;
   const [says, other] = first.denied ? [second, first] : [first, second];
   const fact = {
     attribute: says.attribute,
@@ -37,6 +38,13 @@ function exclude(first: Assertion, second: Assertion): boolean {
     source: null,
   };
   return judge({ allowed: other.allowed, denied: other.denied }, says.attribute, [fact]) === 'refutes';
+}
+
+/** "Treadle" and "without the treadle": a value that lets all others stand beside it is a thing that comes with it. */
+function excludesNothing({ attribute, allowed }: Assertion): boolean {
+  if (attribute.def.kind !== 'choice' || allowed.kind !== 'values') return false;
+  const { values } = attribute.def;
+  return [...allowed.values].every((id) => values.find((value) => value.id === id)?.excludes?.length === 0);
 }
 
 function isDecided(auditCase: AuditCase, one: Assertion): boolean {

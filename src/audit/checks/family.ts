@@ -1,8 +1,8 @@
+import { judge } from '../../identify/judge';
 import type { FactKnown, FamilyKnown } from '../../pack/knowledge';
 import { findingTexts } from '../../text/catalogue/findings';
 import { type Assertion, assertions } from '../assertions';
 import type { AuditCase } from '../case';
-import { judge } from '../judge';
 import type { Finding } from '../types';
 import { allowedText, saidEach, say } from '../words';
 

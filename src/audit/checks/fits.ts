@@ -1,8 +1,8 @@
 import type { NameClaim, ValueClaim } from '../../claims/reading';
+import { judge } from '../../identify/judge';
 import type { ModelKnown } from '../../pack/knowledge';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
-import { judge } from '../judge';
 import type { Finding } from '../types';
 import { allowedText, knownFact, modelsText, saidEach, say } from '../words';
 

@@ -1,9 +1,9 @@
 import { onSale } from '../../claims/claimed';
+import { judge } from '../../identify/judge';
 import type { AttributeKnown, FactKnown, ModelKnown } from '../../pack/knowledge';
 import { findingTexts } from '../../text/catalogue/findings';
 import { assertions } from '../assertions';
 import type { AuditCase } from '../case';
-import { judge } from '../judge';
 import type { Finding } from '../types';
 import { allowedText, knownFact, saidEach, say } from '../words';
 

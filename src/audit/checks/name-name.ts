@@ -17,7 +17,11 @@ interface ModelName {
  * The advert calls the thing by two models' names. Only where both are said in so many words (a title's name, or
  * "this is a …", "Model: …") they exclude each other; else it is a question which is on sale.
  */
-export function nameName({ reading }: AuditCase): Finding[] {
+export function nameName(auditCase: AuditCase): Finding[] {
+  return [...twoModels(auditCase), ...anotherMaker(auditCase)];
+}
+
+function twoModels({ reading }: AuditCase): Finding[] {
   const names: ModelName[] = onSale(reading.names).flatMap((claim) =>
     'model' in claim.of && !claim.of.model.isType ? [{ claim, model: claim.of.model }] : [],
   );
@@ -64,4 +68,41 @@ function isSamePlace(a: NameClaim, b: NameClaim): boolean {
 
 function contained(inner: NameClaim, outer: NameClaim): boolean {
   return inner.field === outer.field && inner.start >= outer.start && inner.end <= outer.end;
+}
+
+/** The title gives one maker's name to another maker's model, and nowhere names the model's own maker. */
+function anotherMaker({ reading, knowledge }: AuditCase): Finding[] {
+  const model = reading.claimedModels.find((one) => !one.isType);
+  const own = makerOf(model);
+  if (!model || !own) return [];
+  const said = onSale(reading.names).filter((name) => name.stance === 'says' && !name.misspelt);
+  const makers = said.flatMap((name) => {
+    const maker =
+      'maker' in name.of ? name.of.maker : 'family' in name.of ? name.of.family.def.maker : makerOf(name.of.model);
+    return maker ? [{ name, maker: maker.toLowerCase() }] : [];
+  });
+  const isModelsName = (name: NameClaim): boolean => 'model' in name.of && name.of.model.ref === model.ref;
+  const other = makers.find(({ name, maker }) => name.field === 'title' && maker !== own && !('model' in name.of));
+  const ownNamed = makers.some(({ name, maker }) => maker === own && !isModelsName(name));
+  const claim = said.find(isModelsName);
+  if (!other || ownNamed || !claim) return [];
+  const source = knowledge.packs.find((pack) => pack.id === model.pack)?.citations.get(model.def.source ?? '') ?? null;
+  return [
+    {
+      id: `name-name:${model.ref}:maker`,
+      check: 'name-name',
+      standing: 'disproved',
+      attribute: null,
+      said: [saidOf(other.name), saidOf(claim)],
+      known: [
+        { pack: model.pack, entry: model.id, text: texts.knownMaker(model.label, model.def.maker ?? own), source },
+      ],
+      text: texts.anotherMaker(other.name.quote, claim.quote),
+      ask: texts.askMaker,
+    },
+  ];
+}
+
+function makerOf(model: ModelKnown | undefined): string | null {
+  return (model?.def.maker ?? model?.family?.def.maker)?.toLowerCase() ?? null;
 }

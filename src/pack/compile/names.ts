@@ -16,7 +16,7 @@ export function indexNames(scope: Scope, knowledge: Knowledge): void {
   const maker = (text: string | undefined): void => {
     if (!text || seen.has(text.toLowerCase())) return;
     seen.add(text.toLowerCase());
-    add(text, { maker: text });
+    add(text, { maker: text, pack: scope.id });
   };
   for (const def of scope.pack.families ?? []) {
     const family = knowledge.families.get(`${scope.id}/${def.id}`);

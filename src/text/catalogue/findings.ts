@@ -62,6 +62,9 @@ export const findingTexts = {
     unproved: (first: string, second: string) =>
       `The advert names “${first}” and “${second}”: which of the two is on sale?`,
     known: (label: string, other: string) => `${label} and ${other} are two models.`,
+    knownMaker: (label: string, maker: string) => `${label} was made by ${maker}.`,
+    anotherMaker: (maker: string, model: string) => `“${maker}” didn't make the “${model}”.`,
+    askMaker: 'Could you send a photo of the maker’s name and of any model plate?',
     ask: (first: string, second: string) =>
       `Is it the ${first} or the ${second}? Could you send a photo of the whole machine and of any model plate?`,
   },
