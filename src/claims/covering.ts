@@ -25,8 +25,13 @@ export function coveringPacks(
     covering.add('model' in name.of ? name.of.model.pack : name.of.family.pack);
   }
   // A part noun alone ("table", "lamp") shows nothing; beside a maker's name it does.
-  const maker = names.some((name) => 'maker' in name.of && !unmeant.includes(name));
-  if (maker) for (const list of hits.values()) for (const hit of ofKind(list, 'part')) covering.add(hit.value.pack);
+  const makers = names.flatMap((name) => ('maker' in name.of && !unmeant.includes(name) ? [name.of.pack] : []));
+  const theirs = knowledge.packs
+    .filter((pack) => makers.includes(pack.id))
+    .flatMap(({ id, about }) => [id, about.extends]);
+  for (const list of hits.values())
+    for (const hit of ofKind(list, 'part'))
+      if (theirs.includes(hit.value.pack)) for (const id of makers) covering.add(id);
   for (const pack of knowledge.packs) {
     const base = pack.about.extends;
     if (base === undefined) continue;

@@ -49,8 +49,7 @@ const isModel = (match: NameMatch): boolean => 'model' in match.value.of;
 function isNameHere(match: NameMatch, all: readonly NameMatch[], part: TextPart, named: ReadonlySet<string>): boolean {
   const { stands, of } = match.value;
   if (stands === 'alone') return true;
-  if (stands === 'named' && !('maker' in of) && makersOf(of).some((maker) => named.has(maker.toLowerCase())))
-    return true;
+  if (stands === 'named' && !('maker' in of) && named.has(packOf(of))) return true;
   return standsByItsMaker(match, all, part);
 }
 

@@ -54,7 +54,7 @@ export class StanceReader {
     this.#part = part;
     const all = triggerIndex(languages)
       .search(part.tokens)
-      .filter((one) => !one.value.ends || endsClause(part, one.lastToken));
+      .filter((one) => !(one.value.ends && !endsClause(part, one.lastToken)) && !isNumberSign(part, one));
     // The longest trigger at a place speaks: "not only" is no "not".
     this.#found = all
       .filter((one) => !all.some((other) => covers(other, one)))
@@ -84,6 +84,7 @@ export class StanceReader {
       deciding = trigger;
     }
     if (this.#isCompared(clause, firstToken)) stance = 'likens';
+    if (stance === 'says' && this.#isListedAsLacking(clause)) stance = 'denies';
     if (rank(stance) < rank('guesses') && this.#isAsked(clause)) stance = 'guesses';
     // "not without a motor": two denials say it.
     if (stance === 'denies' && adjacent(denials)) stance = 'says';
@@ -132,10 +133,28 @@ export class StanceReader {
   /** "As quiet as a rotary hook", "aussi solide que la fonte": the second "as" stands shortly before. */
   #isCompared(clause: ClauseRange, first: number): boolean {
     const words = this.#part.tokens.slice(clause.first, first).map((token) => token.folded);
-    const second = Math.max(...['as', 'wie', 'que', 'qu'].map((word) => words.lastIndexOf(word)));
+    const second = Math.max(...['as', 'wie', 'que', 'qu', "qu'"].map((word) => words.lastIndexOf(word)));
     if (second < 0 || words.length - second > COMPARED_WITHIN) return false;
     const before = words.slice(Math.max(0, second - COMPARED_WITHIN), second);
     return before.some((word) => word === 'as' || word === 'so' || word === 'aussi');
+  }
+
+  /** "What it can't do: zigzag, drop feed, leather": a clause before the colon denies the whole list. */
+  #isListedAsLacking(clause: ClauseRange): boolean {
+    const { clauses } = this.#part;
+    for (let i = clauses.indexOf(clause) - 1; i >= 0 && clauses[i]!.sentence === clause.sentence; i--) {
+      const before = clauses[i]!;
+      if (before.tokens.at(-1)?.folded !== ':') continue;
+      return this.#found.some(
+        ({ value, firstToken, lastToken }) =>
+          value.effect === 'denies' &&
+          value.side === 'before' &&
+          firstToken >= before.first &&
+          lastToken <= before.last &&
+          before.last - lastToken <= 3,
+      );
+    }
+    return false;
   }
 
   /** A question claims nothing: "Is it a zigzag?" */
@@ -183,4 +202,10 @@ function covers(outer: PhraseMatch<unknown>, inner: PhraseMatch<unknown>): boole
 function endsClause(part: TextPart, lastToken: number): boolean {
   const clause = clauseAt(part, lastToken);
   return clause !== null && part.tokens.slice(lastToken + 1, clause.last + 1).every((token) => token.kind === 'mark');
+}
+
+/** "No. 20417": a number's sign, no denial. */
+function isNumberSign(part: TextPart, { firstToken, lastToken, start, end }: PhraseMatch<Trigger>): boolean {
+  if (firstToken !== lastToken || !/^nos?$/i.test(part.text.slice(start, end))) return false;
+  return /^\s*[.:°#]?\s*[A-Z]{0,3}[ -]?\d/.test(part.text.slice(end, end + 12));
 }

@@ -1,7 +1,7 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import { localText } from '../pack/local-text';
 import { tokenise } from '../text/tokens';
-import { type Hit, ofKind } from './hits';
+import { contains, type Hit, ofKind } from './hits';
 import { clauseAt, type TextPart } from './part-text';
 
 /** Words after which a noun is what the feature is of: "handle in alloy", "the case is aluminium". */
@@ -25,7 +25,9 @@ export function partMeant(
   const clause = clauseAt(part, hit.firstToken);
   if (!clause) return null;
   const inClause = (one: Hit): boolean => one.firstToken >= clause.first && one.lastToken <= clause.last;
-  const parts = ofKind(hits, 'part').filter((one) => inClause(one) && !overlaps(one, hit));
+  const parts = ofKind(hits, 'part').filter(
+    (one) => inClause(one) && !overlaps(one, hit) && !hits.some((other) => contains(other, one)),
+  );
   const things = ofKind(hits, 'thing').filter(inClause);
   for (const noun of parts) {
     if (attribute && isAbout(attribute, part, noun)) continue;

@@ -49,6 +49,12 @@ function read(page: string) {
   return readListing(document, url);
 }
 
+/** Two ways of writing an amount ("140", "140.00") are one price. */
+function inNumbers(price: unknown): unknown {
+  const { amount, ...rest } = (price ?? {}) as { amount?: string };
+  return amount === undefined ? null : { ...rest, amount: Number(amount) };
+}
+
 const brief = (finding: Finding): string =>
   `${finding.check} ${finding.attribute ?? '-'} ${finding.said.map((said) => said.quote).join(' + ')}`;
 
@@ -74,7 +80,10 @@ describe.each(pages)('%s', (page) => {
 
   it('reads as a person reads it', () => {
     const { photosCount, ...fields } = expected.listing ?? {};
-    for (const [field, value] of Object.entries(fields)) expect(listing, field).toMatchObject({ [field]: value });
+    for (const [field, value] of Object.entries(fields)) {
+      const read = listing[field as keyof typeof listing];
+      expect(field === 'price' ? inNumbers(read) : read, field).toEqual(field === 'price' ? inNumbers(value) : value);
+    }
     if (photosCount !== undefined) expect(listing.photos).toHaveLength(photosCount);
   });
 

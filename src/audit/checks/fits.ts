@@ -1,4 +1,6 @@
-import type { NameClaim, ValueClaim } from '../../claims/reading';
+import { clauseAt, tokenAt } from '../../claims/part-text';
+import type { NameClaim, Reading, ValueClaim } from '../../claims/reading';
+import type { Quote } from '../../claims/types';
 import { judge } from '../../identify/judge';
 import type { ModelKnown } from '../../pack/knowledge';
 import { findingTexts } from '../../text/catalogue/findings';
@@ -19,9 +21,25 @@ export function fits(auditCase: AuditCase): Finding[] {
     (name) => 'model' in name.of && name.stance !== 'denies' && name.stance !== 'quotes',
   );
   return distinct(named).flatMap(({ name, model }) => [
-    ...byFeature(reading.values, name, model),
+    ...byFeature(ownFeatures(reading), name, model),
     ...byList(auditCase, name, model),
   ]);
+}
+
+/** What the advert says of the part itself: not in a sentence about what it doesn't fit. Once for each feature. */
+function ownFeatures({ values, names, parts }: Reading): ValueClaim[] {
+  const sentenceOf = (claim: Quote): string => {
+    const part = parts.find((one) => one.field === claim.field);
+    return part ? `${claim.field} ${clauseAt(part, tokenAt(part, claim.start))?.sentence}` : claim.field;
+  };
+  const foreign = new Set(names.filter((name) => name.stance === 'denies').map(sentenceOf));
+  const seen = new Set<string>();
+  return values.filter((claim) => {
+    const key = `${claim.attribute.ref} ${String(claim.value)}`;
+    const isNew = !seen.has(key) && !foreign.has(sentenceOf(claim));
+    if (isNew) seen.add(key);
+    return isNew;
+  });
 }
 
 function distinct(names: readonly NameClaim[]): { name: NameClaim; model: ModelKnown }[] {
@@ -33,7 +51,7 @@ function distinct(names: readonly NameClaim[]): { name: NameClaim; model: ModelK
 /** What must be the same in a part and the model it fits: the pack marks such attributes. */
 function byFeature(values: readonly ValueClaim[], name: NameClaim, model: ModelKnown): Finding[] {
   return values
-    .filter((claim) => claim.stance === 'says' && claim.attribute.def.fitting)
+    .filter((claim) => claim.stance === 'says' && claim.subject === 'this' && claim.attribute.def.fitting)
     .flatMap((claim) => {
       const facts = (model.facts.get(claim.attribute.ref) ?? []).filter((fact) => fact.always);
       if (facts.length === 0 || facts.some((fact) => fact.when !== null)) return [];

@@ -77,4 +77,9 @@ export const german: readonly TriggerRow[] = [
   ],
   ['ist sie nicht|ist es nicht|hat sie nicht', { effect: 'denies', side: 'after', reach: 4, ends: true }],
   ['entweder', { effect: 'guesses', side: 'before', reach: 99 }],
+  ['falls|wenn|ob', { effect: 'guesses', side: 'before', reach: 99, across: true }],
+  [
+    'passt nicht auf|passen nicht auf|passt nicht in|passen nicht in|passt nicht zu|nicht für',
+    { effect: 'denies', side: 'before', reach: 14, namesOnly: true, across: true },
+  ],
 ];

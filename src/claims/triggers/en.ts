@@ -11,7 +11,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   ['no|without|w/o|sans|non|missing|missing its|missing the|zero', { effect: 'denies', side: 'before', reach: 4 }],
-  ['-free|free of', { effect: 'denies', side: 'before', reach: 2 }],
+  ['free of|free from', { effect: 'denies', side: 'before', reach: 2 }],
   [
     "won't fit|will not fit|doesn't fit|does not fit|do not fit|don't fit|won't work|does not work on|not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|excluded|not part of the sale",
     { effect: 'denies', side: 'after', reach: 6 },
@@ -92,4 +92,9 @@ export const english: readonly TriggerRow[] = [
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
   ['either', { effect: 'guesses', side: 'before', reach: 99 }],
+  ['if|whether|unless', { effect: 'guesses', side: 'before', reach: 99, across: true }],
+  [
+    "do not fit|does not fit|don't fit|doesn't fit|won't fit|will not fit|not for|is not for|are not for|not suitable for|will not go into|won't go into|will not go in",
+    { effect: 'denies', side: 'before', reach: 14, namesOnly: true, across: true },
+  ],
 ];

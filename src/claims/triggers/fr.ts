@@ -66,4 +66,9 @@ export const french: readonly TriggerRow[] = [
   ],
   ['celle-ci non|celle-ci pas|pas celle-ci', { effect: 'other', side: 'after', reach: 99, across: true }],
   ['soit', { effect: 'guesses', side: 'before', reach: 99 }],
+  ['si', { effect: 'guesses', side: 'before', reach: 99, across: true }],
+  [
+    'ne va pas sur|ne vont pas sur|ne convient pas|ne conviennent pas|pas pour',
+    { effect: 'denies', side: 'before', reach: 14, namesOnly: true, across: true },
+  ],
 ];
