@@ -1,26 +1,20 @@
-import { type Database, openKeep } from '../../src/keep/open';
 import { readShelf } from '../../src/keep/packs';
 import type { Kept } from '../../src/keep/trouble';
 import { type ShelvedPack, type ShippedText, shelved } from '../../src/session/packs';
+import { withKeep } from './keep';
 
 /** Files of the extension's own folder packs/. */
 const SHIPPED = ['trade.json'] as const;
-
-/** Runs one piece of work on this browser's database and closes it: no page keeps it open while it only shows. */
-export async function withKeep<T>(work: (db: Database) => Promise<Kept<T>>): Promise<Kept<T>> {
-  const keep = await openKeep();
-  if (!keep.ok) return keep;
-  try {
-    return await work(keep.value);
-  } finally {
-    keep.value.close();
-  }
-}
 
 /** The shipped packs and the user's own, read and checked. */
 export async function loadShelf(): Promise<Kept<ShelvedPack[]>> {
   const [shipped, shelf] = await Promise.all([shippedTexts(), withKeep(readShelf)]);
   return shelf.ok ? { ok: true, value: shelved(shipped, shelf.value) } : shelf;
+}
+
+/** The packs that came with the program, by themselves. */
+export async function loadShipped(): Promise<ShelvedPack[]> {
+  return shelved(await shippedTexts(), { packs: [], switches: new Map() });
 }
 
 /** Empty text where a file of ours can't be read: the shelf then shows it as a pack that can't be read. */

@@ -23,6 +23,18 @@ export function readShelf(db: Database): Promise<Kept<Shelf>> {
   });
 }
 
+/** Which packs are installed: one after the other, so that the large ones' texts are never held together. */
+export function readEditions(db: Database): Promise<Kept<Omit<KeptPack, 'text'>[]>> {
+  return look(db, ['packs'], async (transaction) => {
+    const editions: Omit<KeptPack, 'text'>[] = [];
+    for await (const { value } of transaction.objectStore('packs')) {
+      const { text: _, ...rest } = value;
+      editions.push(rest);
+    }
+    return editions;
+  });
+}
+
 /** Puts packs on the shelf, all of them or none; one with the same id is replaced. */
 export function putPacks(db: Database, packs: readonly KeptPack[]): Promise<Kept<void>> {
   return change(db, ['packs'], async (transaction) => {

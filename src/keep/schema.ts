@@ -8,6 +8,8 @@ export interface KeptPack {
   text: string;
   /** ISO 8601 instant. */
   installedAt: string;
+  /** Fingerprint of the key whose seal was found sound at installation; null or left out: unsealed. */
+  sealedBy?: string | null;
 }
 
 /** Packs that the user has switched off, by id, shipped ones too. A pack without an entry is on. */

@@ -1,8 +1,38 @@
-import type { Harvest } from '../listing/types';
+import type { Kept } from '../keep/trouble';
+import type { Draft, Harvest } from '../listing/types';
+import type { Answer } from './answer';
 import type { SessionEvent, Wanted } from './events';
+import type { InstallStep } from './install';
+import type { PackCard } from './pack-card';
 
-/** What the panel tells the thread in which its engine runs. */
-export type ToEngine = { type: 'packsChanged' } | { type: 'audit'; wanted: Wanted; harvest: Harvest; asOf: string };
+/** What our pages tell the thread in which the engine runs. */
+export type ToEngine =
+  /** Read the packs, for the first time or anew. Nothing is read before. */
+  | { type: 'packsChanged' }
+  | { type: 'audit'; wanted: Wanted; harvest: Harvest; asOf: string }
+  | { type: 'ask'; number: number; question: Question }
+  /** Check these files and install them, all or none. */
+  | { type: 'install'; files: File[]; installedAt: string };
 
-/** What that thread tells the panel: events of the session as they are. */
-export type FromEngine = Extract<SessionEvent, { type: 'packsReady' | 'packsFailed' | 'answered' }>;
+/** What that thread tells our pages. */
+export type FromEngine = PanelAnswer | BenchAnswer;
+
+/** To the panel: events of its session as they are. */
+export type PanelAnswer = Extract<SessionEvent, { type: 'packsReady' | 'packsFailed' | 'answered' }>;
+
+/** To the workbench: a reply to the question of that number, or how far an installation has come. */
+export type BenchAnswer =
+  | { type: 'reply'; number: number; reply: Reply<keyof Replies> }
+  | { type: 'installing'; step: InstallStep };
+
+/** What the workbench asks; each is answered once the packs have been read. */
+export type Question = { about: 'shelf' } | { about: 'draft'; draft: Draft; asOf: string };
+
+/** What each question is answered with. */
+export interface Replies {
+  shelf: PackCard[];
+  draft: Answer;
+}
+
+/** The answer, or why there is none: a trouble of storage. */
+export type Reply<About extends keyof Replies> = Kept<Replies[About]>;

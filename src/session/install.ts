@@ -1,21 +1,40 @@
+import type { Trouble } from '../keep/trouble';
 import type { PackIssue } from '../pack/issues';
-import { parsePack } from '../pack/parse';
-import type { Pack } from '../pack/schema/index';
+import { localText } from '../pack/local-text';
+import type { About } from '../pack/schema/about';
+import { openPackFile } from '../sharing/open-file';
 import { installTexts as texts } from '../text/catalogue/workbench';
-import type { ShelvedPack } from './packs';
 
-/** A file that a user chose, as text. */
+/** A file that a user chose. Reading it answers its text, or what is wrong with it. */
 export interface ChosenFile {
   name: string;
-  text: string;
+  read: () => Promise<string | PackIssue>;
 }
 
+/** What must be known of a pack that stands on the shelf already. */
+export interface Standing {
+  id: string;
+  edition: number;
+  shipped: boolean;
+  sealedBy: string | null;
+}
+
+/** A file in order. Only its text is held on to: several large packs parsed at once would fill the memory. */
 export interface Accepted {
   file: string;
-  pack: Pack;
-  text: string;
-  /** The edition that it takes the place of, or null. */
-  replaces: number | null;
+  id: string;
+  title: string;
+  edition: number;
+  /** The pack as JSON, without its seal. */
+  json: string;
+  sealedBy: string | null;
+  /** What it takes the place of, or null. */
+  replaces: Replaced | null;
+}
+
+export interface Replaced {
+  edition: number;
+  sealedBy: string | null;
 }
 
 export interface Refused {
@@ -23,37 +42,60 @@ export interface Refused {
   issues: PackIssue[];
 }
 
+/** How far an installation has come: the last three end it. */
+export type InstallStep =
+  /** Bytes. */
+  | { state: 'reading'; file: string; done: number; all: number }
+  | { state: 'checking'; file: string }
+  | { state: 'keeping' }
+  | { state: 'installed'; packs: Installed[] }
+  | { state: 'refused'; refused: Refused[] }
+  | { state: 'trouble'; trouble: Trouble | 'memory' };
+
+export type Installed = Pick<Accepted, 'id' | 'title' | 'edition' | 'sealedBy' | 'replaces'>;
+
 /** Either every file is accepted or nothing is installed: a half-done installation is hard to take back. */
 export type Examined = { accepted: Accepted[]; refused?: undefined } | { accepted?: undefined; refused: Refused[] };
 
 /**
- * Checks chosen files against each other and against what is on the shelf. An edition only ever grows, and the packs
- * that came with the program are not replaced by a file of the same id.
+ * Checks chosen files, one after the other, against each other and against what is on the shelf. An edition only ever
+ * grows, and the packs that came with the program are not replaced by a file of the same id.
+ * @param checking told before each file's contents are checked
  */
-export function examine(files: readonly ChosenFile[], shelf: readonly ShelvedPack[]): Examined {
+export async function examine(
+  files: readonly ChosenFile[],
+  shelf: readonly Standing[],
+  checking: (file: string) => void = () => {},
+): Promise<Examined> {
   const accepted: Accepted[] = [];
   const refused: Refused[] = [];
-  for (const { name, text } of files) {
-    const read = parsePack(text);
-    const issues = read.pack ? shelfIssues(read.pack, shelf, accepted) : read.issues;
-    if (read.pack && issues.length === 0)
-      accepted.push({ file: name, pack: read.pack, text, replaces: editionOf(read.pack.about.id, shelf) });
-    else refused.push({ file: name, issues });
+  for (const { name, read } of files) {
+    const text = await read();
+    if (typeof text !== 'string') {
+      refused.push({ file: name, issues: [text] });
+      continue;
+    }
+    checking(name);
+    const opened = await openPackFile(text);
+    const issues = opened.pack ? shelfIssues(opened.pack.about, shelf, accepted) : opened.issues;
+    if (opened.pack && issues.length === 0) {
+      const { json, sealedBy } = opened;
+      const { id, title, edition, language } = opened.pack.about;
+      const there = shelf.find((other) => other.id === id);
+      const replaces = there ? { edition: there.edition, sealedBy: there.sealedBy } : null;
+      accepted.push({ file: name, id, title: localText(title, language), edition, json, sealedBy, replaces });
+    } else refused.push({ file: name, issues });
   }
   return refused.length > 0 ? { refused } : { accepted };
 }
 
-function editionOf(id: string, shelf: readonly ShelvedPack[]): number | null {
-  return shelf.find((shelved) => shelved.id === id)?.edition ?? null;
-}
-
-function shelfIssues(pack: Pack, shelf: readonly ShelvedPack[], before: readonly Accepted[]): PackIssue[] {
-  const { id, edition } = pack.about;
-  const there = shelf.find((shelved) => shelved.id === id);
+function shelfIssues(about: About, shelf: readonly Standing[], before: readonly Accepted[]): PackIssue[] {
+  const { id, edition } = about;
+  const there = shelf.find((other) => other.id === id);
   if (there?.shipped) return [{ path: 'about.id', what: texts.idIsShipped(id), expected: texts.anotherId }];
   if (there && there.edition > edition)
     return [{ path: 'about.edition', what: texts.edition(edition), expected: texts.editionAtLeast(there.edition) }];
-  if (before.some((other) => other.pack.about.id === id))
+  if (before.some((other) => other.id === id))
     return [{ path: 'about.id', what: texts.idTwice(id), expected: texts.onePerId }];
   return [];
 }

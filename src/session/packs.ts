@@ -18,6 +18,8 @@ export interface ShelvedPack {
   shipped: boolean;
   on: boolean;
   installedAt: string | null;
+  /** Fingerprint of the key that sealed it, null for an unsealed one. */
+  sealedBy: string | null;
   /** null where this version of the program can't read the kept text; `issues` says why. */
   pack: Pack | null;
   issues: PackIssue[];
@@ -30,21 +32,25 @@ export function shelved(shipped: readonly ShippedText[], shelf: Shelf): ShelvedP
     const read = readPack(text);
     const id = read.pack?.about.id ?? file;
     const edition = read.pack?.about.edition ?? 0;
-    return { id, edition, shipped: true, on: isOn(id), installedAt: null, ...read };
+    return { id, edition, shipped: true, on: isOn(id), installedAt: null, sealedBy: null, ...read };
   });
   const taken = new Set(ours.map(({ id }) => id));
   const theirs = shelf.packs
     .filter(({ id }) => !taken.has(id))
     .sort((a, b) => (a.id < b.id ? -1 : 1))
-    .map(({ id, edition, text, installedAt }) => {
-      return { id, edition, shipped: false, on: isOn(id), installedAt, ...readPack(text) };
+    .map(({ id, edition, text, installedAt, sealedBy = null }) => {
+      return { id, edition, shipped: false, on: isOn(id), installedAt, sealedBy, ...readPack(text) };
     });
   return [...ours, ...theirs];
 }
 
 /** What the packs that are switched on know together. */
 export function knowledgeOf(shelf: readonly ShelvedPack[]): Knowledge {
-  return compile(shelf.flatMap(({ on, pack }) => (on && pack ? [pack] : [])));
+  const seals = new Map(shelf.flatMap(({ id, sealedBy }) => (sealedBy === null ? [] : [[id, sealedBy] as const])));
+  return compile(
+    shelf.flatMap(({ on, pack }) => (on && pack ? [pack] : [])),
+    seals,
+  );
 }
 
 function readPack(text: string): { pack: Pack | null; issues: PackIssue[] } {

@@ -8,18 +8,25 @@ export const installTexts = {
   editionAtLeast: (n: number) => `edition ${n}, which is installed, or a later one`,
   idTwice: (id: string) => `"${id}" is in two of the chosen files`,
   onePerId: 'each id in one file',
+  unreadable: 'This file could not be opened.',
+  readable: 'a text file that can be opened',
+  tooLarge: (megabytes: number) => `The file has ${megabytes} MB.`,
+  atMost: (megabytes: number) => `a file of at most ${megabytes} MB`,
+  tooLargeTogether: (megabytes: number) => `The files chosen have ${megabytes} MB together.`,
+  fewer: (megabytes: number) => `at most ${megabytes} MB at once; choose fewer files`,
 } as const;
 
 /** All that the workbench's page says. */
 export const workbenchTexts = {
-  title: 'Bedplate: packs',
+  title: 'Bedplate: workbench',
   product: 'Bedplate',
-  heading: 'Packs',
-  intro:
-    'A pack is what a club knows about some kind of machine, in one file. Adverts are held against the packs that are switched on here. Nothing on this page leaves your computer.',
+  rooms: { label: 'Rooms of the workbench', drafts: 'Drafts', enquiry: 'Enquiry', packs: 'Packs' },
 
   shelf: {
-    heading: 'Your packs',
+    heading: 'Packs',
+    intro:
+      'A pack is what a club knows about some kind of machine, in one file. Adverts are held against the packs that are switched on here. Nothing on this page leaves your computer.',
+    listHeading: 'Your packs',
     loading: 'Opening the shelf…',
     edition: (n: number) => `edition ${n}`,
     keptBy: (names: string) => `Kept by ${names}`,
@@ -27,13 +34,14 @@ export const workbenchTexts = {
     speaksOf: (thing: string) => `Speaks of: ${thing}`,
     installed: (date: string) => `installed ${date}`,
     shipped: 'came with Bedplate',
+    sealedBy: (fingerprint: string) => `sealed by ${fingerprint}`,
+    sealedExplain:
+      'Sealed: nobody changed this pack since the holder of that key sealed it. Whose key it is, the club has to tell you: compare the digits with those it has published.',
     unsealed: 'unsealed',
     unsealedExplain: 'Unsealed: nothing proves who wrote this pack, or that nobody changed it since.',
     demo: 'invented, for demonstration',
-    on: (title: string) => `Use ${title}`,
     onShort: 'Use this pack',
     remove: 'Remove',
-    removeTitle: (title: string) => `Remove ${title}`,
     removed: (title: string) => `${title} was removed.`,
     undo: 'Put it back',
     unreadable: 'This pack can’t be read by this version of Bedplate, so it doesn’t speak.',
@@ -54,11 +62,20 @@ export const workbenchTexts = {
     text: 'Choose a pack’s file, or drop it here. It is checked first; if anything is wrong with it, nothing is installed.',
     choose: 'Choose pack files',
     drop: 'or drop them here',
-    checking: 'Checking…',
+    reading: (file: string, done: number, all: number) => `Reading ${file}: ${done} of ${all} MB…`,
+    readingSmall: (file: string) => `Reading ${file}…`,
+    checking: (file: string) => `Checking ${file}… A large pack takes a while.`,
+    keeping: 'Keeping it…',
+    progress: 'How much has been read',
+    cancel: 'Cancel',
+    cancelled: 'Cancelled. Nothing was installed.',
     done: (titles: string) => `Installed: ${titles}.`,
     replaced: (title: string, before: number, after: number) =>
       before === after ? `${title} (edition ${after}, again)` : `${title} (edition ${after} in place of ${before})`,
     fresh: (title: string, edition: number) => `${title} (edition ${edition})`,
+    sealNow: (now: string | null) => (now === null ? 'unsealed' : `sealed by ${now}`),
+    sealChanged: (title: string, before: string, now: string) =>
+      `Mind this: ${title} was ${before} before and is ${now} now. If you didn’t expect that, remove it and ask the club.`,
     refused: (n: number) =>
       `Nothing was installed: ${n === 1 ? 'the file is' : `${counted(n, 'file is', 'files are')}`} not in order.`,
     issuesIn: (file: string, n: number) => `${file}: ${counted(n, 'issue', 'issues')}`,
@@ -66,18 +83,19 @@ export const workbenchTexts = {
     what: 'What is there',
     expected: 'What is expected',
     wholeFile: 'the whole file',
-    unreadable: 'This file could not be opened.',
-    readable: 'a file that can be opened',
-    tooLarge: (megabytes: number) => `The file has ${megabytes} MB.`,
     more: (n: number) => `and ${n} more`,
   },
 
   troubles: {
-    full: 'The browser’s space for this profile is used up, so it was not kept. Free some space and try again.',
+    full: 'The browser’s space for this profile is used up, so this was not kept; what was kept before is still there. Free some space and try again.',
     denied:
       'This browser window doesn’t let extensions keep anything, as some private windows don’t. Use an ordinary window.',
     blocked: 'Another Bedplate page from before an update is still open. Close it and reload this page.',
     newer: 'The packs were kept by a newer Bedplate than this one. Update Bedplate.',
     failed: 'The browser’s storage did not answer. Reload this page.',
+    memory:
+      'The browser ran out of memory while it checked the file, so nothing was installed. Close other tabs and try again, or ask for a smaller pack.',
+    gone: 'A pack that stood here is no longer kept: it was removed in another tab, or the browser’s data was cleared. If you still need it, add its file again.',
+    broken: 'Something went wrong inside Bedplate. Reload this page; what is kept is not touched.',
   },
 } as const;

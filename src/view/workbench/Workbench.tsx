@@ -1,62 +1,45 @@
-import type { Trouble } from '../../keep/trouble';
-import type { ShelvedPack } from '../../session/packs';
 import { workbenchTexts as texts } from '../../text/catalogue/workbench';
-import { Installer, type InstallOutcome } from './Installer';
-import { PackRow } from './PackRow';
+import { type PacksActions, PacksRoom, type PacksState } from './PacksRoom';
+import { ROOMS, type Room } from './rooms';
 
-/** All that the page with the packs shows. */
+/** All that the workbench shows. */
 export interface BenchState {
-  /** null until it has been read. */
-  shelf: readonly ShelvedPack[] | null;
-  trouble: Trouble | null;
-  outcome: InstallOutcome;
-  /** The title of the pack that was removed last and can still be put back. */
-  removed: string | null;
+  room: Room;
+  packs: PacksState;
 }
 
 export interface BenchActions {
-  install: (files: File[]) => void;
-  switchPack: (id: string, on: boolean) => void;
-  remove: (id: string) => void;
-  undoRemove: () => void;
+  packs: PacksActions;
 }
 
+/** The workbench: one room at a time, and the way to the others. */
 export function Workbench({ state, actions }: { state: BenchState; actions: BenchActions }) {
-  const { shelf, trouble, outcome, removed } = state;
   return (
-    <div class="bench">
+    <div class="bench" data-room={state.room}>
       <header class="plate">
         <p class="plate-name">{texts.product}</p>
+        <nav class="rooms" aria-label={texts.rooms.label}>
+          {ROOMS.map((room) => (
+            <a
+              key={room}
+              class="plate-link"
+              href={`#${room}`}
+              aria-current={room === state.room ? 'page' : undefined}
+              data-part={`to-${room}`}
+            >
+              {texts.rooms[room]}
+            </a>
+          ))}
+        </nav>
       </header>
-      <main>
-        <h1>{texts.heading}</h1>
-        <p class="intro">{texts.intro}</p>
-        {trouble && (
-          <p role="alert" class="trouble" data-part="trouble">
-            {texts.troubles[trouble]}
-          </p>
-        )}
-        <section class="room-part" aria-labelledby="shelf">
-          <h2 id="shelf">{texts.shelf.heading}</h2>
-          {shelf === null && !trouble && <p>{texts.shelf.loading}</p>}
-          <ul class="shelf">
-            {shelf?.map((pack) => (
-              <PackRow key={pack.id} pack={pack} onSwitch={actions.switchPack} onRemove={actions.remove} />
-            ))}
-          </ul>
-          <div role="status" class="removed">
-            {removed !== null && (
-              <p>
-                {texts.shelf.removed(removed)}{' '}
-                <button type="button" class="button plain" data-part="undo" onClick={actions.undoRemove}>
-                  {texts.shelf.undo}
-                </button>
-              </p>
-            )}
-          </div>
-        </section>
-        <Installer outcome={outcome} onFiles={actions.install} />
-      </main>
+      <main>{content(state, actions)}</main>
     </div>
   );
+}
+
+function content(state: BenchState, actions: BenchActions) {
+  switch (state.room) {
+    default:
+      return <PacksRoom state={state.packs} actions={actions.packs} />;
+  }
 }

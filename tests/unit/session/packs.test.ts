@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { examine } from '../../../src/session/install';
+import type { KeptPack } from '../../../src/keep/schema';
+import { cardOf, titleOf } from '../../../src/session/pack-card';
 import { knowledgeOf, shelved } from '../../../src/session/packs';
 
 function packText(id: string, edition = 1): string {
@@ -16,7 +17,7 @@ function packText(id: string, edition = 1): string {
   });
 }
 
-const kept = (id: string, edition = 1, text = packText(id, edition)) => ({
+const kept = (id: string, edition = 1, text = packText(id, edition)): KeptPack => ({
   id,
   edition,
   text,
@@ -57,41 +58,26 @@ describe('the shelf', () => {
     expect(knowledgeOf(listed).packs.map(({ id }) => id)).toEqual(['trade']);
   });
 
-  it('never lets an installed pack stand in for the shipped one', () => {
-    expect(shelf([kept('trade', 99)]).map(({ id, edition }) => [id, edition])).toEqual([['trade', 1]]);
-  });
-});
-
-describe('examining chosen files', () => {
-  const file = (name: string, text: string) => ({ name, text });
-
-  it('accepts sound packs, and says which edition they replace', () => {
-    const examined = examine([file('a.json', packText('club', 2)), file('b.json', packText('other'))], shelf());
-    expect(examined.accepted?.map(({ pack, replaces }) => [pack.about.id, replaces])).toEqual([
-      ['club', 1],
+  it('says who sealed each pack, on the shelf and in the audit', () => {
+    const listed = shelf([{ ...kept('club'), sealedBy: '0a1b 2c3d' }, kept('other')]);
+    expect(listed.map(({ id, sealedBy }) => [id, sealedBy])).toEqual([
+      ['trade', null],
+      ['club', '0a1b 2c3d'],
       ['other', null],
     ]);
+    expect(knowledgeOf(listed).packs.map(({ sealedBy }) => sealedBy)).toEqual([null, '0a1b 2c3d', null]);
   });
 
-  it('installs nothing where one of several files is bad, and names that file with its issues', () => {
-    const bad = packText('club').replace('"edition":1', '"edition":"one"');
-    const examined = examine([file('good.json', packText('other')), file('bad.json', bad)], shelf());
-    expect(examined.accepted).toBeUndefined();
-    expect(examined.refused).toHaveLength(1);
-    expect(examined.refused?.[0]?.file).toBe('bad.json');
-    expect(examined.refused?.[0]?.issues[0]?.path).toBe('about.edition');
+  it('is shown by cards that hold what is shown and not the pack', () => {
+    const [, club] = shelf([kept('club', 3)]).map(cardOf);
+    expect(club).toMatchObject({ id: 'club', edition: 3, about: { title: 'Pack club', models: 0, runs: 0 } });
+    expect(club).not.toHaveProperty('pack');
+    const [, broken] = shelf([kept('club', 1, '{')]).map(cardOf);
+    expect(broken?.about).toBeNull();
+    expect(broken && titleOf(broken)).toBe('club');
   });
 
-  it.each([
-    ['an older edition', [file('a.json', packText('club', 1))], [kept('club', 2)], 'about.edition'],
-    ['the shipped pack’s id', [file('a.json', packText('trade', 9))], [], 'about.id'],
-    ['one id twice', [file('a.json', packText('x')), file('b.json', packText('x', 2))], [], 'about.id'],
-  ])('refuses %s', (_what, files, packs, path) => {
-    const examined = examine(files, shelf(packs));
-    expect(examined.refused?.flatMap(({ issues }) => issues.map((issue) => issue.path))).toEqual([path]);
-  });
-
-  it('takes the same edition again: an author tries things out', () => {
-    expect(examine([file('a.json', packText('club', 1))], shelf()).accepted?.[0]?.replaces).toBe(1);
+  it('never lets an installed pack stand in for the shipped one', () => {
+    expect(shelf([kept('trade', 99)]).map(({ id, edition }) => [id, edition])).toEqual([['trade', 1]]);
   });
 });

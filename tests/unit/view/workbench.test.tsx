@@ -2,53 +2,55 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { Pack } from '../../../src/pack/schema/index';
-import type { ShelvedPack } from '../../../src/session/packs';
+import type { PackAbout, PackCard } from '../../../src/session/pack-card';
 import { workbenchTexts as texts } from '../../../src/text/catalogue/workbench';
-import { type BenchActions, type BenchState, Workbench } from '../../../src/view/workbench/Workbench';
+import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
+import { roomOf } from '../../../src/view/workbench/rooms';
+import { type BenchActions, Workbench } from '../../../src/view/workbench/Workbench';
 
-const pack: Pack = {
-  schema: 1,
-  about: {
-    id: 'club',
-    title: 'Club handbook',
-    edition: 4,
-    licence: 'CC0-1.0',
-    language: 'en',
-    demo: true,
-    covers: { thing: 'sewing machine', words: ['sewing machine'] },
-  },
+const about: PackAbout = {
+  title: 'Club handbook',
+  language: 'en',
+  licence: 'CC0-1.0',
+  thing: 'sewing machine',
+  keepers: [],
+  note: null,
+  demo: true,
+  models: 3,
+  runs: 0,
 };
-const onShelf = (change: Partial<ShelvedPack> = {}): ShelvedPack => ({
+const onShelf = (change: Partial<PackCard> = {}): PackCard => ({
   id: 'club',
   edition: 4,
   shipped: false,
   on: true,
   installedAt: '2026-06-01T10:00:00.000Z',
-  pack,
+  sealedBy: null,
+  about,
   issues: [],
   ...change,
 });
 
-let root: HTMLElement;
+let root = document.createElement('div');
 let calls: unknown[][] = [];
 
-function show(state: Partial<BenchState>): void {
+function show(state: Partial<PacksState>): void {
   calls = [];
   const note =
     (name: string) =>
     (...args: unknown[]) =>
       void calls.push([name, ...args]);
-  const actions = {
+  const packs: PacksActions = {
     install: note('install'),
+    cancelInstall: note('cancelInstall'),
     switchPack: note('switchPack'),
     remove: note('remove'),
     undoRemove: note('undoRemove'),
-  } as unknown as BenchActions;
+  };
   root = document.createElement('div');
   document.body.append(root);
-  const whole: BenchState = { shelf: null, trouble: null, outcome: { state: 'none' }, removed: null, ...state };
-  act(() => render(<Workbench state={whole} actions={actions} />, root));
+  const whole: PacksState = { shelf: null, trouble: null, outcome: { state: 'none' }, removed: null, ...state };
+  act(() => render(<Workbench state={{ room: 'packs', packs: whole }} actions={{ packs } as BenchActions} />, root));
 }
 
 afterEach(() => {
@@ -58,7 +60,18 @@ afterEach(() => {
 
 const row = () => root.querySelector<HTMLElement>('[data-pack-id="club"]');
 
-describe('the workbench', () => {
+describe('the rooms', () => {
+  it('are named by the address, and the packs are shown where it names none', () => {
+    expect(['', '#packs', '#nowhere'].map(roomOf)).toEqual(['packs', 'packs', 'packs']);
+  });
+
+  it('say which of them is shown', () => {
+    show({});
+    expect(root.querySelector('nav [aria-current="page"]')?.textContent).toBe(texts.rooms.packs);
+  });
+});
+
+describe('the packs', () => {
   it('lists a pack with its title, edition, licence and labels', () => {
     show({ shelf: [onShelf()] });
     expect(row()?.querySelector('h3')?.textContent).toBe('Club handbook');
@@ -85,6 +98,41 @@ describe('the workbench', () => {
     expect(row()?.querySelector('[data-part="remove"]')).toBeNull();
     expect(row()?.querySelector('input[type="checkbox"]')).not.toBeNull();
     expect(row()?.textContent).toContain(texts.shelf.shipped);
+    expect(row()?.textContent).toContain('three models');
+  });
+
+  it('says by whom a pack was sealed, and nothing of the kind of the one that came with the program', () => {
+    show({ shelf: [onShelf({ sealedBy: '0a1b 2c3d' })] });
+    expect(row()?.querySelector('.labels')?.textContent).toContain('sealed by 0a1b 2c3d');
+    expect(row()?.textContent).toContain(texts.shelf.sealedExplain);
+    render(null, root);
+    show({ shelf: [onShelf({ shipped: true })] });
+    expect(row()?.textContent).not.toContain('sealed');
+  });
+
+  it('says from which edition to which, and minds another seal', () => {
+    const replaced = { id: 'club', title: 'Club handbook', edition: 5, sealedBy: null };
+    const installed = (sealedBy: string | null) => ({
+      outcome: { state: 'installed' as const, packs: [{ ...replaced, replaces: { edition: 4, sealedBy } }] },
+    });
+    show(installed(null));
+    const outcome = () => root.querySelector('[data-part="install-outcome"]');
+    expect(outcome()?.textContent).toBe(texts.install.done(texts.install.replaced('Club handbook', 4, 5)));
+    render(null, root);
+    show(installed('0a1b'));
+    expect(outcome()?.querySelector('[data-part="seal-changed"]')?.textContent).toContain('sealed by 0a1b');
+  });
+
+  it('shows how much of a large file has been read, and lets it be stopped', () => {
+    show({ outcome: { state: 'reading', file: 'large.json', done: 20_000_000, all: 52_000_000 } });
+    const progress = root.querySelector('progress');
+    expect([progress?.value, progress?.max]).toEqual([20_000_000, 52_000_000]);
+    expect(root.querySelector('[data-part="install-progress"]')?.textContent).toContain('20 of 52 MB');
+    root.querySelector<HTMLButtonElement>('[data-part="cancel-install"]')?.click();
+    expect(calls.map(([name]) => name)).toEqual(['cancelInstall']);
+    render(null, root);
+    show({ outcome: { state: 'checking', file: 'large.json' } });
+    expect(root.querySelector('progress')?.hasAttribute('value')).toBe(false);
   });
 
   it('lists every issue of a refused file with path, what and expected', () => {

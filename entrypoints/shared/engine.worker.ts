@@ -1,0 +1,79 @@
+import type { Kept } from '../../src/keep/trouble';
+import type { Knowledge } from '../../src/pack/knowledge';
+import { answerTo, answerToDraft } from '../../src/session/answer';
+import type { FromEngine, Question, Replies, ToEngine } from '../../src/session/engine-messages';
+import { cardOf, type PackCard } from '../../src/session/pack-card';
+import { knowledgeOf } from '../../src/session/packs';
+import { installFiles } from './install-files';
+import { loadShelf } from './shelf';
+
+// The engine in a thread of its own: however large the packs are, our pages answer to a finger. It reads the packs
+// itself, so that neither they nor the code that checks them stand in a page.
+const tell = (message: FromEngine) => postMessage(message);
+
+interface Packs {
+  cards: PackCard[];
+  knowledge: Knowledge;
+}
+
+/** The packs as they were last read, and which reading of them that was. */
+let stamp = 0;
+let packs: Promise<Kept<Packs>> | undefined;
+let knowledge: Knowledge | null = null;
+
+async function load(): Promise<Kept<Packs>> {
+  const shelf = await loadShelf();
+  if (!shelf.ok) return shelf;
+  return { ok: true, value: { cards: shelf.value.map(cardOf), knowledge: knowledgeOf(shelf.value) } };
+}
+
+async function readPacks(): Promise<void> {
+  stamp += 1;
+  const mine = stamp;
+  packs = load();
+  const read = await packs;
+  // A later change was announced in the meantime: its own reading tells.
+  if (mine !== stamp) return;
+  if (!read.ok) return tell({ type: 'packsFailed', trouble: read.trouble });
+  knowledge = read.value.knowledge;
+  tell({ type: 'packsReady', stamp });
+}
+
+/** The packs as they are by now, however often they change while they are read. */
+async function newestPacks(): Promise<Kept<Packs>> {
+  for (;;) {
+    packs ??= load();
+    const awaited = packs;
+    const read = await awaited;
+    if (awaited === packs) return read;
+  }
+}
+
+async function reply(number: number, question: Question): Promise<void> {
+  const read = await newestPacks();
+  tell({ type: 'reply', number, reply: read.ok ? { ok: true, value: answer(question, read.value) } : read });
+}
+
+function answer(question: Question, { cards, knowledge: known }: Packs): Replies[keyof Replies] {
+  switch (question.about) {
+    case 'shelf':
+      return cards;
+    case 'draft':
+      return answerToDraft(question.draft, question.asOf, known);
+  }
+}
+
+addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
+  switch (data.type) {
+    case 'packsChanged':
+      return void readPacks();
+    case 'audit':
+      if (knowledge)
+        tell({ type: 'answered', wanted: data.wanted, answer: answerTo(data.harvest, data.asOf, knowledge) });
+      return;
+    case 'ask':
+      return void reply(data.number, data.question);
+    case 'install':
+      return void installFiles(data.files, data.installedAt, (step) => tell({ type: 'installing', step }));
+  }
+});

@@ -1,0 +1,59 @@
+import type { PackIssue } from '../pack/issues';
+import { localText } from '../pack/local-text';
+import type { Pack } from '../pack/schema/index';
+import type { ShelvedPack } from './packs';
+
+/** What is shown of a pack on the shelf, as plain data: the pack itself stays in the thread that has read it. */
+export interface PackCard {
+  id: string;
+  edition: number;
+  shipped: boolean;
+  on: boolean;
+  /** ISO 8601 instant, null for one that came with the program. */
+  installedAt: string | null;
+  /** Fingerprint of the key that sealed it, null for an unsealed one. */
+  sealedBy: string | null;
+  /** null where this version of the program can't read the kept text; `issues` says why. */
+  about: PackAbout | null;
+  issues: PackIssue[];
+}
+
+export interface PackAbout {
+  title: string;
+  /** Language tag of its texts. */
+  language: string;
+  licence: string;
+  /** What kind of thing it speaks of. */
+  thing: string;
+  keepers: string[];
+  note: string | null;
+  /** Invented content, for demonstration. */
+  demo: boolean;
+  /** How many models and types it knows, and how many runs of serial numbers. */
+  models: number;
+  runs: number;
+}
+
+export function cardOf({ pack, ...shelved }: ShelvedPack): PackCard {
+  return { ...shelved, about: pack && aboutOf(pack) };
+}
+
+/** A pack's title in its own language, or its id where it can't be read. */
+export function titleOf({ id, about }: PackCard): string {
+  return about?.title ?? id;
+}
+
+function aboutOf({ about, models, types, serials }: Pack): PackAbout {
+  const { language } = about;
+  return {
+    title: localText(about.title, language),
+    language,
+    licence: about.licence,
+    thing: localText(about.covers.thing, language),
+    keepers: about.keepers?.map(({ name }) => name) ?? [],
+    note: about.note === undefined ? null : localText(about.note, language),
+    demo: about.demo === true,
+    models: (models?.length ?? 0) + (types?.length ?? 0),
+    runs: serials?.runs.first.length ?? 0,
+  };
+}

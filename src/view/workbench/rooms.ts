@@ -1,0 +1,8 @@
+/** The rooms of the workbench, in the order in which they are offered. Their names are the anchors of its address. */
+export const ROOMS = ['packs'] as const;
+export type Room = (typeof ROOMS)[number];
+
+/** The room that an address's anchor ("#drafts") names; the packs where it names none. */
+export function roomOf(anchor: string): Room {
+  return ROOMS.find((room) => anchor === `#${room}`) ?? 'packs';
+}
