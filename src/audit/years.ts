@@ -2,7 +2,7 @@ import type { Reading, YearClaim } from '../claims/reading';
 import type { Run } from '../pack/serial-index';
 
 /** Blocks were not used up in the year they were allotted: a machine may be some years younger than its number. */
-const STOCK_YEARS = 4;
+export const STOCK_YEARS = 4;
 /** What "circa" allows on either side. */
 const CIRCA_YEARS = 5;
 

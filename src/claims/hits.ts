@@ -24,6 +24,8 @@ function silences(longer: Hit, hit: Hit): boolean {
   if (longer.value.pack !== hit.value.pack || !contains(longer, hit)) return false;
   if (ASIDE.has(longer.value.kind) || ASIDE.has(hit.value.kind)) return longer.value.kind === hit.value.kind;
   if (longer.value.kind === 'unless') return hit.value.kind === 'wording' && hit.value.entry === longer.value.entry;
+  // A feature named with the thing ("treadle sewing machine") still names the thing.
+  if (hit.value.kind === 'thing') return longer.value.kind === 'not-thing' || longer.value.kind === 'thing';
   return true;
 }
 

@@ -32,6 +32,9 @@ for (const [words, cue] of [
 ] as const)
   for (const phrase of words.split('|')) CUES.add(phrase, cue);
 
+/** Phrases of these kinds say what a part's noun inside them is part of. */
+const NAMING_KINDS: ReadonlySet<string> = new Set(['value', 'thing', 'not-thing', 'part', 'wording']);
+
 /** A page with at least so many separate offers and no seller's text of its own is a list of adverts. */
 const OFFERS_OF_A_LIST = 4;
 
@@ -121,7 +124,7 @@ function headOf(
   const nouns: Noun[] = [
     ...ofKind(hits, 'thing').map((hit) => noun('thing', hit, part)),
     ...ofKind(hits, 'part')
-      .filter((hit) => !hits.some((other) => contains(other, hit)))
+      .filter((hit) => !hits.some((other) => NAMING_KINDS.has(other.value.kind) && contains(other, hit)))
       .map((hit) => noun('part', hit, part)),
     ...names
       .filter((name) => name.field === part.field)

@@ -13,6 +13,8 @@ const IDENTITY = new Set(
   "this it it's its here called named model modell modele typ dies diese dieses hier c'est ceci cette".split(' '),
 );
 const IDENTITY_REACH = 5;
+/** After these the name is of something that is only spoken of. */
+const PARTING = new Set('that from than like for with to of unlike von als wie für zu de que pour'.split(' '));
 const NEAR = 3;
 
 type NameMatch = PhraseMatch<NameKnown> & { misspelt: boolean };
@@ -120,7 +122,7 @@ function isIdentified(match: NameMatch, part: TextPart): boolean {
     if (token.kind === 'break' || /^[.!?;]$/.test(token.folded)) return false;
     if (token.kind !== 'word') continue;
     words++;
-    if (token.folded === 'that') return false;
+    if (PARTING.has(token.folded)) return false;
     if (IDENTITY.has(token.folded)) return true;
   }
   return false;

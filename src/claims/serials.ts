@@ -36,7 +36,7 @@ export function serialsOf(
     else if (there) there.stated ||= claim.stated;
   };
   for (const part of parts) {
-    for (const found of findSerials(part.text))
+    for (const found of findSerials(part.text).map((mention) => withSuffix(part, mention, knowledge)))
       if (isOfThis(part, found.start, stances))
         add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: true });
     for (const found of findSerialShapes(part.text).map((shape) => withSuffix(part, shape, knowledge))) {
@@ -67,7 +67,7 @@ function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
 /** "1150338 N": a letter that stands apart belongs to the number where a scheme has it. */
 function withSuffix(part: TextPart, shape: SerialMention, knowledge: Knowledge): SerialMention {
   const letter = /^[ -]?([A-Z])(?![A-Za-z0-9])/.exec(part.text.slice(shape.end, shape.end + 4));
-  if (!letter || knowledge.serials.schemesOf(shape.normal).length > 0) return shape;
+  if (!letter) return shape;
   const normal = shape.normal + letter[1];
   if (knowledge.serials.schemesOf(normal).length === 0) return shape;
   const end = shape.end + letter[0].length;
@@ -86,6 +86,8 @@ function isCalledNumber(part: TextPart, start: number): boolean {
   return called;
 }
 
+/** Shorter codes are too easily something else. */
+const FEWEST_UNCALLED = 6;
 /** A code that words call the number and no scheme knows: misread, or of no known form. */
 const CODE = /(?<![A-Za-z0-9])[A-Z]{0,3} ?(?=(?:[A-Z]*\d){3})[0-9OISB]{4,9}[A-Z]?(?![A-Za-z0-9])/g;
 
@@ -99,7 +101,9 @@ function calledCodes(
     const normal = normaliseSerial(found[0]);
     const isNew = knowledge.serials.schemesOf(normal).length === 0 && /[A-Z]/.test(normal);
     if (!isNew || !isOfThis(part, start, stances)) return [];
-    if (!isCalledNumber(part, start) && lookAlikes(normal, knowledge).length === 0) return [];
+    if (/^(?:1[5-9]|20)\d\dS$/.test(normal)) return [];
+    const isLong = normal.length >= FEWEST_UNCALLED;
+    if (!isCalledNumber(part, start) && !(isLong && lookAlikes(normal, knowledge).length > 0)) return [];
     return [{ ...quoteOf(part, start, start + found[0].length), normal, stated: true }];
   });
 }

@@ -4,7 +4,7 @@ import type { AuditCase } from '../case';
 import { isAsserted } from '../claims-held';
 import type { Finding, Known } from '../types';
 import { saidEach } from '../words';
-import { yearsClaimed } from '../years';
+import { STOCK_YEARS, yearsClaimed } from '../years';
 import { knownRun } from './serial-model';
 
 const texts = findingTexts.ageWords;
@@ -32,9 +32,9 @@ function madeKnown(auditCase: AuditCase): MadeKnown | null {
     : undefined;
   if (serial && run?.year)
     return {
-      // A block lasted some years: the number tells the earliest year.
+      // A block lasted some years.
       from: run.year,
-      to: null,
+      to: run.year + STOCK_YEARS,
       basis: texts.knownSerial(serial.claim.quote, String(run.year)),
       known: [knownRun(run, auditCase)],
     };

@@ -1,7 +1,10 @@
 import { allowedBy } from '../../pack/compile/facts';
+import type { Allowed, AttributeKnown } from '../../pack/knowledge';
 import type { Caution } from '../../pack/schema/wording';
 import { attributeOf } from '../attribute-of';
-import type { AuditCase } from '../case';
+import { type AuditCase, type HeldAgainst, heldAgainst } from '../case';
+import { conditionsOf } from '../claims-held';
+import { factsInForce } from '../conditions';
 import type { Finding, Said } from '../types';
 import { saidEach, say } from '../words';
 
@@ -50,9 +53,9 @@ function calledForBy(entry: Caution, pack: string, auditCase: AuditCase): Said[]
     const attribute = attributeOf(ref, pack, knowledge);
     const wanted = attribute && allowedBy(is, attribute);
     if (!attribute || !wanted) return false;
-    const facts = claimed.flatMap((model) => model.facts.get(attribute.ref) ?? []);
-    if (facts.some((fact) => JSON.stringify(comparable(fact.allowed)) === JSON.stringify(comparable(wanted))))
-      return true;
+    const { each } = heldAgainst(auditCase);
+    if (each.some((held) => isSo(auditCase, held, attribute, wanted))) return true;
+    if (each.some((held) => held.model.facts.get(attribute.ref))) return false;
     // The advert's own word for it is enough for a caution.
     return reading.values.some(
       (claim) =>
@@ -64,6 +67,13 @@ function calledForBy(entry: Caution, pack: string, auditCase: AuditCase): Said[]
     );
   });
   return byFact ? [] : null;
+}
+
+/** All facts in force of a claimed model say so. */
+function isSo(auditCase: AuditCase, { model, run }: HeldAgainst, attribute: AttributeKnown, wanted: Allowed): boolean {
+  const { facts } = factsInForce(model, attribute.ref, conditionsOf(auditCase, run));
+  const same = JSON.stringify(comparable(wanted));
+  return facts.length > 0 && facts.every((fact) => JSON.stringify(comparable(fact.allowed)) === same);
 }
 
 function comparable(allowed: NonNullable<ReturnType<typeof allowedBy>>): unknown {

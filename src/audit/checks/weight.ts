@@ -3,8 +3,9 @@ import type { Stanced } from '../../claims/types';
 import type { Allowed, AttributeKnown, FactKnown, ModelKnown } from '../../pack/knowledge';
 import { findingTexts } from '../../text/catalogue/findings';
 import { attributeOf } from '../attribute-of';
-import type { AuditCase } from '../case';
-import { hold, isAsserted } from '../claims-held';
+import { type AuditCase, heldAgainst } from '../case';
+import { conditionsOf, hold, isAsserted } from '../claims-held';
+import { factsInForce } from '../conditions';
 import type { Finding, Standing } from '../types';
 import { allowedText, knownFact, saidEach, say } from '../words';
 
@@ -45,16 +46,17 @@ function measured(auditCase: AuditCase): Finding[] {
 
 /** A reading inside the known range agrees, although the range is wider than the reading. */
 function wide(auditCase: AuditCase, claim: MeasureClaim, said: { kind: 'range'; from: number; to: number }): Finding[] {
-  const model = auditCase.claimed[0];
-  const facts = model?.facts.get(claim.attribute.ref)?.filter((fact) => fact.when === null) ?? [];
+  const first = heldAgainst(auditCase).each[0];
+  if (!first) return [];
+  const { facts, whole } = factsInForce(first.model, claim.attribute.ref, conditionsOf(auditCase, first.run));
   const fits = facts.every(
-    (fact) => fact.allowed.kind === 'range' && fact.allowed.from <= said.to && fact.allowed.to >= said.from,
+    ({ allowed }) => allowed.kind === 'range' && allowed.from <= said.to && allowed.to >= said.from,
   );
-  if (!model || facts.length === 0 || !fits) return [];
+  if (!whole || facts.length === 0 || !fits) return [];
   return [
     report(
       claim,
-      facts.map((fact) => ({ model, fact })),
+      facts.map((fact) => ({ model: first.model, fact })),
       'agrees',
       texts.agrees,
     ),

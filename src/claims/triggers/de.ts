@@ -51,7 +51,7 @@ export const german: readonly TriggerRow[] = [
   ['kam später|kamen später|kam erst später|kamen erst später', { effect: 'other', side: 'after', reach: 3 }],
   [
     'die meisten|meist|meistens|normalerweise|gewöhnlich|die späteren|spätere|die früheren|frühere|andere modelle|die anderen|viele',
-    { effect: 'other', side: 'before', reach: 99 },
+    { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
     'so stabil wie|so robust wie|so stark wie|so gut wie|so schwer wie|so leicht wie|fast eine|fast ein|beinahe eine|beinahe ein|fast schon',
@@ -82,4 +82,6 @@ export const german: readonly TriggerRow[] = [
     'passt nicht auf|passen nicht auf|passt nicht in|passen nicht in|passt nicht zu|nicht für',
     { effect: 'denies', side: 'before', reach: 14, namesOnly: true, across: true },
   ],
+  ['kein anderer|keine andere|kein anderes', { effect: 'other', side: 'before', reach: 99 }],
+  ['und näht|und läuft|und wiegt|und macht|und kann|und nimmt|und braucht', { effect: 'stop', side: 'both', reach: 0 }],
 ];

@@ -60,7 +60,7 @@ export const english: readonly TriggerRow[] = [
   ],
   [
     'most|most of them|most of these|most of those|many|usually|normally|generally|typically|others|later ones|earlier ones|later models|earlier models|some of them|other models|other makes|other machines|unlike most|the rest',
-    { effect: 'other', side: 'before', reach: 99 },
+    { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
     "as solid as|as tough as|as handy as|as sturdy as|as quiet as|as robust as|as strong as|as good as|as useful as|as nice as|as smooth as|as powerful as|as reliable as|nearly as|almost as|almost a|almost an|nearly a|nearly an|not quite a|not quite an|a poor man's|the poor man's",
@@ -96,5 +96,10 @@ export const english: readonly TriggerRow[] = [
   [
     "do not fit|does not fit|don't fit|doesn't fit|won't fit|will not fit|not for|is not for|are not for|not suitable for|will not go into|won't go into|will not go in",
     { effect: 'denies', side: 'before', reach: 14, namesOnly: true, across: true },
+  ],
+  ['no other|none of the others|none of the other', { effect: 'other', side: 'before', reach: 99 }],
+  [
+    'and sews|and takes|and runs|and makes|and uses|and will|and can|and needs|and comes|and still',
+    { effect: 'stop', side: 'both', reach: 0 },
   ],
 ];

@@ -44,7 +44,7 @@ export const french: readonly TriggerRow[] = [
   ['inconnu|inconnue|probablement|peut-être', { effect: 'guesses', side: 'row', reach: 0 }],
   [
     "la plupart|d'habitude|normalement|généralement|les autres|certaines|d'autres modèles|beaucoup",
-    { effect: 'other', side: 'before', reach: 99 },
+    { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
     'aussi solide que|aussi robuste que|aussi lourde que|aussi bonne que|presque une|presque un|presque comme',
@@ -71,4 +71,6 @@ export const french: readonly TriggerRow[] = [
     'ne va pas sur|ne vont pas sur|ne convient pas|ne conviennent pas|pas pour',
     { effect: 'denies', side: 'before', reach: 14, namesOnly: true, across: true },
   ],
+  ['aucune autre|aucun autre', { effect: 'other', side: 'before', reach: 99 }],
+  ['et coud|et fait|et pèse|et prend|et marche|et fonctionne', { effect: 'stop', side: 'both', reach: 0 }],
 ];
