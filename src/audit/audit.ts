@@ -5,6 +5,7 @@ import type { Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
 import type { AuditCase } from './case';
 import { checks } from './checks/index';
+import { mergeAgreeing } from './merge-agreeing';
 import { priceReport } from './price-report';
 import { deciding, serialCase, serialReport } from './serial-case';
 import type { Audit, CheckId, ClaimedName, Finding } from './types';
@@ -78,7 +79,7 @@ export function audit(listing: Listing, knowledge: Knowledge, options: AuditOpti
     serial: serialReport(serial),
     serials: serials.map(serialReport),
     likely: [],
-    findings: keepMostTelling(findings),
+    findings: keepMostTelling(mergeAgreeing(findings)),
     nextEvidence: [],
     price: auditCase.price.report,
     packs: knowledge.packs
@@ -101,19 +102,19 @@ function keepMostTelling(findings: readonly Finding[]): Finding[] {
   const kept = new Set(
     [...unproved].sort((a, b) => Number(b.said.length > 0) - Number(a.said.length > 0)).slice(0, MOST_UNPROVED),
   );
-  const disproved = findings.filter((finding) => finding.standing === 'disproved');
+  // Words that are shown to hold or not to hold need no advice to weigh them.
+  const decided = findings.filter(
+    ({ standing, check }) => standing === 'disproved' || (standing === 'agrees' && check === 'age-words'),
+  );
   const order = ['disproved', 'unproved', 'caution', 'agrees'];
   return findings
     .filter((finding) => finding.standing !== 'unproved' || kept.has(finding))
-    .filter(
-      (finding) => finding.check !== 'wording' || finding.standing === 'disproved' || !repeats(finding, disproved),
-    )
+    .filter((finding) => finding.check !== 'wording' || finding.standing === 'disproved' || !repeats(finding, decided))
     .sort((a, b) => order.indexOf(a.standing) - order.indexOf(b.standing));
 }
 
-/** Words that are shown not to hold need no advice to weigh them. */
-function repeats(finding: Finding, disproved: readonly Finding[]): boolean {
-  const shown = disproved.flatMap((one) => one.said);
+function repeats(finding: Finding, decided: readonly Finding[]): boolean {
+  const shown = decided.flatMap((one) => one.said);
   return finding.said.every((said) =>
     shown.some((one) => one.field === said.field && one.start <= said.start && one.end >= said.end),
   );

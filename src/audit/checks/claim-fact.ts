@@ -9,28 +9,11 @@ const texts = findingTexts.claimFact;
 
 /** Features that the advert asserts or denies, held against the facts of the claimed model. */
 export function claimFact(auditCase: AuditCase): Finding[] {
-  const findings = assertions(auditCase).flatMap((assertion) => {
+  return assertions(auditCase).flatMap((assertion) => {
     const held = hold(auditCase, assertion.attribute, assertion.allowed, assertion.denied);
     // A family's necessary conditions and packs that disagree are other checks'.
     if (!held || held.verdict === 'conflict' || held.facts.every(({ fact }) => fact.necessary)) return [];
     return finding(assertion, held);
-  });
-  return mergeAgreeing(findings);
-}
-
-/** "Cast iron" and "not aluminium" agree with one fact: one finding, with all that the advert says of it. */
-function mergeAgreeing(findings: readonly Finding[]): Finding[] {
-  const byFact = new Map<string, Finding>();
-  return findings.flatMap((finding) => {
-    if (finding.standing !== 'agrees') return [finding];
-    const key = finding.known.map((known) => `${known.pack}/${known.entry} ${known.text}`).join();
-    const there = byFact.get(key);
-    if (there) {
-      there.said = saidEach([...there.said, ...finding.said]);
-      return [];
-    }
-    byFact.set(key, finding);
-    return [finding];
   });
 }
 
