@@ -51,13 +51,15 @@ function lengthMeant({ part, hits }: PartReading, measure: Measure): AttributeKn
 }
 
 function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKnown): MeasureClaim {
-  const { part, hits, stances } = reading;
+  const { part, stances } = reading;
   const first = tokenAt(part, measure.start);
   const last = tokenAt(part, measure.end - 1);
   const clause = clauseAt(part, first);
   const words = clause ? part.tokens.slice(clause.first, clause.last + 1).map((token) => token.folded) : [];
   const stance = stances.at(first, last);
-  const subjectNoun = clause ? subjectPart({ part, hits, stances }, clause.first, first) : null;
+  const subjectNoun = clause
+    ? (subjectPart(reading, clause.first, first) ?? otherSubject(reading, clause.first, first))
+    : null;
   const isWeight = isIn(attribute, 'kg');
   const other =
     stance.subject === 'other' ||
@@ -90,6 +92,31 @@ function isWithMore(words: readonly string[]): boolean {
     const before = words.slice(Math.max(0, i - 3), i);
     return !before.some((one) => WITHOUT.has(one)) && !OFF.has(words[i + 1] ?? '');
   });
+}
+
+const WEIGHING = new Set('weighs weigh weighed weighing wiegt wog wiegen pese pesait pesant pesent'.split(' '));
+/** What may stand right before "weighs" when the machine is meant. Folded. */
+const MACHINE = new Set(
+  (
+    'it she he machine head which that this and itself alone only just total actually really complete altogether but also one iron body thing beast currently still ' +
+    'sie es maschine kopf die das und nur insgesamt allein diese elle il machine tete qui et seule ensemble celle ci bati corps'
+  ).split(' '),
+);
+const PRONOUNS = new Set('it she sie es elle il diese maschine machine'.split(' '));
+
+/** "The trolley weighs 6 kg": a noun right before the weighing word that is neither the machine nor a name of it. */
+function otherSubject({ part, hits }: PartReading, from: number, to: number): string | null {
+  const words = part.tokens.slice(from, to);
+  const verb = words.findLastIndex((token) => WEIGHING.has(token.folded));
+  const before = words[verb - 1];
+  if (verb < 1 || before?.kind !== 'word' || MACHINE.has(before.folded)) return null;
+  if (words.slice(verb + 1).some((token) => PRONOUNS.has(token.folded))) return null;
+  const at = from + verb - 1;
+  const isThing = hits.some((hit) => hit.value.kind !== 'part' && hit.firstToken <= at && hit.lastToken >= at);
+  const isName =
+    /^\p{Lu}|\d/u.test(part.text.slice(before.start, before.end)) &&
+    !hits.some((hit) => hit.firstToken <= at && hit.lastToken >= at);
+  return isThing || isName ? null : part.text.slice(before.start, before.end);
 }
 
 /** "The case weighs 4 kg": the part that the clause speaks of, when no word for the thing stands before the weight. */

@@ -28,6 +28,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     part,
     hits: hitsIn(part, knowledge, languages),
     stances: new StanceReader(part, languages),
+    isEnglish: languages.has('en') && languages.size === 1,
   }));
   const named = packsNamed(parts, knowledge);
   const names = readings.flatMap(({ part, hits, stances }) =>

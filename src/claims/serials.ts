@@ -13,7 +13,7 @@ const NUMBER_WORDS = new Set(
 );
 /** Words by which a number is of something else. */
 const OTHER_NUMBERS = new Set(
-  'part patent patents pat casting model item ref lot stock phone tel mobile order article artikel motor teil modell telefon'.split(
+  'part patent patents pat casting model item ref lot stock phone tel mobile order article artikel motor teil modell telefon case cabinet table controller pedal lamp box key badge ticket previous first koffer tisch anlasser moteur coffret'.split(
     ' ',
   ),
 );

@@ -1,6 +1,7 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import type { Span } from '../text/span';
 import { type Hit, ofKind } from './hits';
+import { otherNounMeant } from './noun-meant';
 import { quoteOf, type TextPart } from './part-text';
 import type { ValueClaim, WordingClaim } from './reading';
 import type { StanceReader } from './stance';
@@ -12,12 +13,14 @@ export interface PartReading {
   part: TextPart;
   hits: readonly Hit[];
   stances: StanceReader;
+  /** The advert is written in English, as far as its small words tell. */
+  isEnglish: boolean;
 }
 
 /** Features that an advert's words assert, each of the thing or of something else. */
-export function valuesIn({ part, hits, stances }: PartReading): ValueClaim[] {
-  return ofKind(hits, 'value').map((hit) => ({
-    ...stanced({ part, hits, stances }, hit, hit.value.attribute),
+export function valuesIn(reading: PartReading): ValueClaim[] {
+  return ofKind(reading.hits, 'value').map((hit) => ({
+    ...stanced(reading, hit, hit.value.attribute),
     pack: hit.value.pack,
     attribute: hit.value.attribute,
     value: hit.value.value,
@@ -32,9 +35,18 @@ export function wordingsIn(reading: PartReading): WordingClaim[] {
     .map((hit) => {
       const means = hit.value.entry.means;
       const isFeature = means !== undefined && 'attribute' in means;
-      const claim = isFeature ? stanced(reading, hit, null) : plain(reading, hit);
+      const claim = ofTheThing(reading, hit, isFeature ? stanced(reading, hit, null) : plain(reading, hit));
       return { ...claim, pack: hit.value.pack, entry: hit.value.entry };
     });
+}
+
+/** An adjective before the noun of something else says nothing of this thing. */
+function ofTheThing({ part, hits, isEnglish }: PartReading, hit: Hit, claim: Stanced): Stanced {
+  if (claim.subject === 'other' || !isEnglish) return claim;
+  const isNamed = (token: number): boolean =>
+    hits.some((one) => one !== hit && one.value.kind !== 'part' && one.firstToken <= token && one.lastToken >= token);
+  const noun = otherNounMeant(part, hit, isNamed);
+  return noun === null ? claim : { ...claim, subject: 'other', trigger: noun };
 }
 
 export function plain({ part, stances }: PartReading, hit: Hit): Stanced {
