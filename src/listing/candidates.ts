@@ -12,6 +12,8 @@ import { absolute } from './visit/addresses';
 const OWN_ADVERT = 0.45;
 /** Some amount of money, or words of selling. */
 const SOME_ADVERT = 0.2;
+/** Of the words of two titles of one thing, at least so many are in both. */
+const SAME_THING = 0.5;
 const EACH_MOST = 60;
 /** Lines in which a page repeats its title. */
 const OPENING = 200;
@@ -28,8 +30,10 @@ export interface Found {
 export function candidatesIn(harvest: Harvest): Found {
   const meta = fromMeta(harvest);
   const visible = fromPage(harvest.page, meta.windowTitle, meta.siteName);
+  const isStale = isOfAnother(meta.candidates, meta.windowTitle, visible.title);
+  if (isStale) meta.candidates = meta.candidates.filter(({ value }) => value === meta.windowTitle);
   const about = {
-    url: meta.canonical ?? harvest.url,
+    url: isStale ? harvest.url : (meta.canonical ?? harvest.url),
     titles: [visible.title, meta.windowTitle].filter((title) => title !== ''),
   };
   const jsonLd = chooseMain(fromJsonLd(harvest.jsonLd), about);
@@ -65,4 +69,14 @@ export function candidatesIn(harvest: Harvest): Found {
     return count < EACH_MOST;
   });
   return { candidates, offers, language: meta.language };
+}
+
+/**
+ * True where the head names another thing than the window and the page's heading do. Pages that change without loading
+ * another keep their window's title right, since it is seen, and often forget the rest of the head.
+ */
+function isOfAnother(told: readonly Candidate[], windowTitle: string, shown: string): boolean {
+  const title = told.find(({ field, value }) => field === 'title' && value !== windowTitle)?.value;
+  const agree = (a: string, b: string) => Math.max(sharedWords(a, b), sharedWords(b, a)) >= SAME_THING;
+  return title !== undefined && agree(windowTitle, shown) && !agree(title, shown) && !agree(title, windowTitle);
 }

@@ -36,14 +36,21 @@ const knowledge = compile([
     .map((file) => pack(new URL(file, PACKS))),
 ]);
 
+/** The labels of a page, and of what it shows after a press ("-second"). */
+const LABELS = /^expected(-\w+)?\.json$/;
 const pages = readdirSync(MARKET, { withFileTypes: true })
-  .filter((entry) => entry.isDirectory() && existsSync(new URL(`${entry.name}/expected.json`, MARKET)))
-  .map((entry) => entry.name);
+  .filter((entry) => entry.isDirectory())
+  .flatMap(({ name }) =>
+    readdirSync(new URL(`${name}/`, MARKET))
+      .filter((file) => LABELS.test(file))
+      .map((file) => LABELS.exec(file)?.[1] ?? '')
+      .map((shows) => ({ name: `${name}${shows}`, page: name, shows })),
+  );
 
-function read(page: string) {
+function read(page: string, shows: string) {
   const url = `https://market.example/${page}/`;
   // Where a script of the page puts the content in, its settled form stands beside it.
-  const settled = new URL(`${page}/settled.html`, MARKET);
+  const settled = new URL(`${page}/settled${shows}.html`, MARKET);
   const file = existsSync(settled) ? settled : new URL(`${page}/page.html`, MARKET);
   const { document } = new JSDOM(readFileSync(file), { url }).window;
   return readListing(document, url);
@@ -73,9 +80,9 @@ const isFound = (
       ),
   );
 
-describe.each(pages)('%s', (page) => {
-  const expected = JSON.parse(readFileSync(new URL(`${page}/expected.json`, MARKET), 'utf8')) as Expected;
-  const listing = read(page);
+describe.each(pages)('$name', ({ page, shows }) => {
+  const expected = JSON.parse(readFileSync(new URL(`${page}/expected${shows}.json`, MARKET), 'utf8')) as Expected;
+  const listing = read(page, shows);
   const result = audit(listing, knowledge, { asOf: AS_OF });
 
   it('reads as a person reads it', () => {

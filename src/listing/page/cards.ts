@@ -1,18 +1,22 @@
+import { fold } from '../../text/fold';
 import { LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
-import { levelOf, type Reading, runsOf, sizeOf } from './reading';
+import { isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { AWAY } from './zones';
 
 /** Levels between an amount and the card around it. */
 const LEVELS_MOST = 10;
 const LINES_OF_A_CARD = 30;
 const AMOUNTS_OF_A_CARD = 3;
+/** Shorter window titles are words that stand anywhere. */
+const TITLE_LEAST = 8;
 
 /**
  * Things for sale side by side: boxes of one kind with one parent, each with an amount of money and a link that names
- * something. One such box alone is no card; two rows of prices without links are none either.
+ * something. One such box alone is no card; two rows of prices without links are none either, nor is a box of cards.
+ * `windowTitle`: that of the window without the site's name, or "".
  */
-export function cardsOf(reading: Reading): Reading['cards'] {
+export function cardsOf(reading: Reading, windowTitle: string): Reading['cards'] {
   const { boxes, lines, zones } = reading;
   /** Parent box -> the children that hold an amount. */
   const holding = new Map<number, Set<number>>();
@@ -41,8 +45,14 @@ export function cardsOf(reading: Reading): Reading['cards'] {
     }
   }
 
+  const found: Reading['cards'] = { lines: new Set(), boxes: new Set(), count: 0 };
+  /** Lines that are a card each, and the first lines of the cards in boxes. */
+  const starts = new Set<number>();
   const isCard = (child: number): boolean => {
     const box = boxes[child]!;
+    let inside = 0;
+    for (let index = box.from; index < box.to; index++) if (starts.has(index)) inside++;
+    if (inside > 1) return false;
     // A column of a page holds many amounts, a card the price and perhaps an old one and the postage.
     let amounts = 0;
     for (let index = box.from; index < box.to; index++) if (amountsIn(lines[index]!.text).length > 0) amounts++;
@@ -54,8 +64,11 @@ export function cardsOf(reading: Reading): Reading['cards'] {
     return pictured.has(child) && box.to - box.from >= 2;
   };
 
-  const found: Reading['cards'] = { lines: new Set(), boxes: new Set(), count: 0 };
-  for (const children of holding.values()) {
+  const cardLines = cardLinesOf(reading);
+  for (const index of cardLines) starts.add(index);
+  const titles = titleLinesOf(reading, windowTitle);
+  // The innermost first: a box that holds cards is none.
+  for (const [, children] of [...holding].sort(([a], [b]) => b - a)) {
     if (children.size < 2) continue;
     const byTag = new Map<string, number[]>();
     for (const child of children) {
@@ -70,14 +83,19 @@ export function cardsOf(reading: Reading): Reading['cards'] {
       for (const child of same) {
         const box = boxes[child]!;
         // The box that holds the page's title is the advert, whatever it looks like.
-        if (hasHeadingOne(reading, box.from, box.to)) continue;
+        if (titles.some((index) => index >= box.from && index < box.to)) continue;
         if (!found.lines.has(box.from)) found.count++;
         found.boxes.add(child);
+        starts.add(box.from);
         for (let index = box.from; index < box.to; index++) found.lines.add(index);
       }
     }
   }
-  addCardLines(reading, found);
+  for (const index of cardLines) {
+    if (found.lines.has(index)) continue;
+    found.count++;
+    found.lines.add(index);
+  }
   return found;
 }
 
@@ -86,24 +104,28 @@ const hasNamedLink = (line: Line): boolean =>
   runsOf(line).some(({ text, flags }) => flags & LINK && text.trim().length >= 8 && amountsIn(text).length === 0);
 
 /** Lists without boxes: lines of one box, parted by <br>, each a named link and an amount. */
-function addCardLines({ lines, boxes, zones }: Reading, found: Reading['cards']): void {
+function cardLinesOf({ lines, boxes, zones }: Reading): number[] {
   const byBox = new Map<number, number[]>();
   for (const [index, line] of lines.entries()) {
-    if (zones[index] === AWAY || found.lines.has(index) || !line.runs || line.text.length > 200) continue;
+    if (zones[index] === AWAY || !line.runs || line.text.length > 200) continue;
     if (sizeOf(boxes[line.box]!) < 2 || !hasNamedLink(line) || !amountsIn(line.text).some((amount) => !amount.other))
       continue;
     const same = byBox.get(line.box);
     if (same) same.push(index);
     else byBox.set(line.box, [index]);
   }
-  for (const same of byBox.values()) {
-    if (same.length < 2) continue;
-    found.count += same.length;
-    for (const index of same) found.lines.add(index);
-  }
+  return [...byBox.values()].filter((same) => same.length > 1).flat();
 }
 
-function hasHeadingOne(reading: Reading, from: number, to: number): boolean {
-  for (let index = from; index < to; index++) if (levelOf(reading, index) === 1) return true;
-  return false;
+/** The lines of a first heading, and those that say the window's title and lead nowhere, as that of a card would. */
+function titleLinesOf(reading: Reading, windowTitle: string): number[] {
+  const title = fold(windowTitle).text;
+  const found: number[] = [];
+  for (const [index, line] of reading.lines.entries()) {
+    // Folding changes a length little; most lines need no closer look.
+    const maySay = title.length >= TITLE_LEAST && Math.abs(line.text.length - windowTitle.length) < TITLE_LEAST;
+    if (levelOf(reading, index) === 1 || (maySay && !isOnly(line, LINK) && fold(line.text).text === title))
+      found.push(index);
+  }
+  return found;
 }

@@ -1,24 +1,43 @@
 import { labelReader } from './words';
 
-/**
- * What a heading, or a short line of its own, begins: the seller's words, another part of the advert, or a part of the
- * page that is not the advert (similar things, comments, terms). English; German; French; Dutch; Italian; Spanish.
- * Common usage, from memory.
- */
-export const headingLabel = labelReader({
+type HeadingLabel = 'description' | 'section' | 'away';
+
+/** English; German; French; Dutch; Italian; Spanish. Common usage, from memory. */
+const single = labelReader<HeadingLabel>({
   description:
     "description|item description|about this item|about the item|seller's description|seller description|description from the seller|from the seller|more about this item|the details|advert text|" +
     'beschreibung|artikelbeschreibung|objektbeschreibung|produktbeschreibung|anzeigentext|beschreibung des verkaufers|uber diesen artikel|' +
     "descriptif|texte de l'annonce|description de l'annonce|a propos de cet article|" +
     "beschrijving|omschrijving|productbeschrijving|descrizione|descrizione dell'articolo|descripcion*",
   section:
-    'details|item details|product details|specifications|specification|specs|features|item specifics|at a glance|key facts|overview|photos|pictures|map|contact*|seller|about the seller|seller information|shipping and returns|delivery|shipping|postage|payment|location|' +
-    'merkmale|eigenschaften|technische daten|artikelmerkmale|auf einen blick|bilder|fotos|kontakt*|verkaufer|anbieter|versand|versand und ruckgabe|zahlung|standort|' +
-    'caracteristiques|criteres|en bref|photos|contacter*|vendeur|livraison|paiement|localisation|' +
-    'kenmerken|specificaties|verkoper|verzending|caratteristiche|venditore|spedizione|caracteristicas|vendedor|envio',
+    'details|item details|product details|specifications|specification|specs|features|item specifics|at a glance|key facts|overview|photos|pictures|map|contact*|seller|about the seller|seller information|delivery|shipping|postage|collection|returns|refunds|payment|warranty|guarantee|location|' +
+    'merkmale|eigenschaften|technische daten|artikelmerkmale|auf einen blick|bilder|fotos|kontakt*|verkaufer|anbieter|versand|lieferung|abholung|ruckgabe|rucksendung|retouren|zahlung|bezahlung|garantie|gewahrleistung|standort|' +
+    'caracteristiques|criteres|en bref|photos|contacter*|vendeur|livraison|expedition|envoi|retrait|retours|retour|remboursement|paiement|garanties|localisation|' +
+    'kenmerken|specificaties|verkoper|verzending|levering|bezorging|ophalen|retourneren|retourzending|betaling|' +
+    'caratteristiche|venditore|spedizione|spedizioni|consegna|ritiro|resi|reso|pagamento|pagamenti|garanzia|' +
+    'caracteristicas|vendedor|envio|envios|entrega|recogida|devoluciones|pago|garantia',
   away:
     'similar*|related*|you may also*|you might also*|people also*|customers also*|recommended*|more like this|more from this seller|other items*|other ads*|other adverts*|more adverts*|more items*|recently viewed*|recent searches|popular*|sponsored*|comments|comment|questions and answers|questions & answers|reviews|customer reviews|ratings|terms*|general terms*|safety*|stay safe*|tips*|buying tips|privacy*|newsletter*|share*|follow us|about us|' +
     'ahnliche*|das konnte*|auch interessant|weitere anzeigen*|weitere artikel*|andere anzeigen*|mehr von*|zuletzt angesehen*|kommentare|fragen und antworten|bewertungen|agb|allgemeine geschaftsbedingungen|sicherheitshinweise|sicherheitstipps|tipps*|datenschutz*|teilen|uber uns|' +
     'annonces similaires|articles similaires|produits similaires|vous aimerez*|ces annonces*|autres annonces*|vus recemment|commentaires|questions et reponses|avis*|conditions generales*|conseils*|partager|mentions legales|' +
     'vergelijkbare*|soortgelijke*|andere advertenties*|reacties|tips voor*|annunci simili|articoli simili|altri annunci*|commenti|anuncios similares|articulos similares|otros anuncios*|comentarios|consejos*',
 });
+
+/** Longer than any heading of joined labels. */
+const JOINED_MOST = 60;
+/** What joins two labels to one: "Delivery and returns", "Versand & Zahlung". */
+const JOINED = /\s*[,/&+]\s*|\s+(?:and|und|et|en|e|ed|y|o|or|oder|ou|of)\s+/i;
+
+/**
+ * What a heading, or a short line of its own, begins: the seller's words, another part of the advert, or a part of the
+ * page that is not the advert (similar things, comments, terms). Labels may be joined, if each of them is one.
+ * `exactly`: without the words that only begin a label.
+ */
+export function headingLabel(text: string, exactly = false): HeadingLabel | null {
+  const whole = single(text, exactly);
+  if (whole || text.length > JOINED_MOST) return whole;
+  const parts = text.split(JOINED).filter((part) => part !== '');
+  const labels = parts.map((part) => single(part, true));
+  if (parts.length < 2 || labels.includes(null)) return null;
+  return labels.includes('description') ? 'description' : (labels.find((label) => label === 'section') ?? 'away');
+}

@@ -1,8 +1,8 @@
-import { sharedWords } from '../page/title';
 import { code } from '../structured/offers';
 import { tidy } from '../tidy';
 import type { Candidate, FieldName, Harvest } from '../types';
 import { absolute } from '../visit/addresses';
+import { asShown, withoutSite } from './window-title';
 
 export interface MetaFindings {
   candidates: Candidate[];
@@ -31,7 +31,7 @@ const PRICES: [amount: string, currency: string][] = [
 ];
 
 /** What the head says to machines: Open Graph and product tags, plain meta, the title, the canonical address. */
-export function fromMeta({ metas, title, url, base, language }: Harvest): MetaFindings {
+export function fromMeta({ metas, title, url, base, language, page }: Harvest): MetaFindings {
   const said = new Map<string, string[]>();
   for (const [name, content] of metas) {
     const before = said.get(name);
@@ -41,7 +41,7 @@ export function fromMeta({ metas, title, url, base, language }: Harvest): MetaFi
   const first = (name: string) => said.get(name)?.[0];
   const siteName = tidy(first('og:site_name') ?? first('application-name') ?? '').slice(0, 100);
   const host = hostOf(url);
-  const windowTitle = withoutSite(tidy(title), siteName, host);
+  const windowTitle = asShown(withoutSite(tidy(title), siteName, host), page.lines);
 
   const candidates: Candidate[] = [];
   for (const [field, weight, names] of FIELDS) {
@@ -81,26 +81,3 @@ export function fromMeta({ metas, title, url, base, language }: Harvest): MetaFi
 }
 
 const hostOf = (address: string): string => /^[a-z]+:\/\/([^/:?#]+)/i.exec(address)?.[1]?.toLowerCase() ?? '';
-
-/** A title without the parts, at either end, that name the site: its stated name or the words of its host. */
-export function withoutSite(title: string, siteName: string, host: string): string {
-  if (title.length > 2000) return title;
-  const parts = title.split(/(\s+[|–—·•»:-]\s+|\s*[|»]\s*)/);
-  const isSite = (part: string): boolean => {
-    const bare = part.trim();
-    if (bare === '') return true;
-    if (siteName && (bare.toLowerCase() === siteName.toLowerCase() || sharedWords(bare, siteName) === 1)) return true;
-    const joined = bare.toLowerCase().replace(/[^a-z0-9]/g, '');
-    return (
-      (joined.length >= 3 &&
-        host
-          .replace(/[^a-z0-9.]/g, '')
-          .split('.')
-          .includes(joined)) ||
-      (host !== '' && bare.toLowerCase() === host.replace(/^www\./, ''))
-    );
-  };
-  while (parts.length > 1 && isSite(parts.at(-1)!)) parts.splice(-2);
-  while (parts.length > 1 && isSite(parts[0]!)) parts.splice(0, 2);
-  return parts.join('').trim();
-}

@@ -25,7 +25,7 @@ export interface PageFindings {
 export function fromPage(page: PageText, windowTitle: string, siteName: string): PageFindings {
   const reading = readingOf(page);
   reading.zones = zonesOf(reading);
-  reading.cards = cardsOf(reading);
+  reading.cards = cardsOf(reading, windowTitle);
   const titles = titlesOf(reading, windowTitle, siteName);
   reading.titleLine = titles[0]?.line ?? -1;
 

@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { readListing } from '../../../src/listing/read';
 import { documentOf } from './dom';
+import { columnPages } from './pages/columns';
 import { continental } from './pages/continental';
 import { english } from './pages/english';
+import { headPages } from './pages/heads';
 import { layouts } from './pages/layouts';
 import { prices } from './pages/prices';
+import { sectionPages } from './pages/sections';
 
-describe.each([...english, ...continental, ...layouts, ...prices])('$name', ({ html, expected, absent }) => {
+const pages = [...english, ...continental, ...layouts, ...columnPages, ...sectionPages, ...headPages, ...prices];
+
+describe.each(pages)('$name', ({ html, expected, absent }) => {
   const listing = readListing(documentOf(html));
 
   it.each(Object.entries(expected))('%s', (field, value) => {
