@@ -5,7 +5,7 @@ import { clauseAt, type TextPart } from './part-text';
 const ENDS = new Set(
   (
     'and or but with without for in on at of to from by as is was are were has have had it its this that which who will would can could so than when if ' +
-    'because while since up out not no very quite really too also only just my your his her our their the a an'
+    'because while since throughout inside outside everywhere instead underneath all over under up out not no very quite really too also only just my your his her our their the a an'
   ).split(' '),
 );
 /** Heads that are the thing, or something said of it. */
