@@ -1,4 +1,4 @@
-import type { AttributeKnown, Knowledge } from '../pack/knowledge';
+import type { AttributeKnown } from '../pack/knowledge';
 import { findLengths, findWeights } from '../quantity/measures';
 import type { Measure } from '../quantity/types';
 import { ofKind } from './hits';
@@ -23,9 +23,13 @@ const WITHOUT = new Set('without no not excluding excl minus ohne sans hors out'
 const OFF = new Set('off removed'.split(' '));
 
 /** Stated weights and lengths, each with the attribute it speaks of and whether more than the thing was weighed. */
-export function measuresIn(reading: PartReading, knowledge: Knowledge, language: string | null): MeasureClaim[] {
+export function measuresIn(
+  reading: PartReading,
+  attributes: readonly AttributeKnown[],
+  language: string | null,
+): MeasureClaim[] {
   const { part } = reading;
-  const weights = [...knowledge.attributes.values()].filter((attribute) => isIn(attribute, 'kg'));
+  const weights = attributes.filter((attribute) => isIn(attribute, 'kg'));
   const out: MeasureClaim[] = [];
   for (const measure of findWeights(part.text, { language }))
     for (const attribute of weights) out.push(claimOf(reading, measure, attribute));

@@ -24,19 +24,26 @@ import { yearsIn } from './years';
 export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
   const parts = textParts(listing);
   const languages = languagesOf(listing.language, parts);
-  const readings: PartReading[] = parts.map((part) => ({
+  const allReadings: PartReading[] = parts.map((part) => ({
     part,
     hits: hitsIn(part, knowledge, languages),
     stances: new StanceReader(part, languages),
     isEnglish: languages.has('en') && languages.size === 1,
   }));
   const named = packsNamed(parts, knowledge);
-  const names = readings.flatMap(({ part, hits, stances }) =>
+  const names = allReadings.flatMap(({ part, hits, stances }) =>
     namesIn(part, knowledge, stances, ofKind(hits, 'thing'), named),
   );
+  const covering = coveringPacks(knowledge, new Map(allReadings.map(({ part, hits }) => [part, hits])), names);
+  // A pack that doesn't cover the advert says nothing of it, not even what its words mean.
+  const readings = allReadings.map((reading) => ({
+    ...reading,
+    hits: reading.hits.filter((hit) => covering.has(hit.value.pack)),
+  }));
   const hitsOf = new Map<TextPart, readonly Hit[]>(readings.map(({ part, hits }) => [part, hits]));
   const stancesOf = new Map(readings.map(({ part, stances }) => [part, stances]));
   const field = (name: string): TextPart | null => parts.find((part) => part.field === name) ?? null;
+  const measurable = [...knowledge.attributes.values()].filter((attribute) => covering.has(attribute.pack));
   const models = claimedModels(names);
   const others = new OtherModels(parts, names, models);
   const listed = new ListedThings(parts, names);
@@ -48,13 +55,13 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     parts,
     languages,
     kind: kindOf({ listing, title: field('title'), description: field('description'), hits: hitsOf, names }),
-    covering: coveringPacks(knowledge, hitsOf, names),
+    covering,
     names,
     claimedModels: models,
     claimedFamily: claimedFamily(names, models[0] ?? null),
     values: each(valuesIn),
     wordings: each(wordingsIn),
-    measures: each((reading) => measuresIn(reading, knowledge, listing.language)),
+    measures: each((reading) => measuresIn(reading, measurable, listing.language)),
     years: each(yearsIn),
     ages: each(agesIn),
     counts: each(countsIn),
