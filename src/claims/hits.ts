@@ -14,7 +14,16 @@ export function hitsIn(part: TextPart, knowledge: Knowledge, languages: Readonly
     .search(part.tokens)
     .filter((match) => speaks(languages, match.value.lang))
     .map((match) => ({ ...match, value: match.value.meaning }));
-  return all.filter((hit) => !all.some((other) => silences(other, hit)));
+  // "Pre-war" and "pre war" of one entry are the same words in a text.
+  const seen = new Map<Meaning, Set<string>>();
+  const isNew = ({ value, firstToken, lastToken }: Hit): boolean => {
+    const places = seen.get(value) ?? new Set();
+    const place = `${firstToken}-${lastToken}`;
+    if (places.has(place)) return false;
+    seen.set(value, places.add(place));
+    return true;
+  };
+  return all.filter(isNew).filter((hit) => !all.some((other) => silences(other, hit)));
 }
 
 /** Phrases of these kinds say nothing about the words inside them, nor those about them. */

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { cressiter, found } from '../support/demo';
+
+const check = (text: string): string[] => found('name-name', cressiter(text));
+
+describe('two models’ names for one thing', () => {
+  it('exclude each other where both are said in so many words', () =>
+    expect(check('This is a Wendelow.')).toEqual(['disproved: Cressiter | Wendelow']));
+
+  it('two in a title are a question', () =>
+    expect(
+      found('name-name', { title: 'Grindlewade Cressiter Wendelow sewing machine', language: 'en', description: '' }),
+    ).toEqual(['unproved: Cressiter | Wendelow']));
+
+  it.each([
+    'Much like the Wendelow.',
+    'This is not a Wendelow.',
+    'I also have a Wendelow.',
+    'Sold next to the Wendelow in its day.',
+    'This is a Cressiter.',
+    'It may be a Wendelow.',
+  ])('no second name for it: %s', (text) => expect(check(text)).toEqual([]));
+});
+
+describe('a maker who didn’t make that model', () => {
+  it('is found in the title', () =>
+    expect(found('name-name', { title: 'Ulversholt Cressiter', description: '', language: 'en' })).toEqual([
+      'disproved: Ulversholt | Cressiter',
+    ]));
+
+  it.each(['Grindlewade Cressiter', 'Cressiter by Grindlewade, not Ulversholt'])('is not in: %s', (title) =>
+    expect(found('name-name', { title, description: '', language: 'en' })).toEqual([]),
+  );
+});
