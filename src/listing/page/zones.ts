@@ -1,6 +1,6 @@
-import type { Box } from '../types';
+import { BOLD, type Box, LINK } from '../types';
 import { headingLabel } from './heading-labels';
-import { boxOf, levelOf, type Reading, sizeOf } from './reading';
+import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { sectionAfter } from './sections';
 
 /** How much a part of the page belongs to the advert: its main column, what stands beside it, or neither. */
@@ -54,6 +54,12 @@ export function zonesOf(reading: Reading): Uint8Array {
   }
   for (const [index, line] of lines.entries()) {
     const level = levelOf(reading, index);
+    if (zones[index] !== AWAY && level === 0 && isBoldLabel(reading, index) && headingLabel(line.text) === 'away') {
+      const to = boldSection(reading, index);
+      // A seller may write such a label too; what leads to other pages was put there by the site.
+      const leads = lines.slice(index + 1, to).some((one) => runsOf(one).some(({ flags }) => flags & LINK));
+      if (leads) zones.fill(AWAY, index, to);
+    }
     if (zones[index] === AWAY || level === 1 || headingLabel(line.text, level === 0) !== 'away') continue;
     // Only a heading, or a label that has its box to itself, sends what follows away.
     if (level === 0 && sizeOf(boxOf(reading, index)) > 1) continue;
@@ -61,4 +67,19 @@ export function zonesOf(reading: Reading): Uint8Array {
     zones.fill(AWAY, index, to);
   }
   return zones;
+}
+
+/** Pages of old set their headings in bold, on a line of the same box. */
+function isBoldLabel(reading: Reading, index: number): boolean {
+  const line = reading.lines[index]!;
+  return isOnly(line, BOLD) && !isOnly(line, LINK) && sizeOf(boxOf(reading, index)) > 1;
+}
+
+/** Where the part under a label in bold ends: at the next such label of its box, or with the box. */
+function boldSection(reading: Reading, index: number): number {
+  const { lines, boxes } = reading;
+  const { box } = lines[index]!;
+  let to = index + 1;
+  while (to < boxes[box]!.to && !(lines[to]!.box === box && isBoldLabel(reading, to))) to++;
+  return to;
 }

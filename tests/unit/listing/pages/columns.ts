@@ -41,6 +41,20 @@ export const columnPages: Page[] = [
     absent: ['65', 'Treadle'],
   },
   {
+    name: 'beside an advert others with their pictures, under a label in bold',
+    html: columns(
+      `<img src="/crank.jpg" width="300" height="200"><br>${ADVERT}`,
+      '<b>SIMILAR ADVERTS</b><br><img src="/treadle.jpg" width="200" height="150"><br><a href="/1">Treadle of 1931, stand and all</a> £65<br><img src="/box.jpg" width="200" height="150"><br><a href="/2">Box of feet and bobbins</a> £9<br><br><b>OPEN:</b> Saturdays',
+    ),
+    expected: { ...expected, photos: ['https://market.example/crank.jpg'] },
+    absent: ['65', 'Treadle', 'treadle'],
+  },
+  {
+    name: 'words of the seller under a label in bold that elsewhere begins what is not the advert',
+    html: `${HEAD}<p><b>Hand crank with key</b></p><p>£45</p><div class="description">${WORDS}<br><b>Terms:</b><br>Cash, and bring a friend who lifts.</div>`,
+    expected: { description: `${WORDS}\nTerms:\nCash, and bring a friend who lifts.` },
+  },
+  {
     name: 'a list in two columns, two in each',
     html: columns(
       '<p><a href="/1">Treadle of 1931, stand and all</a> £65</p><p><a href="/2">Electric of 1955</a> £80</p>',
