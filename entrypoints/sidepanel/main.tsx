@@ -2,6 +2,7 @@ import { render } from 'preact';
 import { browser } from 'wxt/browser';
 import '../../src/view/style/tokens.css';
 import '../../src/view/style/base.css';
+import '../../src/view/style/findings.css';
 import '../../src/view/style/panel.css';
 import type { SessionEvent } from '../../src/session/events';
 import { emptySession, type Session, step } from '../../src/session/reducer';

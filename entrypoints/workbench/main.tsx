@@ -1,17 +1,31 @@
 import { render } from 'preact';
+import { browser } from 'wxt/browser';
 import '../../src/view/style/tokens.css';
 import '../../src/view/style/base.css';
+import '../../src/view/style/findings.css';
 import '../../src/view/style/workbench.css';
+import '../../src/view/style/drafts.css';
 import { workbenchTexts } from '../../src/text/catalogue/workbench';
 import { roomOf } from '../../src/view/workbench/rooms';
 import { type BenchState, Workbench } from '../../src/view/workbench/Workbench';
 import { startBenchEngine } from './bench-engine';
+import { draftsActions } from './drafts-actions';
 import { packsActions } from './packs-actions';
 
 // Effects by room, one state, one page: a room's actions tell what changes in that room, and nothing else draws.
 let state: BenchState = {
   room: roomOf(location.hash),
   packs: { shelf: null, trouble: null, outcome: { state: 'none' }, removed: null },
+  drafts: {
+    drafts: null,
+    chosen: null,
+    answered: null,
+    kept: 'blank',
+    copied: 'none',
+    removed: null,
+    trouble: null,
+    isPrivate: browser.extension.inIncognitoContext,
+  },
 };
 document.title = workbenchTexts.title;
 
@@ -22,12 +36,13 @@ function show(change: Partial<BenchState>): void {
 }
 
 const engine = startBenchEngine(() => show({ packs: { ...state.packs, trouble: 'broken' } }));
-const packs = packsActions(
+const drafts = draftsActions(
   engine,
-  (change) => show({ packs: { ...state.packs, ...change } }),
-  () => {},
+  () => state.drafts,
+  (change) => show({ drafts: { ...state.drafts, ...change } }),
 );
-const actions = { packs: packs.actions };
+const packs = packsActions(engine, (change) => show({ packs: { ...state.packs, ...change } }), drafts.packsChanged);
+const actions = { packs: packs.actions, drafts: drafts.actions };
 
 addEventListener('hashchange', () => {
   show({ room: roomOf(location.hash) });
@@ -35,3 +50,4 @@ addEventListener('hashchange', () => {
 });
 show({});
 packs.start();
+drafts.start();

@@ -1,10 +1,12 @@
 import { cli } from './cli';
+import { draftRoomTexts } from './draft-room';
 import { draftTexts } from './drafts';
 import { panelTexts } from './panel';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
   cli,
   drafts: draftTexts,
+  draftRoom: draftRoomTexts,
   panel: panelTexts,
   install: installTexts,
   workbench: workbenchTexts,

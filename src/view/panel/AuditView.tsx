@@ -10,7 +10,7 @@ import { shownFindings, summaryOf } from './summary';
 import { WhatWasRead } from './WhatWasRead';
 
 /** What speaks against the advert comes first, what confirms it last. */
-const ORDER: readonly Standing[] = ['disproved', 'unproved', 'caution', 'agrees'];
+export const ORDER: readonly Standing[] = ['disproved', 'unproved', 'caution', 'agrees'];
 
 interface Props {
   screen: Extract<Screen, { screen: 'audit' }>;

@@ -1,6 +1,7 @@
 import type { Finding } from '../../audit/types';
 import type { Words } from '../../session/words';
 import { panelTexts as texts } from '../../text/catalogue/panel';
+import { findingAnchor } from '../finding-anchor';
 import { shown } from '../shown';
 import { Disclosure } from './Disclosure';
 import { SaidKnown } from './SaidKnown';
@@ -10,7 +11,13 @@ import { TermNote } from './TermNote';
 export function FindingTag({ finding, language, words }: { finding: Finding; language: string | null; words: Words }) {
   const term = finding.attribute ? words.terms.get(finding.attribute) : null;
   return (
-    <li class="tag" data-finding={finding.check} data-standing={finding.standing}>
+    <li
+      class="tag"
+      id={findingAnchor(finding.id)}
+      tabIndex={-1}
+      data-finding={finding.check}
+      data-standing={finding.standing}
+    >
       <span class="tag-mark" aria-hidden="true">
         {texts.groups[finding.standing].mark}
       </span>

@@ -1,4 +1,5 @@
 import { workbenchTexts as texts } from '../../text/catalogue/workbench';
+import { type DraftsActions, DraftsRoom, type DraftsState } from './DraftsRoom';
 import { type PacksActions, PacksRoom, type PacksState } from './PacksRoom';
 import { ROOMS, type Room } from './rooms';
 
@@ -6,10 +7,12 @@ import { ROOMS, type Room } from './rooms';
 export interface BenchState {
   room: Room;
   packs: PacksState;
+  drafts: DraftsState;
 }
 
 export interface BenchActions {
   packs: PacksActions;
+  drafts: DraftsActions;
 }
 
 /** The workbench: one room at a time, and the way to the others. */
@@ -39,7 +42,9 @@ export function Workbench({ state, actions }: { state: BenchState; actions: Benc
 
 function content(state: BenchState, actions: BenchActions) {
   switch (state.room) {
-    default:
+    case 'drafts':
+      return <DraftsRoom state={state.drafts} actions={actions.drafts} />;
+    case 'packs':
       return <PacksRoom state={state.packs} actions={actions.packs} />;
   }
 }

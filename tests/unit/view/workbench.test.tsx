@@ -6,7 +6,7 @@ import type { PackAbout, PackCard } from '../../../src/session/pack-card';
 import { workbenchTexts as texts } from '../../../src/text/catalogue/workbench';
 import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
 import { roomOf } from '../../../src/view/workbench/rooms';
-import { type BenchActions, Workbench } from '../../../src/view/workbench/Workbench';
+import { type BenchActions, type BenchState, Workbench } from '../../../src/view/workbench/Workbench';
 
 const about: PackAbout = {
   title: 'Club handbook',
@@ -50,7 +50,12 @@ function show(state: Partial<PacksState>): void {
   root = document.createElement('div');
   document.body.append(root);
   const whole: PacksState = { shelf: null, trouble: null, outcome: { state: 'none' }, removed: null, ...state };
-  act(() => render(<Workbench state={{ room: 'packs', packs: whole }} actions={{ packs } as BenchActions} />, root));
+  act(() =>
+    render(
+      <Workbench state={{ room: 'packs', packs: whole } as BenchState} actions={{ packs } as BenchActions} />,
+      root,
+    ),
+  );
 }
 
 afterEach(() => {
@@ -62,7 +67,7 @@ const row = () => root.querySelector<HTMLElement>('[data-pack-id="club"]');
 
 describe('the rooms', () => {
   it('are named by the address, and the packs are shown where it names none', () => {
-    expect(['', '#packs', '#nowhere'].map(roomOf)).toEqual(['packs', 'packs', 'packs']);
+    expect(['', '#packs', '#drafts', '#nowhere'].map(roomOf)).toEqual(['packs', 'packs', 'drafts', 'packs']);
   });
 
   it('say which of them is shown', () => {

@@ -1,0 +1,117 @@
+import { putDraft, readDrafts, removeDraft } from '../../src/keep/drafts';
+import type { KeptDraft } from '../../src/keep/schema';
+import { draftText, isBlank } from '../../src/session/drafts';
+import type { DraftsActions, DraftsState } from '../../src/view/workbench/DraftsRoom';
+import { copyText } from '../shared/copy-text';
+import { withKeep } from '../shared/keep';
+import { today } from '../shared/today';
+import type { BenchEngine } from './bench-engine';
+
+/** Milliseconds without a keystroke after which a draft is audited and kept. */
+const PAUSE = 300;
+
+/**
+ * What can be done with drafts. Every word that is typed stands in the room's state at once; a pause later it is kept
+ * and held against the packs.
+ */
+export function draftsActions(
+  engine: BenchEngine,
+  state: () => DraftsState,
+  show: (change: Partial<DraftsState>) => void,
+): { actions: DraftsActions; start: () => void; packsChanged: () => void } {
+  let pause: ReturnType<typeof setTimeout> | undefined;
+  /** The draft whose last words are not kept yet. */
+  let unkept: KeptDraft | null = null;
+
+  const chosen = () => state().drafts?.find(({ id }) => id === state().chosen);
+
+  async function keep(): Promise<void> {
+    const draft = unkept;
+    unkept = null;
+    if (!draft) return;
+    if (state().isPrivate) return show({ kept: 'not' });
+    const done = await withKeep((db) => putDraft(db, draft));
+    if (!done.ok) return show({ trouble: done.trouble, kept: 'not' });
+    if (unkept === null && state().chosen === draft.id) show({ kept: 'kept', trouble: null });
+  }
+
+  async function audit(): Promise<void> {
+    const asked = chosen();
+    if (!asked || isBlank(asked.draft)) return show({ answered: null });
+    const reply = await engine.ask({ about: 'draft', draft: asked.draft, asOf: today() });
+    const now = chosen();
+    // Another draft was chosen, or more was typed and is audited by itself.
+    if (now?.draft !== asked.draft) return;
+    if (reply.ok) show({ answered: { draft: asked.draft, answer: reply.value } });
+    else show({ trouble: reply.trouble });
+  }
+
+  /** What was typed so far is kept now, whatever else happens. */
+  function flush(): void {
+    clearTimeout(pause);
+    void keep();
+  }
+
+  const actions: DraftsActions = {
+    create() {
+      flush();
+      const draft: KeptDraft = { id: crypto.randomUUID(), draft: {}, changedAt: new Date().toISOString() };
+      show({
+        drafts: [draft, ...(state().drafts ?? [])],
+        ...{ chosen: draft.id, answered: null, kept: 'blank', copied: 'none', removed: null },
+      });
+      document.getElementById('draft-title')?.focus();
+    },
+    choose(id) {
+      flush();
+      show({ chosen: id, answered: null, kept: 'kept', copied: 'none' });
+      void audit();
+    },
+    write(field, value) {
+      const before = chosen();
+      if (!before) return;
+      const draft = { ...before.draft, [field]: value };
+      unkept = { ...before, draft, changedAt: new Date().toISOString() };
+      const drafts = state().drafts?.map((each) => (each.id === before.id && unkept ? unkept : each)) ?? [];
+      show({ drafts, kept: 'waiting', copied: 'none' });
+      clearTimeout(pause);
+      pause = setTimeout(() => {
+        void keep();
+        void audit();
+      }, PAUSE);
+    },
+    async copy() {
+      const draft = chosen();
+      if (draft) show({ copied: (await copyText(draftText(draft.draft))) ? 'copied' : 'refused' });
+    },
+    async remove(id) {
+      flush();
+      const removed = state().drafts?.find((draft) => draft.id === id);
+      const done = state().isPrivate ? { ok: true as const } : await withKeep((db) => removeDraft(db, id));
+      if (!done.ok) return show({ trouble: done.trouble });
+      const drafts = state().drafts?.filter((draft) => draft.id !== id) ?? [];
+      const next = state().chosen === id ? { chosen: null, answered: null } : {};
+      show({ drafts, removed: removed && !isBlank(removed.draft) ? removed : null, ...next });
+    },
+    async undoRemove() {
+      const back = state().removed;
+      if (!back) return;
+      const done = state().isPrivate ? { ok: true as const } : await withKeep((db) => putDraft(db, back));
+      if (!done.ok) return show({ trouble: done.trouble });
+      show({ drafts: [back, ...(state().drafts ?? [])], removed: null });
+    },
+  };
+
+  // A tab that is closed or put away a moment after the last word.
+  addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && flush());
+
+  return {
+    actions,
+    packsChanged: () => void audit(),
+    async start() {
+      const read = await withKeep(readDrafts);
+      if (read.ok) show({ drafts: [...(state().drafts ?? []), ...read.value] });
+      else show({ drafts: state().drafts ?? [], trouble: read.trouble });
+    },
+  };
+}
