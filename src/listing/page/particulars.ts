@@ -44,3 +44,15 @@ export function timesOf({ lines, times, zones, cards }: Reading): Candidate[] {
   }
   return found;
 }
+
+/** "Advert 417, listed 20 November 2026": the day in a short line of words, from the word that says what day it is. */
+export function writtenDates({ lines, zones, cards }: Reading): Candidate[] {
+  const found: Candidate[] = [];
+  for (const [index, { text }] of lines.entries()) {
+    if (text.length > SMALL || zones[index] === AWAY || cards.lines.has(index) || !/\d/.test(text)) continue;
+    const word = LISTED_WORDS.exec(text);
+    if (word) found.push({ field: 'listedDate', value: text.slice(word.index), source: 'page', weight: 0.5 });
+    if (found.length >= 10) break;
+  }
+  return found;
+}

@@ -20,7 +20,7 @@ const ROWS_MOST = 300;
 /** "Label: value" on one line; not a time of day, not an address. */
 const COLON = /^(\p{L}[^:：\n]{0,46}?)\s*[:：]\s+(\S.*)$/su;
 
-/** The labelled rows of the page, in document order. `skip` says which lines are the seller's own words. */
+/** The labelled rows of the page, in document order. `isProse` says which lines are the title or the seller's own words. */
 export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Row[] {
   const { lines, boxes, row: rowOf, zones, cards } = reading;
   const rows: Row[] = [];

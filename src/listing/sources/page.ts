@@ -1,7 +1,7 @@
 import { cardsOf } from '../page/cards';
 import { descriptionsOf } from '../page/description';
 import { marksOfAdvert } from '../page/marks';
-import { hintedParticulars, timesOf } from '../page/particulars';
+import { hintedParticulars, timesOf, writtenDates } from '../page/particulars';
 import { photosOf } from '../page/photos';
 import { pricesOf } from '../page/prices';
 import { readingOf } from '../page/reading';
@@ -39,7 +39,7 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
   }
 
   const own = new Set(blocks[0]?.lines);
-  const rows = rowsOf(reading, (line) => own.has(line));
+  const rows = rowsOf(reading, (line) => own.has(line) || line === reading.titleLine);
   for (const { label, value } of rows) {
     const field = rowLabel(label);
     // A price row was weighed among the prices already.
@@ -47,7 +47,7 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
     if (field) candidates.push({ field, value, source: 'page', weight: 0.85 });
     else candidates.push({ field: 'details', value: `${label}: ${value}`, source: 'page', weight: 0.7 });
   }
-  candidates.push(...hintedParticulars(reading), ...timesOf(reading));
+  candidates.push(...hintedParticulars(reading), ...timesOf(reading), ...writtenDates(reading));
   for (const value of photosOf(reading)) candidates.push({ field: 'photo', value, source: 'page', weight: 0.6 });
 
   return {

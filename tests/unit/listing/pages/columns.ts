@@ -1,7 +1,7 @@
 import { type Page, price } from './page';
 
 const WORDS = 'It has been in my family for as long as I can remember, and it still turns freely.';
-const ADVERT = `<font size="4"><b>HAND CRANK WITH KEY</b></font><br>ADVERT 12<table border="1"><tr><td>PRICE</td><td><b>£45</b></td></tr><tr><td>COND.</td><td>USED</td></tr><tr><td>WHERE</td><td>WETHERLAW</td></tr><tr><td colspan="2">${WORDS}</td></tr></table><p><a href="/w">Write to the seller</a> - <a href="/r">Rules</a></p>`;
+const ADVERT = `<font size="4"><b>HAND CRANK WITH KEY</b></font><br>ADVERT 12 - LISTED 20/11/2026<table border="1"><tr><td>PRICE</td><td><b>£45</b></td></tr><tr><td>COND.</td><td>USED</td></tr><tr><td>WHERE</td><td>WETHERLAW</td></tr><tr><td colspan="2">${WORDS}</td></tr></table><p><a href="/w">Write to the seller</a> - <a href="/r">Rules</a></p>`;
 const HEAD = '<title>HAND CRANK WITH KEY - FETTLE</title>';
 const columns = (advert: string, beside: string) =>
   `${HEAD}<table width="780"><tr><td colspan="2"><b>FETTLE</b> - FREE ADS<br><a href="/">HOUSE</a> | <a href="/">SEWING</a></td></tr><tr><td width="560">${advert}</td><td width="200">${beside}</td></tr></table>`;
@@ -11,6 +11,8 @@ const expected = {
   price: price('45', 'GBP'),
   condition: 'USED',
   place: 'WETHERLAW',
+  listedDate: '2026-11-20',
+  details: '',
   offers: 1,
 };
 

@@ -70,4 +70,9 @@ export const layouts: Page[] = [
     html: `<meta name="description" content="It has been in my family for as long as I can remem..."><h1>Hand crank</h1><p>£45</p><p>${WORDS}</p>`,
     expected: { description: WORDS },
   },
+  {
+    name: 'a title like a labelled row, the day in a line of words',
+    html: `<html lang="nl"><title>Gezocht: slinger met sleutel</title><h1>Gezocht: slinger met sleutel</h1><p>Advertentie 77 - geplaatst op 7 november 2026</p><p>€ 45</p><p>${WORDS}</p><p>Model published on 3 May 2001, and much like those of the years before it, as far as I have read.</p>`,
+    expected: { title: 'Gezocht: slinger met sleutel', details: '', listedDate: '2026-11-07' },
+  },
 ];
