@@ -4,7 +4,7 @@ import type { PartReading } from './values';
 
 /** "Over 100 years old", "plus de 120 ans", "über 100 Jahre alt". Only "over" and its like: "nearly 70" may be less. */
 const AT_LEAST =
-  /\b(?:over|more than|at least|well over|above|über|mehr als|mindestens|plus de|au moins) (?:a )?(\d{2,3}|hundred|hundert|cent)[- ]?(?:years?|yrs?|jahre?|ans)(?:[- ]old| alt| d'âge)?\b/giu;
+  /(?<![\p{L}\p{N}])(?:over|more than|at least|well over|above|über|mehr als|mindestens|plus de|au moins) (?:a )?(\d{2,3}|hundred|hundert|cent)[- ]?(?:years?|yrs?|jahre?|ans)(?:[- ]old| alt| d'âge)?(?![\p{L}\p{N}])/giu;
 const WORDS: Record<string, number> = { hundred: 100, hundert: 100, cent: 100 };
 /** Years of something else than the thing's age: "more than 40 years of experience", "for over 30 years". */
 const OF_ELSE = /^ (?:of|in|on|ago|erfahrung|d'expérience|lang)\b/i;

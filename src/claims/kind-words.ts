@@ -38,3 +38,15 @@ export const SERVICE_FIRST_PERSON =
 /** Words that make several named machines one offer: "X and Y, the pair". */
 export const TOGETHER =
   "pair|the pair|both|the two|together|as a set|beide|zusammen|les deux|ensemble|won't split|will not split";
+
+/** They look like a wish and are an offer. */
+export const NOT_WANTED =
+  'looking for a new home|looking for a good home|looking for a new owner|looking for its next owner|looking for its next|looking to swap|looking to sell|looking to exchange|' +
+  "if you are looking for|if you're looking for|anyone looking for|suche tausch|ich suche einen käufer|suche ein neues zuhause|suche neuen besitzer|je cherche à échanger|je cherche à vendre|je cherche un acheteur|cherche nouveau propriétaire";
+
+/** A title that begins so offers work. */
+export const SERVICE_FIRST =
+  'lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage';
+
+/** Machines counted without their full name: "three machines as one lot". */
+export const COUNTED = 'machines|heads|maschinen';

@@ -1,16 +1,17 @@
 import type { Knowledge, NameKnown } from '../pack/knowledge';
+import { findSerialShapes } from '../quantity/serials';
 import type { PhraseMatch } from '../text/phrases';
 import { contains } from './hits';
 import { misspeltNames } from './misspelt';
 import { clauseAt, quoteOf, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
-import type { StanceReader } from './stance';
+import type { StanceOf, StanceReader } from './stance';
 
 /** Words that make the number or letter after them a model's name. */
 const NAMING = new Set('model mod type class no nr number mark mk series modell typ klasse serie modele'.split(' '));
 /** Words that say of what stands after them that it is the thing's name. */
 const IDENTITY = new Set(
-  "this it it's its here called named model modell modele typ dies diese dieses hier c'est ceci cette".split(' '),
+  "this it it's here called named model modell modele typ dies diese dieses hier c'est ceci cette".split(' '),
 );
 const IDENTITY_REACH = 5;
 /** After these the name is of something that is only spoken of. */
@@ -36,7 +37,7 @@ export function namesIn(
       const isName = !('maker' in match.value.of);
       return {
         ...quoteOf(part, match.start, match.end),
-        ...stances.at(match.firstToken, match.lastToken, isName),
+        ...ownOf(part, match, stances.at(match.firstToken, match.lastToken, isName)),
         of: match.value.of,
         name: match.value.text,
         misspelt: match.misspelt,
@@ -65,7 +66,17 @@ export function packsNamed(parts: readonly TextPart[], knowledge: Knowledge): Se
   for (const part of parts)
     for (const { value } of knowledge.names.search(part.tokens))
       if (value.stands === 'alone') packs.add('maker' in value.of ? value.of.pack : packOf(value.of));
+  for (const pack of packsOfSerials(parts, knowledge)) packs.add(pack);
   return packs;
+}
+
+/** A number with letters that lies in a table names the table's pack as well as a maker's name does. */
+function packsOfSerials(parts: readonly TextPart[], knowledge: Knowledge): string[] {
+  return parts.flatMap((part) =>
+    findSerialShapes(part.text)
+      .filter(({ normal }) => /[A-Z]/.test(normal))
+      .flatMap(({ normal }) => knowledge.serials.find(normal).map((run) => run.pack)),
+  );
 }
 
 /** A bare number or letter is a name only near its own maker or family, or after a naming word beside such a name. */
@@ -134,5 +145,23 @@ function opensWithMine(match: NameMatch, part: TextPart): boolean {
   if (!clause || part.field === 'title') return false;
   const words = part.tokens.slice(clause.first, match.firstToken).filter((token) => token.kind === 'word');
   const opens = part.clauses.find((one) => one.sentence === clause.sentence)?.first === clause.first;
-  return opens && words.length <= 3 && MINE.has(words[0]?.folded ?? '');
+  return (
+    opens && words.length <= 3 && MINE.has(words[0]?.folded ?? '') && !words.some((word) => /'s$/.test(word.folded))
+  );
+}
+
+/** "My daughter's Name", "a Name one is too long": somebody else's, or another of its kind. */
+function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
+  const before = part.tokens[match.firstToken - 1];
+  const after = part.tokens[match.lastToken + 1];
+  const theirs =
+    before?.kind === 'word' && /^\p{Ll}.*'s$/u.test(part.text.slice(before.start, before.end).replace('’', "'"));
+  const another = after?.folded === 'one' || after?.folded === 'ones';
+  return theirs || another
+    ? {
+        ...stance,
+        subject: 'other',
+        trigger: part.text.slice((theirs ? before! : after!).start, (theirs ? before! : after!).end),
+      }
+    : stance;
 }

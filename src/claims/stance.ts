@@ -1,5 +1,7 @@
 import { PhraseIndex, type PhraseMatch } from '../text/phrases';
+import type { Span } from '../text/span';
 import { type ClauseRange, clauseAt, quoteOf, type TextPart } from './part-text';
+import { quotations } from './quotation';
 import { german } from './triggers/de';
 import { english } from './triggers/en';
 import { french } from './triggers/fr';
@@ -49,9 +51,12 @@ function triggerIndex(languages: ReadonlySet<string>): PhraseIndex<Trigger> {
 export class StanceReader {
   readonly #part: TextPart;
   readonly #found: Found[];
+  readonly #quoted: Span[];
 
   constructor(part: TextPart, languages: ReadonlySet<string>) {
     this.#part = part;
+    // A title in quotation marks is a title.
+    this.#quoted = part.field === 'title' ? [] : quotations(part.text);
     const all = triggerIndex(languages)
       .search(part.tokens)
       .filter((one) => !(one.value.ends && !endsClause(part, one.lastToken)) && !isNumberSign(part, one));
@@ -85,7 +90,8 @@ export class StanceReader {
     }
     if (this.#isCompared(clause, firstToken)) stance = 'likens';
     if (stance === 'says' && this.#isListedAsLacking(clause)) stance = 'denies';
-    if (rank(stance) < rank('guesses') && this.#isAsked(clause)) stance = 'guesses';
+    if (rank(stance) < rank('quotes') && this.#isQuoted(firstToken)) stance = 'quotes';
+    if (rank(stance) < rank('guesses') && this.#isAsked(clause, isName)) stance = 'guesses';
     // "not without a motor": two denials say it.
     if (stance === 'denies' && adjacent(denials)) stance = 'says';
     if (stance === 'likens') subject = 'other';
@@ -157,11 +163,16 @@ export class StanceReader {
     return false;
   }
 
-  /** A question claims nothing: "Is it a zigzag?" */
-  #isAsked(clause: ClauseRange): boolean {
-    return this.#part.clauses.some(
-      (one) => one.sentence === clause.sentence && one.tokens.some((token) => token.folded.startsWith('?')),
-    );
+  #isQuoted(token: number): boolean {
+    const { start } = this.#part.tokens[token]!;
+    return this.#quoted.some((span) => start >= span.start && start < span.end);
+  }
+
+  /** A question claims nothing: "Is it a zigzag?" A name is asked for in its own clause only. */
+  #isAsked(clause: ClauseRange, isName: boolean): boolean {
+    const asks = (one: ClauseRange): boolean => one.tokens.some((token) => token.folded.startsWith('?'));
+    if (isName) return asks(clause);
+    return this.#part.clauses.some((one) => one.sentence === clause.sentence && asks(one));
   }
 
   /** "Zigzag: no": the answer opens the clause right after the one that ends in a colon. */

@@ -42,7 +42,8 @@ export function wordingsIn(reading: PartReading): WordingClaim[] {
 
 /** An adjective before the noun of something else says nothing of this thing. */
 function ofTheThing({ part, hits, isEnglish }: PartReading, hit: Hit, claim: Stanced): Stanced {
-  if (claim.subject === 'other' || !isEnglish) return claim;
+  const asserts = hit.value.kind === 'wording' && (hit.value.entry.means ?? hit.value.entry.never) !== undefined;
+  if (claim.subject === 'other' || !isEnglish || !asserts) return claim;
   const isNamed = (token: number): boolean =>
     hits.some((one) => one !== hit && one.value.kind !== 'part' && one.firstToken <= token && one.lastToken >= token);
   const noun = otherNounMeant(part, hit, isNamed);

@@ -84,4 +84,8 @@ export const german: readonly TriggerRow[] = [
   ],
   ['kein anderer|keine andere|kein anderes', { effect: 'other', side: 'before', reach: 99 }],
   ['und näht|und läuft|und wiegt|und macht|und kann|und nimmt|und braucht', { effect: 'stop', side: 'both', reach: 0 }],
+  [
+    'im internet steht|im netz heißt es|laut internet|inserate nennen|oft angeboten mit',
+    { effect: 'quotes', side: 'before', reach: 99, across: true },
+  ],
 ];

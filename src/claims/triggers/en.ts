@@ -102,4 +102,8 @@ export const english: readonly TriggerRow[] = [
     'and sews|and takes|and runs|and makes|and uses|and will|and can|and needs|and comes|and still',
     { effect: 'stop', side: 'both', reach: 0 },
   ],
+  [
+    'listed this as|listed it as|was listed as|had listed it as|advertised this as|often advertised with|often sold with|usually advertised with|often listed with|the internet says|internet says|online it says|websites say|a website says|forums say|adverts say|adverts call',
+    { effect: 'quotes', side: 'before', reach: 99, across: true },
+  ],
 ];

@@ -73,4 +73,8 @@ export const french: readonly TriggerRow[] = [
   ],
   ['aucune autre|aucun autre', { effect: 'other', side: 'before', reach: 99 }],
   ['et coud|et fait|et pèse|et prend|et marche|et fonctionne', { effect: 'stop', side: 'both', reach: 0 }],
+  [
+    "internet dit|sur internet on lit|l'ancien propriétaire écrivait|souvent annoncée avec|l'annonce disait",
+    { effect: 'quotes', side: 'before', reach: 99, across: true },
+  ],
 ];

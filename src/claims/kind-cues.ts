@@ -1,0 +1,44 @@
+import { PhraseIndex, type PhraseMatch } from '../text/phrases';
+import { contains } from './hits';
+import {
+  ACCOMPANYING,
+  COUNTED,
+  FITTING,
+  LOT,
+  NOT_WANTED,
+  NUMBER_WORDS,
+  SERVICE,
+  SERVICE_FIRST,
+  SERVICE_FIRST_PERSON,
+  TOGETHER,
+  WANTED,
+  WANTED_FIRST_PERSON,
+} from './kind-words';
+import type { TextPart } from './part-text';
+
+const WORDS = {
+  wanted: WANTED,
+  asks: WANTED_FIRST_PERSON,
+  'not-wanted': NOT_WANTED,
+  lot: LOT,
+  number: NUMBER_WORDS,
+  counted: COUNTED,
+  together: TOGETHER,
+  service: SERVICE,
+  'service-first': SERVICE_FIRST,
+  works: SERVICE_FIRST_PERSON,
+  fitting: FITTING,
+  accompanying: ACCOMPANYING,
+} as const;
+
+export type Cue = keyof typeof WORDS;
+export type CueMatch = PhraseMatch<Cue>;
+
+const CUES = new PhraseIndex<Cue>();
+for (const [cue, words] of Object.entries(WORDS)) for (const phrase of words.split('|')) CUES.add(phrase, cue as Cue);
+
+/** General words for what kind of advert it is. "Looking for a new home" is no wish: it silences what it holds. */
+export function cuesIn(part: TextPart): CueMatch[] {
+  const all = CUES.search(part.tokens);
+  return all.filter((one) => !all.some((other) => other.value === 'not-wanted' && contains(other, one)));
+}

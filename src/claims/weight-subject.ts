@@ -1,0 +1,87 @@
+import { type ClauseRange, clauseAt, type TextPart } from './part-text';
+import type { PartReading } from './values';
+
+const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
+
+const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesait pesant pesent');
+
+/** Words for the thing itself, and words that say nothing of what is weighed. Folded; English, German, French. */
+const OF_THE_THING = set(`
+  it its it's she he they i me machine head which that this these and but so is was are at in on the a an of to by with without for as
+  itself alone only just total actually really complete altogether also one iron body thing beast currently still heavy light solid hefty
+  approx approximately about around circa ca nearly almost roughly some full size weight wt weights scale scales kitchen bathroom luggage
+  reads read shows says said come comes tips tip good real mere proper properly small compact bare measured weighed put made me my your our
+  aluminium aluminum alloy metal cast steel straight stitch zigzag three quarter sewing domestic not no lightweight portable quite very
+  under over well own has have with lift carry yes bit little bloody damn honest exactly precisely
+  sie es er maschine kopf kopfes die das der und nur insgesamt allein diese dieses ist sind war mit aus auf bei zu am im ein eine gute stolze
+  schwer schwere leicht leichte etwa rund knapp gut gewicht gewogen gusseisen netto waage kuchenwaage zeigt bringt kilo
+  elle il machine tete qui et seule ensemble celle ci bati corps environ poids lourde legere pese fait la le les une un de du des en sur
+  balance fonte aluminium nue net affiche
+`);
+/** Right after a weight these make it the weight of something else: "12 kg parcel", "400 g of thread". */
+const AFTER = set(`
+  of parcel package packed packaged boxed crated shipping postage courier crate thread fabric cloth box trolley limit band versand paket karton garn stoff
+  colis emballage fil tissu de
+`);
+
+/**
+ * Is a stated weight of something else than the thing on sale? With a weighing verb, what stands right before the verb
+ * (or, where a language turns that round, after it) is weighed. Without one, any noun before the weight that isn't the
+ * thing's own leaves it open, and an open weight is not held against the machine.
+ * @returns the word that says so, or null when the thing itself is meant.
+ */
+export function otherWeighed(reading: PartReading, first: number, last: number): string | null {
+  const { part } = reading;
+  const clause = clauseAt(part, first);
+  if (!clause) return null;
+  const after = part.tokens[last + 1];
+  if (after?.kind === 'word' && AFTER.has(after.folded)) return written(part, last + 1);
+  const verb = lastWeighing(part, clause, first);
+  if (verb < 0) return strangerIn(reading, clause.first, first);
+  for (let i = verb + 1; i < first; i++) if (isPronoun(part.tokens[i]!.folded)) return null;
+  const subject = lastWord(part, clause.first, verb);
+  if (subject >= 0 && isPronoun(part.tokens[subject]!.folded)) return null;
+  return strangerIn(reading, clause.first, verb);
+}
+
+const isPronoun = (folded: string): boolean =>
+  /^(?:it|she|he|sie|es|elle|il|machine|maschine|which|that|this|die|qui)$/.test(folded);
+
+function lastWeighing(part: TextPart, clause: ClauseRange, before: number): number {
+  for (let i = before - 1; i >= clause.first; i--) if (WEIGHING.has(part.tokens[i]!.folded)) return i;
+  return -1;
+}
+
+function lastWord(part: TextPart, from: number, to: number): number {
+  for (let i = to - 1; i >= from; i--) if (part.tokens[i]!.kind === 'word') return i;
+  return -1;
+}
+
+/** A word that is neither the thing's, nor a name or a phrase that some pack knows of it. */
+function strangerIn({ part, hits }: PartReading, from: number, to: number): string | null {
+  for (let i = from; i < to; i++) {
+    const token = part.tokens[i]!;
+    if (token.kind !== 'word' || OF_THE_THING.has(token.folded)) continue;
+    const known = hits.filter((hit) => hit.firstToken <= i && hit.lastToken >= i);
+    if (known.some((hit) => hit.value.kind !== 'part')) continue;
+    // A name, as far as writing tells: a capital inside a sentence, or letters beside a number.
+    const isName =
+      known.length === 0 &&
+      i > from &&
+      /^\p{Lu}/u.test(part.text.slice(token.start, token.start + 2)) &&
+      !isGermanNoun(part, i);
+    if (!isName) return written(part, i);
+  }
+  return null;
+}
+
+/** Where most words inside sentences with capitals are nouns, a capital tells no name. */
+function isGermanNoun(part: TextPart, at: number): boolean {
+  const before = part.tokens[at - 1]?.folded ?? '';
+  return /^(?:der|die|das|dem|den|des|ein|eine|einen|mein|meine|sein|ihr|zum|im|am)$/.test(before);
+}
+
+function written(part: TextPart, at: number): string {
+  const token = part.tokens[at]!;
+  return part.text.slice(token.start, token.end);
+}
