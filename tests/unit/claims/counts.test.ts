@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { readingOf, saying } from './support/reading';
+
+const counts = (text: string, language = 'en'): [string, number][] =>
+  readingOf({ title: 'Cressiter', description: text, language }).counts.map(({ quote, most }) => [quote, most]);
+
+describe('how many the advert says were made', () => {
+  it.each([
+    ['Only 200 ever made.', 'en', 'Only 200 ever made', 200],
+    ['One of 500.', 'en', 'One of 500', 500],
+    ['Fewer than 1,500 were produced.', 'en', 'Fewer than 1,500 were produced', 1500],
+    ['Just forty of this model.', 'en', 'Just forty of this model', 40],
+    ['Nur 300 Stück gebaut.', 'de', 'Nur 300 Stück gebaut', 300],
+    ['Fabriquée à 50 exemplaires seulement.', 'fr', '50 exemplaires seulement', 50],
+  ])('%s', (text, language, quote, most) => expect(counts(text, language)).toEqual([[quote, most]]));
+
+  it.each([
+    'Only 200 miles on the clock.',
+    'Made 200 dresses with it.',
+    'One of my machines.',
+    'About 400,000 were made.',
+  ])('none in: %s', (text) => expect(counts(text)).toEqual([]));
+
+  it('with what is said of it', () =>
+    expect(saying('My other machine is one of 500.').counts[0]).toMatchObject({ subject: 'other' }));
+});

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import type { Draft } from '../../../src/listing/types';
+import { readingOf, saying } from './support/reading';
+
+/** The models and families named, as the pack writes them; ~ for a misspelling. */
+const names = (draft: Draft): string[] =>
+  readingOf(draft)
+    .names.filter(({ of }) => !('maker' in of))
+    .map(({ name, misspelt }) => (misspelt ? `~${name}` : name));
+const inTitle = (title: string): string[] => names({ title, description: '' });
+
+describe('numbers and letters that are names only beside their maker', () => {
+  it.each([
+    ['Ulversholt 41 sewing machine', 'Ulversholt,41'],
+    ['Ulversholt model 41', 'Ulversholt,41'],
+    ['Ulversholt Q 41', 'Ulversholt Q 41'],
+  ])('%s', (title, expected) => expect(inTitle(title).join()).toBe(expected));
+
+  it.each(['Sewing machine, 41 years old', 'Sewing machine, 41 pounds', 'Grindlewade 41 sewing machine'])(
+    'not in: %s',
+    (title) => expect(inTitle(title).filter((name) => /41/.test(name))).toEqual([]),
+  );
+});
+
+describe('a letter with a number', () => {
+  it('is a name wherever its maker is named at all', () => {
+    expect(names({ title: 'Q 41 sewing machine', description: 'By Ulversholt.' })).toEqual(['Q 41', 'Ulversholt']);
+    expect(inTitle('Q 41 sewing machine')).toEqual([]);
+  });
+});
+
+describe('misspelt names', () => {
+  it.each([
+    ['Cresiter sewing machine', '~Cressiter'],
+    ['Haddercomb sewing machine', '~Haddercombe'],
+    ['Wendlow', '~Wendelow'],
+    ['Bodranock sewing machine', '~Bodrannock'],
+  ])('are read in a title: %s', (title, expected) => expect(inTitle(title)).toEqual([expected]));
+
+  it.each([
+    'Cross stitch sewing machine',
+    'Window sewing machine',
+    'Windowless room, sewing machine',
+    'Cr sewing machine',
+  ])('ordinary words are none: %s', (title) => expect(inTitle(title)).toEqual([]));
+
+  it('in the text only right before the thing, and capitalised', () => {
+    const misspelt = (description: string): string[] =>
+      names({ title: 'Sewing machine', description }).filter((name) => name.startsWith('~'));
+    expect(misspelt('A Cresiter sewing machine.')).toEqual(['~Cressiter']);
+    expect(misspelt('It came from Cresiter by train.')).toEqual([]);
+    expect(misspelt('a cresiter sewing machine.')).toEqual([]);
+  });
+});
+
+describe('what the advert says of a name', () => {
+  const identity = (text: string): boolean[] =>
+    saying(text)
+      .names.filter(({ field, of }) => field === 'description' && 'model' in of)
+      .map((name) => name.identity);
+
+  it.each(['This is a Wendelow.', 'It is the Wendelow.', 'Model: Wendelow', 'My Wendelow has served well.'])(
+    'it is its name: %s',
+    (text) => expect(identity(text)).toEqual([true]),
+  );
+  it.each(['Different from the Wendelow.', 'It sews like a Wendelow.', 'The Wendelow is lighter.'])(
+    'it is only spoken of: %s',
+    (text) => expect(identity(text)).toEqual([false]),
+  );
+});

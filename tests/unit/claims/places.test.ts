@@ -1,0 +1,18 @@
+import { describe, expect, it } from 'vitest';
+import { saying, short } from './support/reading';
+
+const places = (text: string): string[] => short(saying(text).places);
+
+describe('where the advert says it was made', () => {
+  it.each([
+    ['Made at Brindfold.', 'Made at Brindfold'],
+    ['Made in Harrowslade.', 'Made in Harrowslade'],
+    ['From the Brindfold works.', 'Brindfold works'],
+    ['Not made at Brindfold.', 'made at Brindfold (denies)'],
+  ])('%s', (text, expected) => expect(places(text)).toEqual([expected]));
+
+  it.each(['Collect from Brindfold.', 'I live in Brindfold.', 'Made in Thornmoor.', 'Brindfold. Made with care.'])(
+    'not in: %s',
+    (text) => expect(places(text)).toEqual([]),
+  );
+});

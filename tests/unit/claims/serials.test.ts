@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { readingOf, saying } from './support/reading';
+
+const serials = (text: string): string[] =>
+  saying(text).serials.map(
+    ({ normal, stated, doubted }) => normal + (stated ? '' : ' unstated') + (doubted ? ' ?' : ''),
+  );
+
+describe('serials that an advert states', () => {
+  it.each([
+    ['Serial number KD372118.', 'KD372118'],
+    ['Serial no. KD 372118', 'KD372118'],
+    ['The number on the plate is KD372118.', 'KD372118'],
+    ['Underneath: KD372118', 'KD372118 unstated'],
+    ['Serial number 1150338 N.', '1150338N'],
+  ])('%s', (text, expected) => expect(serials(text)).toEqual([expected]));
+
+  it('a field of its own', () =>
+    expect(readingOf({ title: 'Cressiter', serialText: 'KD372118' }).serials).toMatchObject([
+      { field: 'serials', quote: 'KD372118', stated: true },
+    ]));
+
+  it.each([
+    'Patent number 372118.',
+    'Part no. 372118.',
+    'Call me on 372118.',
+    'I also have KD372118.',
+    '123456 happy customers.',
+  ])('none in: %s', (text) => expect(serials(text)).toEqual([]));
+
+  it('the advert itself takes one back', () => {
+    expect(serials('Serial number KD210999? Rather KD230999.')[0]).toBe('KD210999 ?');
+    expect(serials('Serial number KD372118.')).toEqual(['KD372118']);
+  });
+
+  it('the same number twice is one', () =>
+    expect(serials('Serial number KD372118. Yes, KD372118.')).toEqual(['KD372118']));
+});

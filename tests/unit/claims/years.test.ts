@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import type { Draft } from '../../../src/listing/types';
+import { readingOf } from './support/reading';
+
+const kinds = (draft: Draft): string[] =>
+  readingOf(draft).years.map(({ kind, from, to }) => `${kind} ${from === to ? from : `${from}-${to}`}`);
+const inText = (description: string): string[] => kinds({ title: 'Sewing machine', description });
+
+describe('of what kind a year is', () => {
+  it.each([
+    ['Made in 1954.', 'made 1954'],
+    ['A 1954 sewing machine.', 'made 1954'],
+    ['Made in the 1950s.', 'made 1950-1959'],
+    ['Bought in 1962.', 'bought 1962'],
+    ['In the family since 1970.', 'owned 1970'],
+    ['Patented 1938.', 'other 1938'],
+  ])('%s', (text, expected) => expect(inText(text)).toEqual([expected]));
+
+  it('a bare year in a title is the year made', () =>
+    expect(kinds({ title: 'Cressiter 1955', description: '' })).toEqual(['made 1955']));
+
+  it.each([
+    'Great for 1950 reenactment.',
+    'Number 1954 in my book.',
+    'The firm dates from 1884.',
+    'The company was founded in 1884.',
+  ])('claims nothing of the machine: %s', (text) =>
+    expect(inText(text).filter((year) => year.startsWith('made'))).toEqual([]),
+  );
+});
