@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { cressiter, found } from '../support/demo';
+import { cressiter, findingsOf, found } from '../support/demo';
 
 const check = (text: string): string[] => found('serial-form', cressiter(text));
 
 describe('a serial that no table knows', () => {
-  it('may be a slip of the eye for one that they know', () =>
-    expect(check('Serial number KD37Z118.').concat(check('Serial number KO372118.'))).toEqual([
-      'unproved: KD37Z118',
-      'unproved: KO372118',
-    ]));
+  it('may be a slip of the eye for one that they know, which is shown', () => {
+    expect(check('Serial number KD3721I8.')).toEqual(['unproved: KD3721I8']);
+    const [finding] = findingsOf('serial-form', cressiter('Serial number KD3721I8.'));
+    expect(finding?.text).toBe('No known number looks like KD3721I8; it may be a slip for KD372118.');
+    expect(finding?.known[0]?.text).toContain('KD370001');
+  });
 
   it('has not the form of its maker’s', () =>
     expect(check('Serial number XZ99412345.')).toEqual(['unproved: XZ99412345']));

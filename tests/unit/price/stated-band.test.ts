@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import type { Pack } from '../../../src/pack/schema/index';
+import { convert, type StatedBand, shareBelow, statedBand } from '../../../src/price/stated-band';
+import { knowing } from '../pack/support/knowledge';
+import { smallPack } from '../pack/support/packs';
+
+type Bands = NonNullable<NonNullable<Pack['prices']>['bands']>;
+type Grades = NonNullable<NonNullable<Pack['prices']>['grades']>;
+
+const band = (rest: Partial<Bands[number]>): Bands[number] => ({
+  model: 'm',
+  low: 50,
+  high: 200,
+  currency: 'GBP',
+  date: '2026',
+  ...rest,
+});
+const GRADES: Grades = [
+  { id: 'worn', label: 'worn' },
+  { id: 'good', label: 'good', usual: true },
+];
+
+function stated(grade: string | null, bands: Bands, grades = GRADES): StatedBand | null {
+  const models = [{ id: 'm', label: 'Ottermere M', names: ['Ottermere M'] }];
+  return statedBand('small/m', grade, knowing(smallPack({ models, prices: { grades, bands } })));
+}
+
+describe('the pack’s own band', () => {
+  it('of the grade', () =>
+    expect(stated('worn', [band({ grade: 'worn', low: 10, high: 40 }), band({ grade: 'good' })])).toMatchObject({
+      low: 10,
+      high: 40,
+      grade: 'worn',
+    }));
+  it('of the usual grade where the advert gives none', () =>
+    expect(stated(null, [band({ grade: 'worn', low: 10, high: 40 }), band({ grade: 'good' })])).toMatchObject({
+      low: 50,
+      grade: 'good',
+    }));
+  it('all as one wide band where no grade is usual', () =>
+    expect(
+      stated(
+        null,
+        [band({ grade: 'worn', low: 10, high: 40, weight: 2 }), band({ grade: 'good', weight: 3 })],
+        [
+          { id: 'worn', label: 'worn' },
+          { id: 'good', label: 'good' },
+        ],
+      ),
+    ).toMatchObject({ low: 10, high: 200, effective: 5, grade: null }));
+  it('the newest of several', () =>
+    expect(stated('good', [band({ date: '2024', low: 1, high: 9 }), band({ date: '2026-03' })])?.low).toBe(50));
+  it('the median is the pack’s, else the geometric mean of the ends', () => {
+    expect(stated('good', [band({ mid: 90 })])?.mid).toBe(90);
+    expect(stated('good', [band({})])?.mid).toBe(100);
+  });
+  it('none of that grade is none', () => expect(stated('worn', [band({ grade: 'good' })])).toBeNull());
+  it('none at all is none', () => expect(stated(null, [])).toBeNull());
+});
+
+describe('the share that costs no more', () => {
+  const lopsided = stated('good', [band({ mid: 60 })])!;
+  it.each([
+    [50, 0.1],
+    [60, 0.5],
+    [200, 0.9],
+  ])('%i: %d', (amount, share) => expect(shareBelow(lopsided, amount)).toBeCloseTo(share, 6));
+  it('grows with the amount', () => {
+    const shares = [1, 10, 49, 55, 60, 61, 150, 1000].map((amount) => shareBelow(lopsided, amount));
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+  });
+});
+
+describe('another currency', () => {
+  const rates = [
+    { from: 'EUR', to: 'GBP', date: '2025-01-01', rate: 0.8 },
+    { from: 'EUR', to: 'GBP', date: '2026-06-01', rate: 0.5 },
+  ];
+  it('by the newest rate not after the day', () => {
+    expect(convert(100, 'EUR', 'GBP', rates, '2026-01-01')).toBe(80);
+    expect(convert(100, 'EUR', 'GBP', rates, '2026-11-25')).toBe(50);
+  });
+  it('before the oldest by the oldest', () => expect(convert(100, 'EUR', 'GBP', rates, '2020-01-01')).toBe(80));
+  it('in either direction', () => expect(convert(100, 'GBP', 'EUR', rates, '2026-11-25')).toBe(200));
+  it('none without a rate; the same currency needs none', () => {
+    expect(convert(100, 'CHF', 'GBP', rates, '2026-11-25')).toBeNull();
+    expect(convert(100, 'CHF', 'CHF', [], '2026-11-25')).toBe(100);
+  });
+});
