@@ -54,6 +54,8 @@ export function headOf(
   );
   if (countedThings || (lotWord && nouns.some((one) => one.what !== 'part'))) return 'lot';
 
+  // "Pédale Name", "Ersatzteile Name": a part, then only what it is of.
+  if (first.what === 'part' && nouns.length > 1 && nouns.slice(1).every((one) => one.what === 'name')) return 'part';
   const end = phraseEnd(part, first, cues);
   const inPhrase = nouns.filter((one) => one.firstToken < end);
   const head = inPhrase.at(-1)!;

@@ -46,7 +46,7 @@ export const NOT_WANTED =
 
 /** A title that begins so offers work. */
 export const SERVICE_FIRST =
-  'lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage';
+  'lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
 
 /** Machines counted without their full name: "three machines as one lot". */
 export const COUNTED = 'machines|heads|maschinen';

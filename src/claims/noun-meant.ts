@@ -1,5 +1,7 @@
 import type { Hit } from './hits';
 import { clauseAt, type TextPart } from './part-text';
+import type { PartReading } from './values';
+import { strangerAt } from './weight-subject';
 
 /** Where an English noun phrase ends: what follows is no longer what an adjective before it speaks of. */
 const ENDS = new Set(
@@ -37,4 +39,32 @@ export function otherNounMeant(part: TextPart, hit: Hit, isNamed: (token: number
     head = i;
   }
   return head < 0 ? null : part.text.slice(part.tokens[head]!.start, part.tokens[head]!.end);
+}
+
+const PLURALS = /^(?:machines|ones|models|maschinen|modelle|modeles|motors|motoren|moteurs)$/;
+const OF = /^(?:aus|en|d'|de)$/;
+const FRENCH_HEADS =
+  /^(?:machine|coudre|couture|modele|tete|bati|corps|est|tres|vraiment|presque|plutot|type|usage|qualite|style|semi|zigzag|une|la|c'est|pas|non|et|ou|aussi|fonctionnement|vraie|veritable)$/;
+
+/**
+ * The noun of something else right beside a feature, in the order of other languages and of plurals: "zigzag machines",
+ * "Riemenscheiben aus Aluminium", "fer à repasser industriel".
+ */
+export function foreignNoun({ part, hits, isEnglish }: PartReading, hit: Hit): string | null {
+  if (part.field === 'title') return null;
+  const text = (at: number): string => part.text.slice(part.tokens[at]!.start, part.tokens[at]!.end);
+  const after = part.tokens[hit.lastToken + 1];
+  if (after && PLURALS.test(after.folded)) return text(hit.lastToken + 1);
+  if (PLURALS.test(part.tokens[hit.lastToken]!.folded)) return text(hit.lastToken);
+  if (isEnglish) return null;
+  const before = part.tokens[hit.firstToken - 1];
+  if (before?.kind !== 'word') return null;
+  if (OF.test(before.folded)) return strangerAt({ part, hits }, hit.firstToken - 2);
+  const isFrenchAdjective = hit.value.kind === 'wording' && /^industriel/.test(part.tokens[hit.lastToken]!.folded);
+  const known = hits.some(
+    (one) => one !== hit && one.firstToken <= hit.firstToken - 1 && one.lastToken >= hit.firstToken - 1,
+  );
+  return isFrenchAdjective && hit.firstToken === hit.lastToken && !known && !FRENCH_HEADS.test(before.folded)
+    ? text(hit.firstToken - 1)
+    : null;
 }

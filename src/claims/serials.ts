@@ -41,7 +41,7 @@ export function serialsOf(
         add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: true });
     for (const found of findSerialShapes(part.text).map((shape) => withSuffix(part, shape, knowledge))) {
       if (!isOfThis(part, found.start, stances)) continue;
-      const called = isCalledNumber(part, found.start);
+      const called = isCalledNumber(part, found.start) || followsName(part, found.start, knowledge);
       const known = knowledge.serials.schemesOf(found.normal).length > 0;
       const lettered = /[A-Z]/.test(found.normal) && known;
       if (lettered || (called && known))
@@ -57,7 +57,8 @@ export function serialsOf(
 }
 
 /** A question mark, or a word that takes it back, right after the number: "210999? I make it 230999", "… no, 230999". */
-const TAKEN_BACK = /^\s*(?:\?|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b)/i;
+const TAKEN_BACK =
+  /^\s*(?:\?|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s)/i;
 
 function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
   const part = parts.find((one) => one.field === claim.field);
@@ -106,6 +107,14 @@ function calledCodes(
     if (!isCalledNumber(part, start) && !(isLong && lookAlikes(normal, knowledge).length > 0)) return [];
     return [{ ...quoteOf(part, start, start + found[0].length), normal, stated: true }];
   });
+}
+
+/** "Name 245000": a number right after a model's name. */
+function followsName(part: TextPart, start: number, knowledge: Knowledge): boolean {
+  const before = tokenAt(part, start) - 1;
+  return knowledge.names
+    .search(part.tokens)
+    .some((match) => match.lastToken === before && 'model' in match.value.of && match.value.stands === 'alone');
 }
 
 function isOfThis(part: TextPart, start: number, stances: ReadonlyMap<TextPart, StanceReader>): boolean {

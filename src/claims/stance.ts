@@ -23,6 +23,7 @@ interface Found extends PhraseMatch<Trigger> {
 /** "no", "without" reach a few words; "is not" reaches further, but not across an "and". */
 const SHORT_DENIAL = 4;
 const COMPARED_WITHIN = 5;
+const CROSSES = /^(?:❌|✗|✘|✖|🚫|⛔)/u;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 const BY_LANGUAGE: Record<string, readonly TriggerRow[]> = { en: english, de: german, fr: french };
@@ -89,7 +90,7 @@ export class StanceReader {
       deciding = trigger;
     }
     if (this.#isCompared(clause, firstToken)) stance = 'likens';
-    if (stance === 'says' && this.#isListedAsLacking(clause)) stance = 'denies';
+    if (stance === 'says' && (this.#isListedAsLacking(clause) || this.#isCrossed(clause))) stance = 'denies';
     if (rank(stance) < rank('quotes') && this.#isQuoted(firstToken)) stance = 'quotes';
     if (rank(stance) < rank('guesses') && this.#isAsked(clause, isName)) stance = 'guesses';
     // "not without a motor": two denials say it.
@@ -159,6 +160,17 @@ export class StanceReader {
           lastToken <= before.last &&
           before.last - lastToken <= 3,
       );
+    }
+    return false;
+  }
+
+  /** A cross before a list's line denies it, as a tick asserts it. */
+  #isCrossed(clause: ClauseRange): boolean {
+    for (let i = clause.first; i >= 0; i--) {
+      const token = this.#part.tokens[i]!;
+      if (token.kind === 'break') return false;
+      if (CROSSES.test(token.folded)) return true;
+      if (token.kind !== 'mark' && i < clause.first) return false;
     }
     return false;
   }

@@ -1,7 +1,7 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import type { Span } from '../text/span';
 import { type Hit, ofKind } from './hits';
-import { otherNounMeant } from './noun-meant';
+import { foreignNoun, otherNounMeant } from './noun-meant';
 import { quoteOf, type TextPart } from './part-text';
 import type { ValueClaim, WordingClaim } from './reading';
 import type { StanceReader } from './stance';
@@ -41,9 +41,13 @@ export function wordingsIn(reading: PartReading): WordingClaim[] {
 }
 
 /** An adjective before the noun of something else says nothing of this thing. */
-function ofTheThing({ part, hits, isEnglish }: PartReading, hit: Hit, claim: Stanced): Stanced {
+function ofTheThing(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
+  const { part, hits, isEnglish } = reading;
   const asserts = hit.value.kind === 'wording' && (hit.value.entry.means ?? hit.value.entry.never) !== undefined;
-  if (claim.subject === 'other' || !isEnglish || !asserts) return claim;
+  if (claim.subject === 'other' || !asserts) return claim;
+  const foreign = foreignNoun(reading, hit);
+  if (foreign !== null) return { ...claim, subject: 'other', trigger: foreign };
+  if (!isEnglish) return claim;
   const isNamed = (token: number): boolean =>
     hits.some((one) => one !== hit && one.value.kind !== 'part' && one.firstToken <= token && one.lastToken >= token);
   const noun = otherNounMeant(part, hit, isNamed);
@@ -57,6 +61,8 @@ export function plain({ part, stances }: PartReading, hit: Hit): Stanced {
 function stanced(reading: PartReading, hit: Hit, attribute: AttributeKnown | null): Stanced {
   const claim = plain(reading, hit);
   if (claim.subject === 'other') return claim;
+  const foreign = foreignNoun(reading, hit);
+  if (foreign !== null) return { ...claim, subject: 'other', trigger: foreign };
   const noun = partMeant(reading.part, reading.hits, hit, attribute);
   return noun ? { ...claim, subject: 'other', trigger: reading.part.text.slice(noun.start, noun.end) } : claim;
 }

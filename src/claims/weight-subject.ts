@@ -12,7 +12,7 @@ const OF_THE_THING = set(`
   approx approximately about around circa ca nearly almost roughly some full size weight wt weights scale scales kitchen bathroom luggage
   reads read shows says said come comes tips tip good real mere proper properly small compact bare measured weighed put made me my your our
   aluminium aluminum alloy metal cast steel straight stitch zigzag three quarter sewing domestic not no lightweight portable quite very
-  under over well own has have with lift carry yes bit little bloody damn honest exactly precisely
+  under over well own has have lighter heavier than others other aussi auch weegt gewicht zware with lift carry yes bit little bloody damn honest exactly precisely
   sie es er maschine kopf kopfes die das der und nur insgesamt allein diese dieses ist sind war mit aus auf bei zu am im ein eine gute stolze
   schwer schwere leicht leichte etwa rund knapp gut gewicht gewogen gusseisen netto waage kuchenwaage zeigt bringt kilo
   elle il machine tete qui et seule ensemble celle ci bati corps environ poids lourde legere pese fait la le les une un de du des en sur
@@ -36,12 +36,42 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   if (!clause) return null;
   const after = part.tokens[last + 1];
   if (after?.kind === 'word' && AFTER.has(after.folded)) return written(part, last + 1);
+  const before = beforeBare(reading, clause, first, last);
+  if (before !== null) return before;
   const verb = lastWeighing(part, clause, first);
   if (verb < 0) return strangerIn(reading, clause.first, first);
   for (let i = verb + 1; i < first; i++) if (isPronoun(part.tokens[i]!.folded)) return null;
   const subject = lastWord(part, clause.first, verb);
   if (subject >= 0 && isPronoun(part.tokens[subject]!.folded)) return null;
   return strangerIn(reading, clause.first, verb);
+}
+
+/** "The cabinet (24 kg)", "the case is of fibre, about 2 kg": a bare weight is of what its sentence spoke of before. */
+function beforeBare(reading: PartReading, clause: ClauseRange, first: number, last: number): string | null {
+  const { part } = reading;
+  const isBare = part.tokens.every(
+    (token, i) =>
+      i < clause.first ||
+      i > clause.last ||
+      (i >= first && i <= last) ||
+      token.kind !== 'word' ||
+      OF_THE_THING.has(token.folded),
+  );
+  const previous = part.clauses[part.clauses.indexOf(clause) - 1];
+  if (!isBare || previous?.sentence !== clause.sentence || part.field === 'title') return null;
+  const bracket = part.tokens[clause.first]!.folded === '(' || part.tokens[clause.first - 1]?.folded === '(';
+  if (bracket) return strangerAt(reading, previous.last) ?? strangerAt(reading, previous.last - 1);
+  const noun = part.tokens.findIndex(
+    (token, i) =>
+      i >= previous.first &&
+      i <= previous.last &&
+      token.kind === 'word' &&
+      !/^(?:the|its|a|der|die|das|la|le|les|un|une|sa|son)$/.test(token.folded),
+  );
+  const isPart = reading.hits.some(
+    (hit) => hit.value.kind === 'part' && hit.firstToken <= noun && hit.lastToken >= noun,
+  );
+  return noun >= 0 && isPart ? written(part, noun) : null;
 }
 
 const isPronoun = (folded: string): boolean =>
@@ -58,21 +88,31 @@ function lastWord(part: TextPart, from: number, to: number): number {
 }
 
 /** A word that is neither the thing's, nor a name or a phrase that some pack knows of it. */
-function strangerIn({ part, hits }: PartReading, from: number, to: number): string | null {
+type Words = Pick<PartReading, 'part' | 'hits'>;
+
+function strangerIn(reading: Words, from: number, to: number): string | null {
   for (let i = from; i < to; i++) {
-    const token = part.tokens[i]!;
-    if (token.kind !== 'word' || OF_THE_THING.has(token.folded)) continue;
+    const stranger = strangerAt(reading, i, from);
+    if (stranger !== null) return stranger;
+  }
+  return null;
+}
+
+/** The word at a place, where it is a stranger in this sense. */
+export function strangerAt({ part, hits }: Words, i: number, from = i): string | null {
+  {
+    const token = part.tokens[i];
+    if (token?.kind !== 'word' || OF_THE_THING.has(token.folded)) return null;
     const known = hits.filter((hit) => hit.firstToken <= i && hit.lastToken >= i);
-    if (known.some((hit) => hit.value.kind !== 'part')) continue;
+    if (known.some((hit) => hit.value.kind !== 'part')) return null;
     // A name, as far as writing tells: a capital inside a sentence, or letters beside a number.
     const isName =
       known.length === 0 &&
       i > from &&
       /^\p{Lu}/u.test(part.text.slice(token.start, token.start + 2)) &&
       !isGermanNoun(part, i);
-    if (!isName) return written(part, i);
+    return isName ? null : written(part, i);
   }
-  return null;
 }
 
 /** Where most words inside sentences with capitals are nouns, a capital tells no name. */

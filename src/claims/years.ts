@@ -3,6 +3,7 @@ import { findYears } from '../quantity/years';
 import { clauseAt, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { YearClaim } from './reading';
 import type { PartReading } from './values';
+import { strangerAt } from './weight-subject';
 
 /** Labels of rows whose year is the year made. Folded. */
 const YEAR_LABELS =
@@ -36,13 +37,36 @@ const FIRMS = new Set(
   ),
 );
 
+/** "Motor is from 1955", "the house is from 1890": what the clause speaks of before its verb isn't the thing. */
+function isOfAnother({ part, hits }: PartReading, first: number): boolean {
+  const clause = clauseAt(part, first);
+  if (!clause) return false;
+  let verb = -1;
+  for (let i = clause.first; i < first; i++) if (COPULA.test(part.tokens[i]!.folded)) verb = i;
+  if (verb <= clause.first) return false;
+  const isThing = hits.some(
+    (hit) => hit.value.kind === 'thing' && hit.firstToken >= clause.first && hit.lastToken < verb,
+  );
+  if (isThing) return false;
+  const before = verb - 1;
+  const isPart = hits.some((hit) => hit.value.kind === 'part' && hit.firstToken <= before && hit.lastToken >= before);
+  return isPart || strangerAt({ part, hits }, before) !== null;
+}
+
+const COPULA = /^(?:is|was|are|ist|war|est|etait|dates?)$/;
+
 function isOfTheFirm({ part }: PartReading, first: number): boolean {
   const clause = clauseAt(part, first);
   return clause !== null && part.tokens.slice(clause.first, first).some((token) => FIRMS.has(token.folded));
 }
 
 function kindHere(reading: PartReading, mention: YearMention, first: number, last: number): YearMention['kind'] {
-  if (mention.kind === 'made' && reading.part.field === 'description' && isOfTheFirm(reading, first)) return 'other';
+  if (
+    mention.kind === 'made' &&
+    reading.part.field === 'description' &&
+    (isOfTheFirm(reading, first) || isOfAnother(reading, first))
+  )
+    return 'other';
   return mention.kind === 'unknown' && isMadeByPlace(reading, mention, first, last) ? 'made' : mention.kind;
 }
 

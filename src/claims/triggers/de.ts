@@ -88,4 +88,12 @@ export const german: readonly TriggerRow[] = [
     'im internet steht|im netz heißt es|laut internet|inserate nennen|oft angeboten mit',
     { effect: 'quotes', side: 'before', reach: 99, across: true },
   ],
+  [
+    'meine alte maschine war|meine alte maschine hatte|die übliche|die normale|stammt aus einer|kommt aus einer|kommt von einer|auf meiner maschine|möchte|hätte gern|ich suche|jemand verkauft|der andere verkäufer',
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  [
+    'bleibt hier|bleibt bei mir|nicht zu verkaufen|unverkäuflich|behalte ich',
+    { effect: 'other', side: 'after', reach: 99, across: true },
+  ],
 ];

@@ -106,4 +106,13 @@ export const english: readonly TriggerRow[] = [
     'listed this as|listed it as|was listed as|had listed it as|advertised this as|often advertised with|often sold with|usually advertised with|often listed with|the internet says|internet says|online it says|websites say|a website says|forums say|adverts say|adverts call',
     { effect: 'quotes', side: 'before', reach: 99, across: true },
   ],
+  [
+    'my old machine was|my old machine had|my last machine|we also sell|we sell|these take|these have|they all|all of them|the usual|the normal|the standard one|the ordinary|a normal|the common|somebody is selling|someone is selling|the other seller|another seller|other sellers|comes from a|comes from an|comes off a|came off a|on my own machine|wants a|wants the|would like|wish for|looking for',
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  [
+    'not for sale|is not for sale|stays here|stays with me|i keep|i am keeping|we keep|is staying',
+    { effect: 'other', side: 'after', reach: 99, across: true },
+  ],
+  ['said its|said this was|says its|reckons its', { effect: 'quotes', side: 'before', reach: 99 }],
 ];

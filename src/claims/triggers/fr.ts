@@ -77,4 +77,12 @@ export const french: readonly TriggerRow[] = [
     "internet dit|sur internet on lit|l'ancien propriétaire écrivait|souvent annoncée avec|l'annonce disait",
     { effect: 'quotes', side: 'before', reach: 99, across: true },
   ],
+  [
+    "mon ancienne machine|mon ancienne était|vient d'une|provient d'une|ma machine à moi|sur ma machine|sur la mienne|la version normale|voudrait|veut|souhaite|quelqu'un vend|l'autre vendeur",
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  [
+    'pas à vendre|reste ici|reste chez moi|je la garde|je le garde',
+    { effect: 'other', side: 'after', reach: 99, across: true },
+  ],
 ];
