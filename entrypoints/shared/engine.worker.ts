@@ -2,6 +2,7 @@ import type { Kept } from '../../src/keep/trouble';
 import type { Knowledge } from '../../src/pack/knowledge';
 import { answerTo, answerToDraft } from '../../src/session/answer';
 import type { FromEngine, Question, Replies, ToEngine } from '../../src/session/engine-messages';
+import { answerToEnquiry } from '../../src/session/enquiry';
 import { cardOf, type PackCard } from '../../src/session/pack-card';
 import { knowledgeOf } from '../../src/session/packs';
 import { installFiles } from './install-files';
@@ -60,6 +61,8 @@ function answer(question: Question, { cards, knowledge: known }: Packs): Replies
       return cards;
     case 'draft':
       return answerToDraft(question.draft, question.asOf, known);
+    case 'serial':
+      return answerToEnquiry(question.serial, question.pack, known);
   }
 }
 

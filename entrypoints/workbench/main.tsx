@@ -5,11 +5,13 @@ import '../../src/view/style/base.css';
 import '../../src/view/style/findings.css';
 import '../../src/view/style/workbench.css';
 import '../../src/view/style/drafts.css';
+import '../../src/view/style/enquiry.css';
 import { workbenchTexts } from '../../src/text/catalogue/workbench';
 import { roomOf } from '../../src/view/workbench/rooms';
 import { type BenchState, Workbench } from '../../src/view/workbench/Workbench';
 import { startBenchEngine } from './bench-engine';
 import { draftsActions } from './drafts-actions';
+import { enquiryActions } from './enquiry-actions';
 import { packsActions } from './packs-actions';
 
 // Effects by room, one state, one page: a room's actions tell what changes in that room, and nothing else draws.
@@ -26,6 +28,7 @@ let state: BenchState = {
     trouble: null,
     isPrivate: browser.extension.inIncognitoContext,
   },
+  enquiry: { serial: '', pack: null, answered: null, trouble: null },
 };
 document.title = workbenchTexts.title;
 
@@ -41,8 +44,20 @@ const drafts = draftsActions(
   () => state.drafts,
   (change) => show({ drafts: { ...state.drafts, ...change } }),
 );
-const packs = packsActions(engine, (change) => show({ packs: { ...state.packs, ...change } }), drafts.packsChanged);
-const actions = { packs: packs.actions, drafts: drafts.actions };
+const enquiry = enquiryActions(
+  engine,
+  () => state.enquiry,
+  (change) => show({ enquiry: { ...state.enquiry, ...change } }),
+);
+const packs = packsActions(
+  engine,
+  (change) => show({ packs: { ...state.packs, ...change } }),
+  () => {
+    drafts.packsChanged();
+    enquiry.packsChanged();
+  },
+);
+const actions = { packs: packs.actions, drafts: drafts.actions, enquiry: enquiry.actions };
 
 addEventListener('hashchange', () => {
   show({ room: roomOf(location.hash) });

@@ -87,6 +87,12 @@ export class SerialIndex {
     return runs.sort(narrowestFirst);
   }
 
+  /** The runs of one scheme that begin next to a number, in order: so many at or before it, so many after it. */
+  around(pack: string, scheme: string, number: number, each: number): Run[] {
+    const table = this.#packs.flat().find((one) => one.pack === pack && one.scheme.id === scheme);
+    return table?.around(number, each) ?? [];
+  }
+
   /** The runs that name a model, in order of their numbers. Walks all runs: for showing, not for searching. */
   runsOf(model: string): Run[] {
     return this.#packs.flat().flatMap((table) => table.runsOf(model));
@@ -150,6 +156,18 @@ class SchemeTable {
       walk(from, middle);
     };
     walk(0, this.#firsts.length);
+  }
+
+  around(number: number, each: number): Run[] {
+    let after = 0;
+    for (let high = this.#firsts.length; after < high; ) {
+      const middle = (after + high) >>> 1;
+      if (this.#firsts[middle]! <= number) after = middle + 1;
+      else high = middle;
+    }
+    const from = Math.max(0, after - each);
+    const to = Math.min(this.#firsts.length, after + each);
+    return Array.from({ length: to - from }, (_, i) => this.#run(from + i));
   }
 
   runsOf(model: string): Run[] {

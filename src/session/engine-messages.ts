@@ -1,6 +1,7 @@
 import type { Kept } from '../keep/trouble';
 import type { Draft, Harvest } from '../listing/types';
 import type { Answer } from './answer';
+import type { EnquiryAnswer } from './enquiry';
 import type { SessionEvent, Wanted } from './events';
 import type { InstallStep } from './install';
 import type { PackCard } from './pack-card';
@@ -26,12 +27,17 @@ export type BenchAnswer =
   | { type: 'installing'; step: InstallStep };
 
 /** What the workbench asks; each is answered once the packs have been read. */
-export type Question = { about: 'shelf' } | { about: 'draft'; draft: Draft; asOf: string };
+export type Question =
+  | { about: 'shelf' }
+  | { about: 'draft'; draft: Draft; asOf: string }
+  /** A machine's number; of one pack alone, or of all that are switched on. */
+  | { about: 'serial'; serial: string; pack: string | null };
 
 /** What each question is answered with. */
 export interface Replies {
   shelf: PackCard[];
   draft: Answer;
+  serial: EnquiryAnswer;
 }
 
 /** The answer, or why there is none: a trouble of storage. */

@@ -9,17 +9,22 @@ const INTERFACE = 'en';
 
 /** The words for all that an audit names. */
 export function wordsOf(audit: Audit, knowledge: Knowledge): Words {
-  const models = new Map<string, string>();
-  for (const ref of modelsNamed(audit)) {
-    const known = knowledge.models.get(ref);
-    if (known) models.set(ref, known.label);
-  }
   const terms = new Map<string, Term>();
   for (const { attribute } of audit.findings) {
     const term = attribute === null ? null : termOf(attributeKnown(knowledge, attribute));
     if (attribute !== null && term) terms.set(attribute, term);
   }
-  return { models, terms, packs: new Map(knowledge.packs.map((pack) => [pack.id, noteOf(pack)])) };
+  return { ...wordsForModels(modelsNamed(audit), knowledge), terms };
+}
+
+/** The words for some models and for all packs. */
+export function wordsForModels(refs: Iterable<string>, knowledge: Knowledge): Words {
+  const models = new Map<string, string>();
+  for (const ref of refs) {
+    const known = knowledge.models.get(ref);
+    if (known) models.set(ref, known.label);
+  }
+  return { models, terms: new Map(), packs: new Map(knowledge.packs.map((pack) => [pack.id, noteOf(pack)])) };
 }
 
 function modelsNamed(audit: Audit): Set<string> {

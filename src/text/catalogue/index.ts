@@ -1,12 +1,14 @@
 import { cli } from './cli';
 import { draftRoomTexts } from './draft-room';
 import { draftTexts } from './drafts';
+import { enquiryTexts } from './enquiry';
 import { panelTexts } from './panel';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
   cli,
   drafts: draftTexts,
   draftRoom: draftRoomTexts,
+  enquiry: enquiryTexts,
   panel: panelTexts,
   install: installTexts,
   workbench: workbenchTexts,

@@ -206,6 +206,7 @@ export const panelTexts = {
     model: 'Model',
     year: 'Year',
     yearUnknown: 'not known',
+    place: 'Made in',
     source: 'Source',
     suggestions: 'Perhaps it was meant:',
     suggestion: (number: string, models: string, year: number | null) =>

@@ -6,7 +6,7 @@ import { shown } from '../shown';
 const texts = panelTexts.serial;
 
 /** Runs as cards of a ledger: a table would not fit a narrow panel. */
-export function RunTable({ runs, words }: { runs: readonly RunReport[]; words: Words }) {
+export function RunTable({ runs, words }: { runs: readonly (RunReport & { place?: string | null })[]; words: Words }) {
   return (
     <ul class="runs" aria-label={texts.runsCaption}>
       {runs.map((run) => {
@@ -20,6 +20,12 @@ export function RunTable({ runs, words }: { runs: readonly RunReport[]; words: W
               <dd>{shown(run.models.map((ref) => modelLabel(words, ref)).join(', '))}</dd>
               <dt>{texts.year}</dt>
               <dd>{run.year ?? texts.yearUnknown}</dd>
+              {run.place != null && (
+                <>
+                  <dt>{texts.place}</dt>
+                  <dd dir="auto">{shown(run.place, 120)}</dd>
+                </>
+              )}
               <dt>{texts.source}</dt>
               <dd>
                 {run.source === null ? panelTexts.noSource : <cite dir="auto">{shown(run.source)}</cite>}

@@ -1,5 +1,6 @@
 import { workbenchTexts as texts } from '../../text/catalogue/workbench';
 import { type DraftsActions, DraftsRoom, type DraftsState } from './DraftsRoom';
+import { type EnquiryActions, EnquiryRoom, type EnquiryState } from './EnquiryRoom';
 import { type PacksActions, PacksRoom, type PacksState } from './PacksRoom';
 import { ROOMS, type Room } from './rooms';
 
@@ -8,11 +9,13 @@ export interface BenchState {
   room: Room;
   packs: PacksState;
   drafts: DraftsState;
+  enquiry: EnquiryState;
 }
 
 export interface BenchActions {
   packs: PacksActions;
   drafts: DraftsActions;
+  enquiry: EnquiryActions;
 }
 
 /** The workbench: one room at a time, and the way to the others. */
@@ -44,6 +47,10 @@ function content(state: BenchState, actions: BenchActions) {
   switch (state.room) {
     case 'drafts':
       return <DraftsRoom state={state.drafts} actions={actions.drafts} />;
+    case 'enquiry':
+      return (
+        <EnquiryRoom state={state.enquiry} actions={actions.enquiry} packs={state.packs} packsActions={actions.packs} />
+      );
     case 'packs':
       return <PacksRoom state={state.packs} actions={actions.packs} />;
   }

@@ -180,3 +180,19 @@ test('runsOf: the runs of one model, in order of their numbers', () => {
   expect(index.runsOf('p/b').map((run) => run.firstNumber)).toEqual([1, 20]);
   expect(index.runsOf('p/c')).toEqual([]);
 });
+
+describe('the runs around a number', () => {
+  const index = indexOf([30, 39], [10, 19], [20, 29], [50, 59], [12, 14]);
+  const firsts = (number: number, each: number) => index.around('p', 'k', number, each).map((run) => run.firstNumber);
+
+  test('are those that begin at or before it and those that begin after it, in order', () => {
+    expect(firsts(25, 2)).toEqual([12, 20, 30, 50]);
+    expect(firsts(45, 1)).toEqual([30, 50]);
+  });
+
+  test('are fewer at the ends of a table, and none of another one', () => {
+    expect(firsts(5, 2)).toEqual([10, 12]);
+    expect(firsts(99, 2)).toEqual([30, 50]);
+    expect(index.around('q', 'k', 25, 2)).toEqual([]);
+  });
+});

@@ -67,7 +67,13 @@ const row = () => root.querySelector<HTMLElement>('[data-pack-id="club"]');
 
 describe('the rooms', () => {
   it('are named by the address, and the packs are shown where it names none', () => {
-    expect(['', '#packs', '#drafts', '#nowhere'].map(roomOf)).toEqual(['packs', 'packs', 'drafts', 'packs']);
+    expect(['', '#packs', '#drafts', '#enquiry', '#nowhere'].map(roomOf)).toEqual([
+      'packs',
+      'packs',
+      'drafts',
+      'enquiry',
+      'packs',
+    ]);
   });
 
   it('say which of them is shown', () => {

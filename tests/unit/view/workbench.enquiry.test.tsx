@@ -1,0 +1,102 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { EnquiredRun, Enquiry, NumberLine } from '../../../src/audit/enquiry';
+import type { PackCard } from '../../../src/session/pack-card';
+import { enquiryTexts as texts } from '../../../src/text/catalogue/enquiry';
+import { EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/EnquiryRoom';
+import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
+
+const card = (id: string, runs: number, on = true): PackCard => ({
+  ...{ id, edition: 1, shipped: false, on, installedAt: '2026-06-01T10:00:00.000Z', sealedBy: null, issues: [] },
+  about: {
+    ...{ title: `Pack ${id}`, language: 'en', licence: 'CC0', thing: 'sewing machine', keepers: [], note: null },
+    ...{ demo: false, models: 1, runs },
+  },
+});
+const run = (first: string, last: string, year: number | null, holds = false): EnquiredRun => ({
+  ...{ pack: 'club', entry: `k-${first}`, models: ['club/plain'], year, first, last, source: 'Allotment book' },
+  ...{ place: 'North works', holds },
+});
+const line = (change: Partial<NumberLine>): NumberLine => ({
+  ...{ pack: 'club', scheme: 'k', maker: 'Maker', complete: false, gapAfter: null },
+  runs: [run('100', '199', 1901), run('200', '299', 1902, true), run('300', '399', null)],
+  ...change,
+});
+const enquiry = (change: Partial<Enquiry>): Enquiry => ({
+  ...{ normal: '250', verdict: 'found', runs: [run('200', '299', 1902, true)], lines: [line({})] },
+  ...{ suggestions: [], forms: [] },
+  ...change,
+});
+
+const root = document.createElement('div');
+document.body.append(root);
+let calls: unknown[][] = [];
+function show(shelf: PackCard[], found: Enquiry | null): void {
+  calls = [];
+  const note = (name: string) => (value: unknown) => void calls.push([name, value]);
+  const words = { models: new Map([['club/plain', 'Plainmodel']]), terms: new Map(), packs: new Map() };
+  const answered = found && { serial: '250', answer: { enquiry: found, words } };
+  const state: EnquiryState = { serial: '250', pack: null, answered, trouble: null };
+  const packs: PacksState = { shelf, trouble: null, outcome: { state: 'none' }, removed: null };
+  const actions = { write: note('write'), choosePack: note('choosePack'), ask: note('ask') };
+  act(() =>
+    render(<EnquiryRoom state={state} actions={actions} packs={packs} packsActions={{} as PacksActions} />, root),
+  );
+}
+afterEach(() => render(null, root));
+const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
+
+describe('the enquiry', () => {
+  it('says what to do where no pack that is on has tables', () => {
+    show([card('trade', 0), card('club', 9, false)], null);
+    expect(part('no-tables')?.textContent).toBe(texts.noTables);
+    expect(part('pack-file')).not.toBeNull();
+    expect(part('ask-form')).toBeNull();
+  });
+
+  it('asks the number that is written, when its form is sent', () => {
+    show([card('club', 9)], null);
+    root.querySelector('form')?.dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
+    expect(calls).toEqual([['ask', '250']]);
+  });
+
+  it('lets one of several packs be asked', () => {
+    show([card('club', 9), card('other', 3)], null);
+    expect([...root.querySelectorAll('option')].map(({ value }) => value)).toEqual(['', 'club', 'other']);
+  });
+
+  it('shows model, year, place and source, and says that this is no proof', () => {
+    show([card('club', 9)], enquiry({}));
+    const text = part('enquiry')?.textContent ?? '';
+    for (const each of ['200 – 299', 'Plainmodel', '1902', 'North works', 'Allotment book', texts.notProof])
+      expect(text).toContain(each);
+  });
+
+  it('draws the run among its neighbours, and has the same in a table', () => {
+    show([card('club', 9)], enquiry({}));
+    expect(root.querySelectorAll('.years-bar')).toHaveLength(2);
+    expect(root.querySelectorAll('.years-holds')).toHaveLength(1);
+    const rows = [...root.querySelectorAll('.ledger tbody tr')];
+    expect(rows.map((row) => row.getAttribute('data-holds'))).toEqual(['false', 'true', 'false']);
+    expect(rows[1]?.textContent).toContain(texts.line.holds);
+    expect(rows[2]?.textContent).toContain(texts.line.unknown);
+    expect(root.textContent).toContain(texts.line.undated);
+  });
+
+  it('draws a gap where the number would stand', () => {
+    const runs = [run('100', '199', 1901), run('300', '399', 1903)];
+    show([card('club', 9)], enquiry({ verdict: 'gap', runs: [], lines: [line({ gapAfter: 1, runs })] }));
+    const drawn = [...root.querySelectorAll('.years-bar, .years-gap')].map((each) => each.getAttribute('class'));
+    expect(drawn).toEqual(['years-bar', 'years-gap', 'years-bar']);
+    expect(root.querySelector('.verdict')?.textContent).toBe(texts.verdicts.gap('250'));
+  });
+
+  it('offers what a misread number may be', () => {
+    const suggestions = [{ normal: '260', models: ['club/plain'], year: 1902 }];
+    show([card('club', 9)], enquiry({ verdict: 'misread', runs: [], lines: [], suggestions }));
+    root.querySelector<HTMLButtonElement>('.suggestions button')?.click();
+    expect(calls).toEqual([['ask', '260']]);
+  });
+});
