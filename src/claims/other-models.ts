@@ -1,12 +1,8 @@
 import type { ModelKnown } from '../pack/knowledge';
-import { type ClauseRange, clauseAt, type TextPart, tokenAt } from './part-text';
+import { clauseAt, type TextPart, tokenAt } from './part-text';
 import type { NameClaim } from './reading';
+import { turnsBack } from './turns-back';
 import type { Stanced } from './types';
-
-/** A clause that begins so speaks of the thing on sale again. Folded. */
-const THIS_AGAIN = new Set(
-  'this it mine ours here diese dieses dieser sie es meine hier unsere cette celle ce elle il ici'.split(' '),
-);
 
 /**
  * Sentences that speak of another model: they name one, and not the one on sale ("the Name, which has a vibrating
@@ -42,9 +38,4 @@ export class OtherModels {
     if (!clause || claim.subject === 'other' || !this.#sentences.get(part)?.has(clause.sentence)) return claim;
     return turnsBack(part, clause) ? claim : { ...claim, subject: 'other' };
   }
-}
-
-function turnsBack(part: TextPart, clause: ClauseRange): boolean {
-  const first = part.tokens.slice(clause.first, clause.last + 1).find((token) => token.kind === 'word');
-  return first !== undefined && THIS_AGAIN.has(first.folded);
 }

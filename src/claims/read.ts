@@ -73,7 +73,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
         part: hit.value.part,
       })),
     ),
-    serials: serialsOf(listing, parts, knowledge, stancesOf),
+    serials: serialsOf(listing, parts, knowledge, stancesOf, covering),
     grades: readings.flatMap((reading) =>
       ofKind(reading.hits, 'grade').map((hit) => ({
         ...plain(reading, hit),

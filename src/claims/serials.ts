@@ -19,6 +19,9 @@ const OTHER_NUMBERS = new Set(
 );
 const CALLED_WITHIN = 12;
 
+/** Is it of the form of a scheme, or like an allotted number, in a pack that covers the advert? */
+type IsKnown = (normal: string) => boolean;
+
 /**
  * Serials that an advert states: in fields of their own, called so in the text, or written in the form of a scheme
  * that some pack knows: with letters wherever it stands, digits alone only near a word for a number, and in a table.
@@ -28,7 +31,10 @@ export function serialsOf(
   parts: readonly TextPart[],
   knowledge: Knowledge,
   stances: ReadonlyMap<TextPart, StanceReader>,
+  covering: ReadonlySet<string>,
 ): SerialClaim[] {
+  const isKnown: IsKnown = (normal) => knowledge.serials.schemesOf(normal).some(({ pack }) => covering.has(pack));
+  const isLike: IsKnown = (normal) => lookAlikes(normal, knowledge, covering).length > 0;
   const out: SerialClaim[] = [];
   const add = (claim: SerialClaim): void => {
     const there = out.find((one) => one.normal === claim.normal);
@@ -36,19 +42,19 @@ export function serialsOf(
     else if (there) there.stated ||= claim.stated;
   };
   for (const part of parts) {
-    for (const found of findSerials(part.text).map((mention) => withSuffix(part, mention, knowledge)))
+    for (const found of findSerials(part.text).map((mention) => withSuffix(part, mention, isKnown)))
       if (isOfThis(part, found.start, stances))
         add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: true });
-    for (const found of findSerialShapes(part.text).map((shape) => withSuffix(part, shape, knowledge))) {
+    for (const found of findSerialShapes(part.text).map((shape) => withSuffix(part, shape, isKnown))) {
       if (!isOfThis(part, found.start, stances)) continue;
       const called = isCalledNumber(part, found.start) || followsName(part, found.start, knowledge);
-      const known = knowledge.serials.schemesOf(found.normal).length > 0;
+      const known = isKnown(found.normal);
       const lettered = /[A-Z]/.test(found.normal) && known;
       if (lettered || (called && known))
         add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: called });
     }
   }
-  for (const part of parts) for (const code of calledCodes(part, knowledge, stances)) add(code);
+  for (const part of parts) for (const code of calledCodes(part, stances, isKnown, isLike)) add(code);
   for (const written of listing.serials) {
     const normal = normaliseSerial(written);
     if (normal) add({ field: 'serials', quote: written, start: 0, end: written.length, normal, stated: true });
@@ -66,11 +72,11 @@ function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
 }
 
 /** "1150338 N": a letter that stands apart belongs to the number where a scheme has it. */
-function withSuffix(part: TextPart, shape: SerialMention, knowledge: Knowledge): SerialMention {
+function withSuffix(part: TextPart, shape: SerialMention, isKnown: IsKnown): SerialMention {
   const letter = /^[ -]?([A-Z])(?![A-Za-z0-9])/.exec(part.text.slice(shape.end, shape.end + 4));
   if (!letter) return shape;
   const normal = shape.normal + letter[1];
-  if (knowledge.serials.schemesOf(normal).length === 0) return shape;
+  if (!isKnown(normal)) return shape;
   const end = shape.end + letter[0].length;
   return { ...shape, end, normal, quote: part.text.slice(shape.start, end) };
 }
@@ -94,17 +100,18 @@ const CODE = /(?<![A-Za-z0-9])[A-Z]{0,3} ?(?=(?:[A-Z]*\d){3})[0-9OISB]{4,9}[A-Z]
 
 function calledCodes(
   part: TextPart,
-  knowledge: Knowledge,
   stances: ReadonlyMap<TextPart, StanceReader>,
+  isKnown: IsKnown,
+  isLike: IsKnown,
 ): SerialClaim[] {
   return [...part.text.matchAll(CODE)].flatMap((found) => {
     const start = found.index;
     const normal = normaliseSerial(found[0]);
-    const isNew = knowledge.serials.schemesOf(normal).length === 0 && /[A-Z]/.test(normal);
+    const isNew = !isKnown(normal) && /[A-Z]/.test(normal);
     if (!isNew || !isOfThis(part, start, stances)) return [];
     if (/^(?:1[5-9]|20)\d\dS$/.test(normal)) return [];
     const isLong = normal.length >= FEWEST_UNCALLED;
-    if (!isCalledNumber(part, start) && !(isLong && lookAlikes(normal, knowledge).length > 0)) return [];
+    if (!isCalledNumber(part, start) && !(isLong && isLike(normal))) return [];
     return [{ ...quoteOf(part, start, start + found[0].length), normal, stated: true }];
   });
 }
@@ -121,5 +128,5 @@ function isOfThis(part: TextPart, start: number, stances: ReadonlyMap<TextPart, 
   const token = tokenAt(part, start);
   if (!clauseAt(part, token)) return true;
   const stance = stances.get(part)?.at(token, token);
-  return stance?.subject !== 'other';
+  return stance?.subject !== 'other' || stance.stance === 'likens';
 }

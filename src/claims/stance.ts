@@ -6,6 +6,7 @@ import { german } from './triggers/de';
 import { english } from './triggers/en';
 import { french } from './triggers/fr';
 import type { Trigger, TriggerRow } from './triggers/types';
+import { turnsBack } from './turns-back';
 import type { Quote, Stance, Subject } from './types';
 
 export interface StanceOf {
@@ -115,7 +116,12 @@ export class StanceReader {
     const before = found.lastToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
     const sameClause = found.clause?.first === clause.first;
-    if (!sameClause) return across === true && found.clause?.sentence === clause.sentence;
+    if (!sameClause)
+      return (
+        across === true &&
+        found.clause?.sentence === clause.sentence &&
+        !(effect === 'other' && before && turnsBack(this.#part, clause))
+      );
     const [from, to] = before ? [found.lastToken + 1, first] : [last + 1, found.firstToken];
     if (this.#words(from, to) > reach || (reach < 99 && this.#stopped(from, to))) return false;
     return !(effect === 'denies' && reach > SHORT_DENIAL && this.#joined(from, to));

@@ -3,7 +3,7 @@ import type { PartReading } from './values';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
 
-const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesait pesant pesent');
+const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesait pesant pesent weegt woog');
 
 /** Words for the thing itself, and words that say nothing of what is weighed. Folded; English, German, French. */
 const OF_THE_THING = set(`
@@ -12,10 +12,10 @@ const OF_THE_THING = set(`
   approx approximately about around circa ca nearly almost roughly some full size weight wt weights scale scales kitchen bathroom luggage
   reads read shows says said come comes tips tip good real mere proper properly small compact bare measured weighed put made me my your our
   aluminium aluminum alloy metal cast steel straight stitch zigzag three quarter sewing domestic not no lightweight portable quite very
-  under over well own has have lighter heavier than others other aussi auch weegt gewicht zware with lift carry yes bit little bloody damn honest exactly precisely
+  under over well own has have lighter heavier than others other aussi auch weegt gewicht zware ze zij hij het de een en op is van naaimachine hoofd kop gietijzer zonder circa ongeveer slechts with lift carry yes bit little bloody damn honest exactly precisely
   sie es er maschine kopf kopfes die das der und nur insgesamt allein diese dieses ist sind war mit aus auf bei zu am im ein eine gute stolze
   schwer schwere leicht leichte etwa rund knapp gut gewicht gewogen gusseisen netto waage kuchenwaage zeigt bringt kilo
-  elle il machine tete qui et seule ensemble celle ci bati corps environ poids lourde legere pese fait la le les une un de du des en sur
+  elle il machine tete qui et seule ensemble celle ci bati corps environ poids lourde legere pese fait la le les une un de du des en sur est sont etait etaient
   balance fonte aluminium nue net affiche
 `);
 /** Right after a weight these make it the weight of something else: "12 kg parcel", "400 g of thread". */
@@ -75,7 +75,7 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
 }
 
 const isPronoun = (folded: string): boolean =>
-  /^(?:it|she|he|sie|es|elle|il|machine|maschine|which|that|this|die|qui)$/.test(folded);
+  /^(?:it|she|he|sie|es|elle|il|machine|maschine|which|that|this|die|qui|ze|zij|hij)$/.test(folded);
 
 function lastWeighing(part: TextPart, clause: ClauseRange, before: number): number {
   for (let i = before - 1; i >= clause.first; i--) if (WEIGHING.has(part.tokens[i]!.folded)) return i;

@@ -36,15 +36,18 @@ function endsInUnit(tokens: readonly Token[], { letters, last }: Code): boolean 
   return letters === '' && tokens[last]!.kind === 'word' && /^[vwxkmg]$/.test(tokens[last]!.folded);
 }
 
-/** The word before, past marks and "no". */
+const NUMBER_SIGN = /^(?:no|nr|num|number|nummer)$/;
+
+/** The word before in the same sentence, past marks and "no."; "" where a sentence begins. */
 function wordBefore(tokens: readonly Token[], at: number): string {
-  let before = at - 1;
-  while (
-    tokens[before] &&
-    (tokens[before]!.kind === 'mark' || /^(?:no|nr|num|number|nummer)$/.test(tokens[before]!.folded))
-  )
-    before--;
-  return tokens[before]?.folded ?? '';
+  for (let before = at - 1; before >= 0; before--) {
+    const { kind, folded } = tokens[before]!;
+    const endsSentence =
+      kind === 'break' || (/^[.!?;]$/.test(folded) && !NUMBER_SIGN.test(tokens[before - 1]?.folded ?? ''));
+    if (endsSentence) return '';
+    if (kind !== 'mark' && !NUMBER_SIGN.test(folded)) return folded;
+  }
+  return '';
 }
 
 function isShape(text: string, tokens: readonly Token[], code: Code): boolean {

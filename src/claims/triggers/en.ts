@@ -107,7 +107,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99, across: true },
   ],
   [
-    'my old machine was|my old machine had|my last machine|we also sell|we sell|these take|these have|they all|all of them|the usual|the normal|the standard one|the ordinary|a normal|the common|somebody is selling|someone is selling|the other seller|another seller|other sellers|comes from a|comes from an|comes off a|came off a|on my own machine|wants a|wants the|would like|wish for|looking for',
+    'my old machine was|my old machine had|my last machine|we also sell|we sell|these take|these have|they all|all of them|somebody is selling|someone is selling|the other seller|another seller|other sellers|comes from a|comes from an|comes off a|came off a|on my own machine|wants a|wants the|would like|wish for|looking for',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -115,4 +115,5 @@ export const english: readonly TriggerRow[] = [
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
   ['said its|said this was|says its|reckons its', { effect: 'quotes', side: 'before', reach: 99 }],
+  ['the usual|the standard one|the ordinary|the common', { effect: 'other', side: 'before', reach: 99 }],
 ];
