@@ -20,16 +20,16 @@ export function misreadings(normal: string, knowledge: Knowledge, packs: Readonl
   return alike.length > 0 ? alike : found(oneDigitOff(normal), knowledge, packs);
 }
 
-/** The allotted numbers that look like this one on a worn plate, in any pack. */
-export function lookAlikes(normal: string, knowledge: Knowledge): Misreading[] {
-  return found(alikeVariants(normal), knowledge, null);
+/** The allotted numbers of the given packs that look like this one on a worn plate. */
+export function lookAlikes(normal: string, knowledge: Knowledge, packs: ReadonlySet<string>): Misreading[] {
+  return found(alikeVariants(normal), knowledge, packs);
 }
 
-function found(variants: Iterable<string>, knowledge: Knowledge, packs: ReadonlySet<string> | null): Misreading[] {
+function found(variants: Iterable<string>, knowledge: Knowledge, packs: ReadonlySet<string>): Misreading[] {
   const out = new Map<string, Run[]>();
   for (const variant of variants) {
     if (out.has(variant)) continue;
-    const runs = knowledge.serials.find(variant).filter((run) => packs === null || packs.has(run.pack));
+    const runs = knowledge.serials.find(variant).filter((run) => packs.has(run.pack));
     if (runs.length > 0) out.set(variant, runs);
     if (out.size >= MOST_SUGGESTIONS) break;
   }
