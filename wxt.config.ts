@@ -23,6 +23,17 @@ const pagePolicy = [
   'trusted-types engine',
 ].join('; ');
 
+const forFirefox = {
+  browser_specific_settings: {
+    gecko: {
+      id: 'bedplate@example.invalid',
+      // What storage.session, module workers and trusted types in our pages need.
+      strict_min_version: '148.0',
+      data_collection_permissions: { required: ['none'] },
+    },
+  },
+};
+
 // Permissions at install are the four below and no more; no host permission: a page is read only after a press of the
 // toolbar button, by activeTab.
 export default defineConfig({
@@ -36,7 +47,7 @@ export default defineConfig({
     permissions: ['activeTab', 'scripting', 'storage', ...(browser === 'firefox' ? [] : ['sidePanel'])],
     action: { default_title: texts.product.buttonTitle },
     content_security_policy: { extension_pages: pagePolicy },
-    ...(browser === 'firefox' ? { browser_specific_settings: { gecko: { id: 'bedplate@example.invalid' } } } : {}),
+    ...(browser === 'firefox' ? forFirefox : {}),
   }),
   vite: () => ({
     build: {

@@ -1,26 +1,34 @@
 import { browser } from 'wxt/browser';
 import { defineBackground } from 'wxt/utils/define-background';
+import { followTab, resumeReadings } from '../../src/session/follow-tab';
 import { messageFrom } from '../../src/session/messages';
-import { checkTab, readTab } from '../../src/session/read-tab';
+import { readTab } from '../../src/session/read-tab';
 import { Readings } from '../../src/session/readings';
+import type { Where } from '../../src/session/where';
 import { ourselves } from '../shared/ourselves';
 import { showMark } from './mark';
+import { openPanel } from './open-panel';
 import { tabReach } from './tab-reach';
 
 // The worker remembers nothing: it may be killed between any two lines below. What lasts is in storage.session.
 export default defineBackground(() => {
   const readings = new Readings(browser.storage.session, (task) => navigator.locks.request('readings', task));
 
+  // First in the queue for the readings: what is under way now is what an earlier worker has left undone.
+  void resumeReadings(addressOf, tabReach, readings);
+
+  // Whoever listens for an update is not cut off by one: it waits until the browser starts anew.
+  browser.runtime.onUpdateAvailable.addListener(() => {});
+
   browser.action.onClicked.addListener((tab) => {
     // First of all: a browser opens the panel only straight from the press, before anything is awaited.
-    // A window that can't hold a panel is no reason not to read: the panel may be open elsewhere.
-    browser.sidePanel.open({ windowId: tab.windowId }).catch(() => {});
-    if (tab.id !== undefined) void readTab({ window: tab.windowId, tab: tab.id }, tab.url, today(), tabReach, readings);
+    openPanel(tab.windowId);
+    if (tab.id !== undefined) void read({ window: tab.windowId, tab: tab.id }, tab.url);
   });
 
   browser.tabs.onUpdated.addListener(async (id, change, tab) => {
     if (change.status === undefined && change.url === undefined) return;
-    if (await checkTab({ window: tab.windowId, tab: id }, tabReach, readings)) await showMark(id, false);
+    await follow({ window: tab.windowId, tab: id });
   });
   browser.tabs.onRemoved.addListener((tab, { windowId }) => readings.forget({ window: windowId, tab }));
   browser.tabs.onAttached.addListener((tab, { newWindowId }) => readings.move(tab, { window: newWindowId, tab }));
@@ -33,6 +41,16 @@ export default defineBackground(() => {
     const message = messageFrom(value, sender, ourselves());
     if (message?.type === 'mark') void mark(message);
   });
+
+  async function read(where: Where, url: string | undefined) {
+    await readTab(where, url, today(), tabReach, readings);
+    // A page may have moved on while it was read, when there was nothing yet that could be followed.
+    if ((await readings.get(where))?.state === 'read') await follow(where);
+  }
+
+  async function follow(where: Where) {
+    await followTab(where, today(), tabReach, readings, () => showMark(where.tab, false));
+  }
 
   /** The mark is set only for the reading that the panel speaks of, while it is still the tab's last one. */
   async function mark({
@@ -50,6 +68,11 @@ export default defineBackground(() => {
     if (reading?.state === 'read' && reading.number === number) await showMark(tab, something);
   }
 });
+
+/** A tab's address, or undefined where the browser keeps it from us. */
+async function addressOf(tab: number): Promise<string | undefined> {
+  return (await browser.tabs.get(tab).catch(() => null))?.url;
+}
 
 /** Today where the user is, ISO 8601. */
 function today(): string {

@@ -27,6 +27,14 @@ export const tabReach: TabReach = {
     return inTime ?? Promise.race([loaded, read(true)]);
   },
 
+  async settled(tab, document) {
+    try {
+      await first({ tabId: tab, documentIds: [document] }, comeToRest);
+    } catch {
+      // The document is gone, which the reading that follows will find.
+    }
+  },
+
   async shows(tab, { document, address }: Visit) {
     try {
       const answer = await first({ tabId: tab, documentIds: [document] }, selfDescription);
@@ -40,6 +48,28 @@ export const tabReach: TabReach = {
 /** Runs in the page: its address and what kind of document it is. Sees nothing outside itself. */
 function selfDescription() {
   return { address: location.href, contentType: document.contentType };
+}
+
+/**
+ * Runs in the page: waits until nothing more is put into it. A page that has taken a new address often asks its server
+ * first, so a change is waited for, but not for long; and a page that never rests is read as it stands. Sees nothing
+ * outside itself.
+ */
+function comeToRest(): Promise<void> {
+  const [rest, unchanged, patience] = [600, 2_500, 8_000];
+  return new Promise((resolve) => {
+    const end = () => {
+      watch.disconnect();
+      resolve();
+    };
+    let timer = setTimeout(end, unchanged);
+    const watch = new MutationObserver(() => {
+      clearTimeout(timer);
+      timer = setTimeout(end, rest);
+    });
+    watch.observe(document, { childList: true, characterData: true, subtree: true });
+    setTimeout(end, patience);
+  });
 }
 
 function wait(milliseconds: number): Promise<void> {

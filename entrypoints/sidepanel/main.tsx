@@ -11,6 +11,7 @@ import { wantedAudit } from '../../src/session/wanted';
 import { panelTexts } from '../../src/text/catalogue/panel';
 import { Panel } from '../../src/view/panel/Panel';
 import { copyText } from '../shared/copy-text';
+import { whenOutdated } from '../shared/when-outdated';
 import { startEngine } from './engine';
 import { onPacksChanged } from './follow-messages';
 import { followReadings } from './follow-readings';
@@ -19,6 +20,7 @@ import { markOf } from './mark-of';
 
 // Effects on the left, the session in the middle, one screen on the right: nothing else happens in the panel.
 let session: Session = emptySession;
+let outdated = false;
 document.title = panelTexts.title;
 
 function emit(event: SessionEvent): void {
@@ -28,6 +30,7 @@ function emit(event: SessionEvent): void {
 }
 
 function show(): void {
+  if (outdated) return;
   const next = wantedAudit(session);
   if (next) engine.audit(next.wanted, next.reading);
   const screen = screenOf(session);
@@ -38,6 +41,9 @@ function show(): void {
   markOf(screen);
 }
 
+whenOutdated('panel', () => {
+  outdated = true;
+});
 const engine = startEngine(emit);
 onPacksChanged(engine.packsChanged);
 const { id: windowId } = await browser.windows.getCurrent();

@@ -19,6 +19,8 @@ export interface TabReach {
   look(tab: number): Promise<Look>;
   /** Runs the reader in that very document, and in no other; answers whatever it returned. */
   collect(tab: number, document: string): Promise<{ document: string; answer: unknown }>;
+  /** Waits until that document has come to rest after a change of its own, at most some seconds. Never rejects. */
+  settled(tab: number, document: string): Promise<void>;
   /** Whether the tab still shows that document at that address (anchors aside). Never rejects. */
   shows(tab: number, visit: Visit): Promise<boolean>;
   wait(milliseconds: number): Promise<void>;
@@ -40,7 +42,8 @@ export async function readTab(
   await readings.finish(press, await outcomeOf(where.tab, url, reach));
 }
 
-async function outcomeOf(tab: number, url: string | undefined, reach: TabReach): Promise<Outcome> {
+/** What comes of reading a tab as it stands. */
+export async function outcomeOf(tab: number, url: string | undefined, reach: TabReach): Promise<Outcome> {
   const look = await lookPatiently(tab, url, reach);
   if (!look) return { state: 'refused', reason: refusalOf(url) };
   if (isViewed(look.contentType)) return { state: 'refused', reason: 'document' };
@@ -75,15 +78,4 @@ async function lookPatiently(tab: number, url: string | undefined, reach: TabRea
     }
   }
   return null;
-}
-
-/**
- * The tab has begun or ended loading something: is what was read still what it shows?
- * @returns true where the reading was marked as left
- */
-export async function checkTab(where: Where, reach: TabReach, readings: Readings): Promise<boolean> {
-  const reading = await readings.get(where);
-  if (!reading || reading.state === 'reading' || reading.state === 'left') return false;
-  if (reading.state === 'read' && (await reach.shows(where.tab, reading))) return false;
-  return readings.leave(reading);
 }

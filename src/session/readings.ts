@@ -48,6 +48,25 @@ export class Readings {
   }
 
   /**
+   * The same document is read anew at its new address.
+   * @returns null where a later press, or a closed tab, made that void
+   */
+  again(before: Reading, asOf: string): Promise<Reading | null> {
+    return this.lock(async () => {
+      const now = await this.get(before);
+      if (now?.number !== before.number || now.state !== 'read') return null;
+      const reading: Reading = { ...headOf(now), number: now.number + 1, asOf, state: 'reading' };
+      await this.area.set({ [keyOf(now)]: reading });
+      return reading;
+    });
+  }
+
+  /** Presses of which nothing has become yet: where a worker has just begun, those that died with the one before. */
+  underWay(): Promise<Reading[]> {
+    return this.lock(async () => (await this.all()).filter(({ state }) => state === 'reading'));
+  }
+
+  /**
    * What became of a press, kept only while that press is the tab's last one.
    * @returns false where a later press, or a closed tab, made it void
    */

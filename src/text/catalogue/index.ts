@@ -2,6 +2,7 @@ import { cli } from './cli';
 import { draftRoomTexts } from './draft-room';
 import { draftTexts } from './drafts';
 import { enquiryTexts } from './enquiry';
+import { outdatedTexts } from './outdated';
 import { panelTexts } from './panel';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
@@ -9,6 +10,7 @@ export const texts = {
   drafts: draftTexts,
   draftRoom: draftRoomTexts,
   enquiry: enquiryTexts,
+  outdated: outdatedTexts,
   panel: panelTexts,
   install: installTexts,
   workbench: workbenchTexts,

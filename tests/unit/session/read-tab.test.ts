@@ -1,23 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { checkTab, readTab, type TabReach } from '../../../src/session/read-tab';
+import { readTab, type TabReach } from '../../../src/session/read-tab';
 import { Readings } from '../../../src/session/readings';
 import { fakeArea, fakeLock } from './fake-area';
 import { sampleHarvest } from './sample-harvest';
+import { tabShowing, url, where } from './tab-showing';
 
-const where = { window: 1, tab: 7 };
-const url = 'https://market.example/advert';
 const day = '2026-06-01';
-
-/** A tab that shows one document at one address. */
-function tabShowing(change: Partial<TabReach> = {}): TabReach {
-  return {
-    look: async () => ({ document: 'D1', address: url, contentType: 'text/html' }),
-    collect: async (_tab, document) => ({ document, answer: sampleHarvest() }),
-    shows: async () => true,
-    wait: async () => {},
-    ...change,
-  };
-}
 
 const refuses = async () => {
   throw new Error('Cannot access contents of the page');
@@ -121,41 +109,5 @@ describe('one press of the button', () => {
     expect(kept).toContain('Corvane');
     expect(kept).not.toContain('more');
     expect(kept).not.toContain('__proto__');
-  });
-});
-
-describe('a tab that loads something', () => {
-  it('is left alone while it shows the same document', async () => {
-    await pressed(tabShowing());
-    expect(await checkTab(where, tabShowing(), readings)).toBe(false);
-    expect((await readings.get(where))?.state).toBe('read');
-  });
-
-  it('marks the reading as left once it shows another one', async () => {
-    await pressed(tabShowing());
-    expect(await checkTab(where, tabShowing({ shows: async () => false }), readings)).toBe(true);
-    expect(await readings.get(where)).toEqual({ ...where, number: 1, asOf: day, state: 'left' });
-  });
-
-  it('is asked for the document and the address that were read', async () => {
-    await pressed(tabShowing());
-    const asked: unknown[] = [];
-    const shows = async (_tab: number, { document, address }: { document: string; address: string }) => {
-      asked.push({ document, address });
-      return true;
-    };
-    await checkTab(where, tabShowing({ shows }), readings);
-    expect(asked).toEqual([{ document: 'D1', address: url }]);
-  });
-
-  it('ends a refusal too: another page may be read', async () => {
-    await pressed(tabShowing({ look: refuses }));
-    expect(await checkTab(where, tabShowing(), readings)).toBe(true);
-  });
-
-  it('has nothing to leave where nothing was read, or a reading is under way', async () => {
-    expect(await checkTab(where, tabShowing(), readings)).toBe(false);
-    await readings.begin(where, day);
-    expect(await checkTab(where, tabShowing({ shows: async () => false }), readings)).toBe(false);
   });
 });
