@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { BROWSER_VARIABLE } from '../src/cli/demo/find-browser';
-import { findOrInstallBrowser } from '../src/cli/demo/install-browser';
+import { FIREFOX_VARIABLE } from '../src/cli/demo/find-firefox';
+import { findOrInstallBrowser, findOrInstallFirefox } from '../src/cli/demo/install-browser';
 import { checkBudgets } from './steps/budgets';
 import { ROOT } from './steps/root';
 import { exitCode, failedOne, lastLine, skippedOne, sum, type Tally } from './steps/tally';
@@ -11,7 +12,8 @@ import { check, vitest } from './steps/tools';
 
 const long = process.argv.includes('--long');
 const ci = /^(?:1|true)$/i.test(process.env.CI ?? '');
-const CHROME_BUILD = join(ROOT, '.output/chrome-mv3');
+const CHROMIUM_BUILD = join(ROOT, '.output/chrome-mv3');
+const FIREFOX_BUILD = join(ROOT, '.output/firefox-mv3');
 
 let built = false;
 const notBuilt = () => failedOne('failed: not run, because the build failed');
@@ -23,21 +25,26 @@ const steps: [string, () => Tally][] = [
   [
     'build',
     () => {
-      const tally = check('build', ['wxt', ['build', '-b', 'chrome']]);
+      const tally = sum([
+        check('build for Chromium', ['wxt', ['build', '-b', 'chrome']]),
+        check('build for Firefox', ['wxt', ['build', '-b', 'firefox', '--mv3']]),
+      ]);
       built = tally.failed === 0;
       return tally;
     },
   ],
-  ['byte budgets', () => (built ? checkBudgets(CHROME_BUILD) : notBuilt())],
-  ['browser', () => (built ? inBrowser() : notBuilt())],
+  ['byte budgets', () => (built ? sum([CHROMIUM_BUILD, FIREFOX_BUILD].map((each) => checkBudgets(each))) : notBuilt())],
+  ['browser: Chromium', () => (built ? inBrowser('chromium', BROWSER_VARIABLE, findOrInstallBrowser) : notBuilt())],
+  ['browser: Firefox', () => (built ? inBrowser('firefox', FIREFOX_VARIABLE, findOrInstallFirefox) : notBuilt())],
 ];
 
-function inBrowser(): Tally {
-  const browser = findOrInstallBrowser(console.log);
-  if (!browser) return skippedOne('tests in a real browser: there is none');
-  process.env[BROWSER_VARIABLE] = browser;
+function inBrowser(name: string, variable: string, find: typeof findOrInstallBrowser): Tally {
+  const browser = find(console.log);
+  if (!browser) return skippedOne(`tests in a real ${name}: there is none`);
+  process.env[variable] = browser;
+  process.env.BEDPLATE_TESTED = name;
   console.log(browser);
-  return vitest('tests/browser/vitest.config.ts', long);
+  return vitest('tests/browser/vitest.config.ts', long, name);
 }
 
 process.chdir(ROOT);

@@ -1,20 +1,21 @@
-import type { CDPSession, Page } from 'playwright-core';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Driven, Tab } from '../../src/cli/demo/driven';
 import type { Panel } from '../../src/cli/demo/panel';
-import { markInFront, press, until } from './hands';
-import { openRoom, type Room } from './support/browser';
+import { press, until } from './hands';
+import { openTestedRoom, type Room } from './support/browser';
 
 /** As the extension's own pages have it. */
 declare const chrome: typeof import('wxt/browser').browser;
 
-let room: Room;
-let page: Page;
+let room: Room<Driven>;
+let page: Tab;
 let panel: Panel;
 beforeAll(async () => {
-  room = await openRoom();
+  room = await openTestedRoom();
   page = await room.browser.openTab(room.market.addressOf('wendelow-industrial-zigzag/page.html'));
   panel = await press(room.browser, page, 'audit');
-  await until('a mark on the button', async () => (await markInFront(room.browser)) === '•');
+  await until('a mark on the button', async () => (await room.browser.markInFront()) === '•');
 });
 afterAll(() => room?.close());
 
@@ -32,66 +33,76 @@ async function unmark() {
   return { type: 'mark', window, tab, number, something: false };
 }
 
-/** Evaluates where our reader runs: beside the page's scripts, with the extension's id. A page that breaks out of its
- * own world lands there. */
-async function inReadersWorld(expression: string): Promise<unknown> {
-  const session: CDPSession = await room.browser.context.newCDPSession(page);
-  const worlds: { id: number; origin: string }[] = [];
-  session.on('Runtime.executionContextCreated', ({ context }) => worlds.push(context));
-  await session.send('Runtime.enable');
-  const ours = worlds.find(({ origin }) => origin.includes(room.browser.extensionId));
-  if (!ours) throw new Error(`no world of ours among ${worlds.map(({ origin }) => origin).join()}`);
-  const { result, exceptionDetails } = await session.send('Runtime.evaluate', {
-    contextId: ours.id,
-    expression,
-    awaitPromise: true,
-    returnByValue: true,
-  });
-  await session.detach();
-  if (exceptionDetails) throw new Error(exceptionDetails.exception?.description ?? exceptionDetails.text);
-  return result.value;
+/**
+ * Does something where our reader runs: beside the page's scripts, with the extension's id. A page that breaks out of
+ * its own world lands there. The panel injects it, as the background injects the reader.
+ */
+function inReadersWorld(what: 'send' | 'write', message: unknown = null): Promise<unknown> {
+  return panel.evaluate(
+    async (...given) => {
+      const [tab] = await chrome.tabs.query({ active: true, currentWindow: true });
+      // Injected as it stands here: both attempts in one, told apart by name.
+      const func = async (...[name, value]: typeof given) => {
+        if (name === 'send') {
+          await chrome.runtime.sendMessage(value).catch(() => {});
+          return `sent by ${chrome.runtime.id}`;
+        }
+        try {
+          await chrome.storage.session.set({ 'reading/1/1': {} });
+          return 'written';
+        } catch {
+          return 'refused';
+        }
+      };
+      const [answer] = await chrome.scripting.executeScript({ target: { tabId: tab?.id ?? -1 }, func, args: given });
+      return answer?.result;
+    },
+    what,
+    message,
+  );
 }
 
 it('a page has no way to send us anything', async () => {
-  const reach = await page.evaluate((id) => {
-    const runtime = (globalThis as { chrome?: { runtime?: { sendMessage?: (id: string, message: unknown) => void } } })
-      .chrome?.runtime;
-    if (!runtime?.sendMessage) return 'none';
-    try {
-      runtime.sendMessage(id, { type: 'packs-changed' });
-      return 'sent';
-    } catch {
-      return 'refused';
-    }
-  }, room.browser.extensionId);
+  const reach = await page.evaluate(
+    (id) => {
+      const runtime = (
+        globalThis as { chrome?: { runtime?: { sendMessage?: (id: string, message: unknown) => void } } }
+      ).chrome?.runtime;
+      if (!runtime?.sendMessage) return 'none';
+      try {
+        runtime.sendMessage(id, { type: 'packs-changed' });
+        return 'sent';
+      } catch {
+        return 'refused';
+      }
+    },
+    await panel.evaluate(() => chrome.runtime.id),
+  );
   expect(['none', 'refused']).toContain(reach);
 });
 
 it('what comes from the world beside a page is ignored, though it carries our id', async () => {
-  const message = JSON.stringify(await unmark());
-  await inReadersWorld(`chrome.runtime.sendMessage(${message}).catch(() => {}), chrome.runtime.id`);
-  await page.waitForTimeout(500);
-  expect(await markInFront(room.browser)).toBe('•');
+  const id = await panel.evaluate(() => chrome.runtime.id);
+  expect(await inReadersWorld('send', await unmark())).toBe(`sent by ${id}`);
+  await sleep(500);
+  expect(await room.browser.markInFront()).toBe('•');
 });
 
 it('that world can’t write what we keep', async () => {
-  const answer = await inReadersWorld(
-    `(async () => { try { await chrome.storage.session.set({ 'reading/1/1': {} }); return 'written'; } catch (e) { return 'refused'; } })()`,
-  );
-  expect(answer).toBe('refused');
+  expect(await inReadersWorld('write')).toBe('refused');
 });
 
 it('the same message from our own page is heard: the test above could fail', async () => {
   const message = await unmark();
   await panel.evaluate((value) => chrome.runtime.sendMessage(value).catch(() => {}), message);
-  await until('the mark to go', async () => (await markInFront(room.browser)) === '');
+  await until('the mark to go', async () => (await room.browser.markInFront()) === '');
 });
 
 it('a message about an earlier press is ignored', async () => {
   const message = { ...(await unmark()), number: 99, something: true };
   await panel.evaluate((value) => chrome.runtime.sendMessage(value).catch(() => {}), message);
-  await page.waitForTimeout(500);
-  expect(await markInFront(room.browser)).toBe('');
+  await sleep(500);
+  expect(await room.browser.markInFront()).toBe('');
 });
 
 it('the panel’s policy lets nothing in or out, whatever a mistake of ours would try', async () => {

@@ -1,16 +1,13 @@
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import type { Page } from 'playwright-core';
 import type { Chromium } from '../../src/cli/demo/drive-chromium';
+import type { Driven, Tab } from '../../src/cli/demo/driven';
 import type { Panel } from '../../src/cli/demo/panel';
 import type { SeenError } from '../../src/cli/demo/watch-targets';
 
-/** As the extension's own pages have it. */
-declare const chrome: typeof import('wxt/browser').browser;
-
 /** Presses the button on a tab and waits until the panel shows one of these screens for it. */
-export async function press(browser: Chromium, page: Page, ...screens: string[]): Promise<Panel> {
+export async function press(browser: Driven, page: Tab, ...screens: string[]): Promise<Panel> {
   await browser.pressToolbarButton(page);
   const panel = await browser.openPanel();
   await waitForScreen(panel, ...screens);
@@ -36,8 +33,13 @@ export function ourErrors(browser: Chromium): SeenError[] {
   return browser.errors.filter(({ where }) => where !== 'page');
 }
 
+/** The same in every browser. */
+export async function seenErrors(browser: Driven): Promise<SeenError[]> {
+  return (await browser.seenErrors()).filter(({ where }) => where !== 'page');
+}
+
 /** Requests that neither a page's own loading nor the browser's own services made. */
-export function ourRequests(browser: Chromium) {
+export function ourRequests(browser: Driven) {
   return browser.requests().filter(({ by }) => by !== 'page' && by !== 'browser');
 }
 
@@ -50,14 +52,4 @@ export function folderOf(files: Record<string, string | Uint8Array>): string {
     writeFileSync(join(folder, path), content);
   }
   return folder;
-}
-
-/** What the mark on the toolbar button is for the tab in front: "" or "•". */
-export async function markInFront(browser: Chromium): Promise<string> {
-  const worker = browser.worker();
-  if (!worker) throw new Error('the worker is asleep');
-  return worker.evaluate(async () => {
-    const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
-    return chrome.action.getBadgeText(tab?.id === undefined ? {} : { tabId: tab.id });
-  });
 }

@@ -1,8 +1,13 @@
+import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Driven } from '../../src/cli/demo/driven';
+import type { Panel } from '../../src/cli/demo/panel';
 import { panelTexts as texts } from '../../src/text/catalogue/panel';
-import { folderOf, markInFront, ourErrors, press, until, waitForScreen } from './hands';
-import { openRoom, type Room } from './support/browser';
+import { folderOf, press, seenErrors, until, waitForScreen } from './hands';
+import { openTestedRoom, type Room } from './support/browser';
+import { OWN_PAGE, onlyWhere, PRESS_OPENS_FILES, SHOWS_PDF } from './support/differences';
 
 /** As the extension's own pages have it. */
 declare const chrome: typeof import('wxt/browser').browser;
@@ -12,7 +17,7 @@ const advert = (title: string) =>
 const PDF =
   '%PDF-1.4\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n2 0 obj<</Type/Pages/Kids[]/Count 0>>endobj\ntrailer<</Root 1 0 R>>\n%%EOF\n';
 
-let room: Room;
+let room: Room<Driven>;
 let folder: string;
 beforeAll(async () => {
   folder = folderOf({
@@ -23,10 +28,20 @@ beforeAll(async () => {
       'An old sewing machine in cast iron, runs',
       'Three gears, rides',
     ),
-    'moving.html': `${advert('Moving sewing machine')}<button onclick="history.pushState({}, '', '/other.html')">go</button>`,
+    'moving.html': `${advert('Moving sewing machine')}
+      <button id="go" onclick="history.pushState({}, '', '/moved.html'); load('Moved sewing machine')">go</button>
+      <button id="replace" onclick="history.replaceState({}, '', '/replaced.html'); load('Replaced sewing machine')">go</button>
+      <script>
+        // As single-page sites do it: the address first, then what a server has to say.
+        const load = (title) => setTimeout(() => {
+          document.title = document.querySelector('h1').textContent = title;
+        }, 400);
+        addEventListener('popstate', () => load('Moving sewing machine'));
+      </script>`,
     'file.pdf': PDF,
+    'picture.png': readFileSync('src/public/icon/128.png'),
   });
-  room = await openRoom({ packs: false, market: folder });
+  room = await openTestedRoom({ packs: false, market: folder });
 });
 afterAll(() => room?.close());
 
@@ -34,7 +49,7 @@ const open = (path: string) => room.browser.openTab(room.market.addressOf(path))
 
 describe('the panel says what is so and what to do', () => {
   it('on one of the browser’s own pages', async () => {
-    const page = await room.browser.openTab('chrome://version/');
+    const page = await room.browser.openTab(OWN_PAGE);
     const panel = await press(room.browser, page, 'refused');
     expect(await panel.text()).toContain(texts.refused.reasons['browser-page']);
     await page.close();
@@ -42,18 +57,24 @@ describe('the panel says what is so and what to do', () => {
 
   it('on a file of this computer', async () => {
     const page = await room.browser.openTab(`file://${resolve(folder, 'one.html')}`);
-    // Whether an unpacked extension may read files is the browser's setting; without leave the panel says how to get it.
-    const allowed = await room.browser.worker()?.evaluate(() => chrome.extension.isAllowedFileSchemeAccess());
-    const panel = await press(room.browser, page, allowed ? 'audit' : 'refused');
+    // Whether an extension may read files is the browser's setting; without leave the panel says how to get it.
+    const panel = await press(room.browser, page, 'audit', 'refused');
+    const allowed = PRESS_OPENS_FILES || (await panel.evaluate(() => chrome.extension.isAllowedFileSchemeAccess()));
     expect(await panel.text()).toContain(allowed ? 'First sewing machine' : texts.refused.reasons.file);
     await page.close();
   });
 
-  it('on a PDF in the browser’s viewer', async () => {
-    const page = await room.browser.context.newPage();
-    await page.goto(room.market.addressOf('file.pdf')).catch(() => {});
-    const panel = await press(room.browser, page, 'refused', 'no-listing', 'no-pack');
-    await panel.waitForSelector('[data-screen="refused"]', 1000);
+  it('on a picture in the browser’s viewer', async () => {
+    const page = await open('picture.png');
+    const panel = await press(room.browser, page, 'refused');
+    expect(await panel.text()).toContain(texts.refused.reasons.document);
+    await page.close();
+  });
+
+  onlyWhere(SHOWS_PDF)('on a PDF in the browser’s viewer', async () => {
+    const page = await open('file.pdf');
+    const panel = await press(room.browser, page, 'refused');
+    expect(await panel.text()).toContain(texts.refused.heading);
     await page.close();
   });
 
@@ -94,7 +115,7 @@ describe('the panel keeps to the tab in front', () => {
     await waitForScreen(panel, 'left');
     expect(await panel.text()).toContain(texts.left.text);
     expect(await panel.text()).not.toContain('First sewing machine');
-    await until('no mark for a page that was not read', async () => (await markInFront(room.browser)) === '');
+    await until('no mark for a page that was not read', async () => (await room.browser.markInFront()) === '');
     await press(room.browser, page, 'audit');
     expect(await panel.text()).toContain('Second sewing machine');
     await page.close();
@@ -108,19 +129,69 @@ describe('the panel keeps to the tab in front', () => {
     await page.close();
   });
 
-  it('takes an anchor for the same page, and a new address for another one', async () => {
+  it('keeps to what was read where only the anchor changes', async () => {
     const page = await open('moving.html');
     const panel = await press(room.browser, page, 'audit');
     await page.evaluate(() => {
       location.hash = 'photos';
     });
-    await page.waitForTimeout(500);
+    await sleep(500);
     expect(await panel.evaluate(() => document.querySelector('[data-screen="audit"]') !== null)).toBe(true);
-    await page.click('button');
+    await page.close();
+  });
+
+  it('reads a single-page site anew as it moves, forth and back, without another press', async () => {
+    const page = await open('moving.html');
+    const panel = await press(room.browser, page, 'audit');
+    await page.click('#go');
+    await showsAdvert(panel, 'Moved sewing machine');
+    await page.click('#replace');
+    await showsAdvert(panel, 'Replaced sewing machine');
+    await page.goBack();
+    await showsAdvert(panel, 'Moving sewing machine');
+    await page.close();
+  });
+
+  it('says that the page was left after going back to an earlier one', async () => {
+    const page = await open('one.html');
+    await page.goto(room.market.addressOf('two.html'));
+    const panel = await press(room.browser, page, 'audit');
+    await page.goBack();
     await waitForScreen(panel, 'left');
     await page.close();
   });
+
+  it('keeps nothing of a tab that was closed', async () => {
+    const page = await open('one.html');
+    const panel = await press(room.browser, page, 'audit');
+    const other = await open('empty.html');
+    await page.close();
+    await waitForScreen(panel, 'waiting');
+    await until('no reading is left', async () => (await kept(panel)) === 0);
+    await other.close();
+  });
+
+  it('has one panel for each window, each with its own reading', async () => {
+    const first = await open('one.html');
+    const panel = await press(room.browser, first, 'audit');
+    const second = await room.browser.openWindow(room.market.addressOf('two.html'));
+    const other = await press(room.browser, second, 'audit');
+    await showsAdvert(other, 'Second sewing machine');
+    await showsAdvert(panel, 'First sewing machine');
+    await second.close();
+    await first.close();
+  });
 });
+
+/** Waits for the audit of an advert of that title. */
+function showsAdvert(panel: Panel, title: string): Promise<void> {
+  return panel.waitFor(`document.querySelector('[data-screen="audit"] h1')?.textContent === ${JSON.stringify(title)}`);
+}
+
+/** How many readings are kept. */
+async function kept(panel: Panel): Promise<number> {
+  return panel.evaluate(async () => Object.keys(await chrome.storage.session.get(null)).length);
+}
 
 describe('the worker may be killed at any time', () => {
   it('and reads on the next press', async () => {
@@ -136,6 +207,6 @@ describe('the worker may be killed at any time', () => {
   });
 });
 
-it('none of this made an error', () => {
-  expect(ourErrors(room.browser)).toEqual([]);
+it('none of this made an error', async () => {
+  expect(await seenErrors(room.browser)).toEqual([]);
 });

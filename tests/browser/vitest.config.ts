@@ -1,12 +1,15 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-// Needs a build in .output/chrome-mv3 and a browser: `npm test` sees to both. One worker, one file after another: two
+// Needs a build in .output and a browser: `npm test` sees to both. BEDPLATE_TESTED says which: Chromium, or Firefox for
+// the tests that drive either. One worker, one file after another: two
 // browsers at once on a small machine only slow each other down.
+const IN_BOTH = ['spine', 'states', 'screens', 'forged', 'hostile'].map((name) => `tests/browser/${name}.test.ts`);
+
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
-    include: ['tests/browser/**/*.test.ts'],
+    include: process.env.BEDPLATE_TESTED === 'firefox' ? IN_BOTH : ['tests/browser/**/*.test.ts'],
     exclude: process.env.BEDPLATE_LONG ? [] : ['**/*.long.test.ts'],
     environment: 'node',
     testTimeout: 60_000,

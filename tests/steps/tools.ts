@@ -34,9 +34,9 @@ export function check(what: string, ...runs: [keyof typeof TOOLS, string[]][]): 
   return runs.every(([name, args]) => tool(name, args)) ? passedOne() : failedOne(`failed: ${what}`);
 }
 
-/** Runs Vitest with a configuration and counts its tests. */
-export function vitest(config: string, long: boolean): Tally {
-  const out = join(ROOT, '.test', `${config.replace(/\W+/g, '-')}.json`);
+/** Runs Vitest with a configuration and counts its tests. `name` tells runs of one configuration apart. */
+export function vitest(config: string, long: boolean, name = ''): Tally {
+  const out = join(ROOT, '.test', `${`${config} ${name}`.trim().replace(/\W+/g, '-')}.json`);
   mkdirSync(join(ROOT, '.test'), { recursive: true });
   rmSync(out, { force: true });
   const args = ['run', '--config', config, '--reporter=default', '--reporter=json', `--outputFile.json=${out}`];

@@ -2,8 +2,9 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { type BrowserContext, type CDPSession, chromium, type Page, type Worker } from 'playwright-core';
+import type { Driven } from './driven';
 import type { Panel } from './panel';
-import { type NetworkWatch, OWN_SERVICE_FLAGS, type SeenRequest, watchNetwork } from './watch-network';
+import { type NetworkWatch, OWN_SERVICE_FLAGS, watchNetwork } from './watch-network';
 import { type SeenError, watchPages, watchPanels } from './watch-targets';
 
 export interface DriveOptions {
@@ -20,29 +21,16 @@ export interface DriveOptions {
 }
 
 /** A real Chromium with the extension loaded. */
-export interface Chromium {
+export interface Chromium extends Driven {
   context: BrowserContext;
   extensionId: string;
   /** The extension's service worker as it is now; it may stop and come back as another object. */
   worker(): Worker | null;
-  /** The address of one of the extension's own pages. */
-  addressOf(page: string): string;
-  /** A new tab at that address. */
   openTab(url: string): Promise<Page>;
-  /** The press of the toolbar button on that tab, with all that a real press grants. */
+  openWindow(url: string): Promise<Page>;
   pressToolbarButton(page: Page): Promise<void>;
-  /**
-   * The side panel that is open, in the window if several are; waits for one to open.
-   * @throws Error where none opens in `timeout` milliseconds.
-   */
-  openPanel(timeout?: number): Promise<Panel>;
   /** Errors on consoles, uncaught exceptions and violations of content security policies, so far. */
   errors: readonly SeenError[];
-  /** What left the browser so far; empty unless `watch`. */
-  requests(): SeenRequest[];
-  /** Stops the service worker, as the browser does with an idle one. */
-  stopWorker(): Promise<void>;
-  close(): Promise<void>;
 }
 
 /** Both extension switches are needed: one loads it, the other keeps it from being disabled again. */
@@ -114,32 +102,55 @@ async function drive(
   watchPages(context, ours, errors, network);
   const panels = await watchPanels(cdp, ours, errors, network);
 
+  const worker = () => context.serviceWorkers().find((each) => each.url().startsWith(ours)) ?? null;
+  /** The window of the last press, by the id that the extension knows it by as well. */
+  let pressedIn: number | null = null;
+
   return {
+    name: 'chromium',
     context,
     extensionId,
     errors,
-    worker: () => context.serviceWorkers().find((worker) => worker.url().startsWith(ours)) ?? null,
+    seenErrors: async () => errors,
+    worker,
     addressOf: (page) => ours + page,
     async openTab(url) {
       const page = await context.newPage();
       await page.goto(url);
       return page;
     },
+    async openWindow(url) {
+      const opened = context.waitForEvent('page');
+      await cdp.send('Target.createTarget', { url: 'about:blank', newWindow: true });
+      const page = await opened;
+      await page.goto(url);
+      return page;
+    },
     async pressToolbarButton(page) {
       await page.bringToFront();
-      await cdp.send(
-        'Extensions.triggerAction' as never,
-        { id: extensionId, targetId: await tabOf(cdp, page) } as never,
-      );
+      const targetId = await tabOf(cdp, page);
+      pressedIn = (await cdp.send('Browser.getWindowForTarget', { targetId })).windowId;
+      await cdp.send('Extensions.triggerAction' as never, { id: extensionId, targetId } as never);
     },
     async openPanel(timeout = 15_000) {
       const end = Date.now() + timeout;
       for (;;) {
-        const panel = panels.findLast((each) => !each.closed());
+        const panel = await panelIn(
+          pressedIn,
+          panels.filter((each) => !each.closed()),
+        );
         if (panel) return panel;
         if (Date.now() > end) throw new Error(`no side panel opened in ${timeout} ms`);
         await sleep(50);
       }
+    },
+    async markInFront() {
+      const awake = worker();
+      if (!awake) throw new Error('the worker is asleep');
+      return awake.evaluate(async () => {
+        const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+        return chrome.action.getBadgeText(tab?.id === undefined ? {} : { tabId: tab.id });
+      });
     },
     requests: () => network?.requests() ?? [],
     async stopWorker() {
@@ -156,6 +167,19 @@ async function drive(
     },
   };
 }
+
+/** The panel that is open in a window, if any. */
+async function panelIn(windowId: number | null, open: Panel[]): Promise<Panel | undefined> {
+  if (windowId === null) return open.at(-1);
+  for (const panel of open) {
+    const window = await panel.evaluate(() => chrome.windows.getCurrent()).catch(() => null);
+    if (window?.id === windowId) return panel;
+  }
+  return undefined;
+}
+
+/** As the extension's own pages have it. */
+declare const chrome: typeof import('wxt/browser').browser;
 
 /** The 'tab' target that holds a page: only a filter that leaves nothing out shows those. */
 async function tabOf(cdp: CDPSession, page: Page): Promise<string> {

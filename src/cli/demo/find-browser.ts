@@ -1,6 +1,7 @@
-import { accessSync, constants, existsSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { homedir } from 'node:os';
-import { delimiter, join } from 'node:path';
+import { join } from 'node:path';
+import { canRun, onPath } from './executables';
 
 /** The environment variable that names a browser outright. */
 export const BROWSER_VARIABLE = 'BEDPLATE_BROWSER';
@@ -57,14 +58,8 @@ export function findBrowser(
 ): string | null {
   const named = env[BROWSER_VARIABLE];
   if (named) return canRun(named) ? named : null;
-  const candidates = [...onPath(env, platform), ...(FIXED[platform] ?? []), ...cached(platform)];
+  const candidates = [...onPath(NAMES, env, platform), ...(FIXED[platform] ?? []), ...cached(platform)];
   return candidates.find((path) => canRun(path) && !isSnapStub(path)) ?? null;
-}
-
-function onPath(env: Record<string, string | undefined>, platform: NodeJS.Platform): string[] {
-  const folders = (env.PATH ?? env.Path ?? '').split(delimiter).filter(Boolean);
-  const ending = platform === 'win32' ? '.exe' : '';
-  return NAMES.flatMap((name) => folders.map((folder) => join(folder, name + ending)));
 }
 
 function cached(platform: NodeJS.Platform): string[] {
@@ -73,15 +68,6 @@ function cached(platform: NodeJS.Platform): string[] {
   const builds = readdirSync(cache.folder).filter((name) => /^chromium-\d+$/.test(name));
   builds.sort((a, b) => Number(b.slice(9)) - Number(a.slice(9)));
   return builds.flatMap((build) => cache.inside.map((inside) => join(cache.folder, build, inside)));
-}
-
-function canRun(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return statSync(path).isFile();
-  } catch {
-    return false;
-  }
 }
 
 /** Ubuntu ships a small script under Chromium's name that only tells to install the snap. */

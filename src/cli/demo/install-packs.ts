@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Chromium } from './drive-chromium';
+import type { Driven } from './driven';
 
 /** The paths of the packs in a folder (*.json), by name. */
 export function packsIn(folder: string): string[] {
@@ -12,12 +12,13 @@ export function packsIn(folder: string): string[] {
  * Installs pack files as a user does: through the workbench's own file input, in a tab that is closed again.
  * @throws Error where a pack doesn't appear in the workbench's list.
  */
-export async function installPacks(browser: Chromium, files: string[]): Promise<void> {
+export async function installPacks(browser: Driven, files: string[]): Promise<void> {
   const page = await browser.openTab(browser.addressOf('workbench.html'));
   for (const file of files) {
     const id = JSON.parse(readFileSync(file, 'utf8')).about.id as string;
-    await page.locator('[data-part="pack-file"]').setInputFiles(file);
-    await page.locator(`[data-pack-id="${id}"]`).first().waitFor({ state: 'attached', timeout: 20_000 });
+    await page.waitForSelector('[data-part="pack-file"]', { state: 'attached' });
+    await page.setInputFiles('[data-part="pack-file"]', file);
+    await page.waitForSelector(`[data-pack-id="${id}"]`, { state: 'attached' });
   }
   await page.close();
 }

@@ -1,5 +1,6 @@
 import { writeFile } from 'node:fs/promises';
 import { setTimeout as sleep } from 'node:timers/promises';
+import { expressionOf } from './evaluable';
 import type { RawTarget } from './raw-target';
 
 /** The real side panel, as a driver's hands and eyes. Times are in milliseconds, sizes in CSS pixels. */
@@ -58,12 +59,7 @@ export function panelOf(target: RawTarget): Panel {
 
   const panel: Panel = {
     async evaluate(what, ...args) {
-      // A transpiler may have wrapped inner functions in its own `__name` helper, which the page doesn't have.
-      const source =
-        typeof what === 'string'
-          ? what
-          : `(() => { const __name = (f) => f; return (${what})(...${JSON.stringify(args)}); })()`;
-      return (await run(source)) as never;
+      return (await run(expressionOf(what as string, args))) as never;
     },
     async waitFor(expression, timeout = 15_000) {
       const end = Date.now() + timeout;

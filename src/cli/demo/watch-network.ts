@@ -33,6 +33,9 @@ export const OWN_SERVICE_FLAGS = [
   `--component-updater=url-source=http://${OWN_SERVICES}/`,
 ];
 
+/** Firefox's own services; it takes no other names for them, and is let to none. */
+const FIREFOX_SERVICES = /(?:^|\.)(?:mozilla\.(?:com|net|org)|firefox\.com)$/;
+
 /**
  * A proxy on loopback through which a browser under test reaches the network. It lets requests to loopback pass and
  * refuses all others, and it misses none: what a target's own events don't show (a favicon, a fetch in a worker that
@@ -56,8 +59,10 @@ export async function watchNetwork(): Promise<NetworkWatch> {
     server.listen(0, '127.0.0.1', resolve);
   });
   const by = (url: string, referred: boolean): RequestBy => {
-    if (hostOf(url) === OWN_SERVICES) return 'browser';
-    return claims.get(keyOf(url)) ?? (referred ? 'page' : 'unknown');
+    const claimed = claims.get(keyOf(url));
+    if (claimed) return claimed;
+    if (hostOf(url) === OWN_SERVICES || FIREFOX_SERVICES.test(hostOf(url))) return 'browser';
+    return referred ? 'page' : 'unknown';
   };
   return {
     requests: () => left.map(({ method, url, referred }) => ({ method, url, by: by(url, referred) })),

@@ -165,8 +165,12 @@ export const cli = {
     panelSays: (url: string) => `The side panel, after a press of the toolbar button on ${url}:`,
     pictures: (paths: string) => `Pictures of it: ${paths}`,
     laidOut: (command: string) => `The same audit for a terminal (${command}):`,
-    installing: 'No Chromium found here: installing one with apt-get (about half a minute) ...',
-    namedCannotRun: (path: string) => `BEDPLATE_BROWSER names ${path}, which can't be run.`,
+    installing: (name: string) => `No ${name} found here: installing it with apt-get (about half a minute) ...`,
+    namedCannotRun: (variable: string, path: string) => `${variable} names ${path}, which can't be run.`,
+    howToGetFirefox:
+      'No Firefox on this machine: install one (Debian: apt-get install firefox-esr; Ubuntu: snap install firefox; ' +
+      'Fedora: dnf install firefox; macOS: brew install --cask firefox; Windows: winget install Mozilla.Firefox), ' +
+      'or name one in BEDPLATE_FIREFOX.',
     howToGetBrowser:
       'No Chromium on this machine: install one (Debian: apt-get install chromium; Ubuntu: snap install chromium; ' +
       'Fedora: dnf install chromium; macOS: brew install --cask chromium; Windows: winget install Hibbiki.Chromium), ' +

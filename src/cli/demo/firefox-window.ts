@@ -1,0 +1,76 @@
+import { type Connection, evaluateIn } from './bidi';
+import type { InWindow } from './firefox-panel';
+
+interface Context {
+  context: string;
+  url: string;
+  clientWindow: string;
+}
+
+/** The browser's own window that holds a tab, to run things in with all rights. */
+export async function windowOf(connection: Connection, tab: string): Promise<InWindow> {
+  const tree = async (params: object) =>
+    ((await connection.send('browsingContext.getTree', params)).result as { contexts: Context[] }).contexts;
+  const [shown] = await tree({ root: tab });
+  const windows = await tree({ 'moz:scope': 'chrome' });
+  const window = windows.find(
+    ({ url, clientWindow }) => url.endsWith('/browser.xhtml') && clientWindow === shown?.clientWindow,
+  );
+  if (!window) throw new Error('the tab is in no window');
+  return (what, args) => evaluateIn(connection, window.context, what, args);
+}
+
+/** As the browser's own window has them; nothing of this is public interface. */
+declare const CustomizableUI: {
+  addWidgetToArea(id: string, area: string): void;
+  getPlacementOfWidget(id: string): { area: string } | null;
+};
+declare const WebExtensionPolicy: {
+  getByID(id: string): { extension: { terminateBackground(): Promise<void> } } | null;
+};
+interface BrowserWindow extends Window {
+  synthesizeMouseEvent(type: string, x: number, y: number, mouse: object): boolean;
+}
+
+/** The id of the extension's button, made of its own id as Firefox makes it. */
+const widgetOf = (id: string) => `${id.toLowerCase().replace(/[^a-z0-9_-]/g, '_')}-browser-action`;
+
+/** A press of the mouse on the extension's toolbar button, put on the tool bar first as a user would. */
+export async function pressButton(inWindow: InWindow, id: string): Promise<void> {
+  await inWindow(
+    async (widget: string) => {
+      if (CustomizableUI.getPlacementOfWidget(widget)?.area !== 'nav-bar')
+        CustomizableUI.addWidgetToArea(widget, 'nav-bar');
+      const node = document.getElementById(widget);
+      if (!node) throw new Error('the extension has no button');
+      const button = node.querySelector('.unified-extensions-item-action-button') ?? node;
+      let box = button.getBoundingClientRect();
+      for (let frames = 0; frames < 120 && box.width === 0; frames += 1) {
+        await new Promise((resolve) => requestAnimationFrame(resolve));
+        box = button.getBoundingClientRect();
+      }
+      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+      const { synthesizeMouseEvent } = window as unknown as BrowserWindow;
+      for (const type of ['mousemove', 'mousedown', 'mouseup']) {
+        const buttons = type === 'mousedown' ? 1 : 0;
+        synthesizeMouseEvent.call(window, type, x, y, { button: 0, buttons, clickCount: 1 });
+      }
+    },
+    [widgetOf(id)],
+  );
+}
+
+/** What stands on the button for the tab in front. */
+export async function badgeOf(inWindow: InWindow, id: string): Promise<string> {
+  return (await inWindow(
+    (widget: string) =>
+      document.getElementById(widget)?.querySelector('.unified-extensions-item-action-button')?.getAttribute('badge') ??
+      '',
+    [widgetOf(id)],
+  )) as string;
+}
+
+/** Ends the extension's background page, as the browser does with an idle one. */
+export async function stopBackground(inWindow: InWindow, id: string): Promise<void> {
+  await inWindow((extension: string) => WebExtensionPolicy.getByID(extension)?.extension.terminateBackground(), [id]);
+}

@@ -1,0 +1,43 @@
+import { it } from 'vitest';
+import { TESTED } from './browser';
+
+// What is not the same in both browsers, each with its reason: here and nowhere else.
+
+const inFirefox = TESTED === 'firefox';
+
+/** One of the browser's own pages, which no extension may read; each has its own. */
+export const OWN_PAGE = inFirefox ? 'about:license' : 'chrome://version/';
+
+/**
+ * Firefox counts a file of this computer among the pages that a press of the button opens; Chromium asks for a setting
+ * of its own in its page about extensions.
+ */
+export const PRESS_OPENS_FILES = inFirefox;
+
+/** What is asked for at installation. Firefox has its side bar without asking. */
+export const PERMISSIONS = ['activeTab', 'scripting', ...(inFirefox ? [] : ['sidePanel']), 'storage'];
+
+const long = Boolean(process.env.BEDPLATE_LONG);
+
+/** Firefox is left three pages in four of the market, for time, save in the long run: one engine reads them in both. */
+export const everyPage = !inFirefox || long;
+
+/** Where pictures go; they are for people to look at, and made in the long run alone. */
+export const PICTURES = long && (inFirefox ? '.shots/firefox' : '.shots');
+
+/** Driven by Playwright, Chromium saves a PDF instead of showing it; Firefox shows it in a viewer of its own. */
+export const SHOWS_PDF: Applies = { here: inFirefox, why: 'a driven Chromium saves a PDF instead of showing it' };
+
+export interface Applies {
+  here: boolean;
+  why: string;
+}
+
+/**
+ * A test that one of the browsers has nothing to do with: there it is not applicable, which is said in the run's output
+ * and is no skipped test.
+ */
+export function onlyWhere({ here, why }: Applies): (name: string, work: () => Promise<void>) => void {
+  if (here) return it;
+  return (name) => console.log(`not applicable in ${TESTED}: ${name}: ${why}`);
+}
