@@ -23,7 +23,19 @@ export function hitsIn(part: TextPart, knowledge: Knowledge, languages: Readonly
     seen.set(value, places.add(place));
     return true;
   };
-  return all.filter(isNew).filter((hit) => !all.some((other) => silences(other, hit)));
+  const hits = all.filter(isNew);
+  return hits.filter((hit, at) => !isSilenced(hit, at, hits));
+}
+
+/** A phrase has 40 tokens at most, so that only those that begin so near can contain another. */
+const LONGEST_PHRASE = 80;
+
+function isSilenced(hit: Hit, at: number, hits: readonly Hit[]): boolean {
+  for (let i = at - 1; i >= 0 && hit.firstToken - hits[i]!.firstToken <= LONGEST_PHRASE; i--)
+    if (silences(hits[i]!, hit)) return true;
+  for (let i = at + 1; i < hits.length && hits[i]!.firstToken === hit.firstToken; i++)
+    if (silences(hits[i]!, hit)) return true;
+  return false;
 }
 
 /** Phrases of these kinds say nothing about the words inside them, nor those about them. */

@@ -1,5 +1,5 @@
 import type { Hit } from './hits';
-import { clauseAt, type TextPart } from './part-text';
+import { clauseAt, hasNameCapital, type TextPart } from './part-text';
 import type { PartReading } from './values';
 import { strangerAt } from './weight-subject';
 
@@ -34,7 +34,7 @@ export function otherNounMeant(part: TextPart, hit: Hit, isNamed: (token: number
     if (token.kind === 'mark' && token.folded === '-') continue;
     if (token.kind !== 'word' || ENDS.has(token.folded)) break;
     // A capital or a number is of a name, which is the thing's.
-    const isName = /^\p{Lu}/u.test(part.text.slice(token.start, token.start + 2));
+    const isName = hasNameCapital(part, i);
     if (OF_THE_THING.has(token.folded) || isNamed(i) || isName) return null;
     head = i;
   }

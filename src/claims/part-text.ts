@@ -65,3 +65,13 @@ export function tokenAt(part: TextPart, offset: number): number {
   }
   return low;
 }
+
+/**
+ * A word that a capital shows to be a name, or a code of up to three letters. A word in capitals throughout
+ * ("SCISSORS") shows nothing: whole adverts are written so.
+ */
+export function hasNameCapital(part: TextPart, token: number): boolean {
+  const { start, end } = part.tokens[token]!;
+  const word = part.text.slice(start, end);
+  return /^\p{Lu}/u.test(word) && !/^\p{Lu}{4,}$/u.test(word);
+}

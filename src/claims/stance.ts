@@ -1,11 +1,7 @@
-import { PhraseIndex, type PhraseMatch } from '../text/phrases';
 import type { Span } from '../text/span';
 import { type ClauseRange, clauseAt, quoteOf, type TextPart } from './part-text';
 import { quotations } from './quotation';
-import { german } from './triggers/de';
-import { english } from './triggers/en';
-import { french } from './triggers/fr';
-import type { Trigger, TriggerRow } from './triggers/types';
+import { type Found, triggersIn } from './triggers-in';
 import { turnsBack } from './turns-back';
 import type { Quote, Stance, Subject } from './types';
 
@@ -17,55 +13,29 @@ export interface StanceOf {
   denial?: Quote;
 }
 
-interface Found extends PhraseMatch<Trigger> {
-  clause: ClauseRange | null;
-}
-
 /** "no", "without" reach a few words; "is not" reaches further, but not across an "and". */
 const SHORT_DENIAL = 4;
 const COMPARED_WITHIN = 5;
+/** Tokens, on either side. */
+const FARTHEST = 120;
+/** Clauses of one list. */
+const LONGEST_LIST = 40;
 const CROSSES = /^(?:❌|✗|✘|✖|🚫|⛔)/u;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
-
-const BY_LANGUAGE: Record<string, readonly TriggerRow[]> = { en: english, de: german, fr: french };
-
-function indexFor(languages: ReadonlySet<string>): PhraseIndex<Trigger> {
-  const known = Object.keys(BY_LANGUAGE).filter((language) => languages.has(language));
-  const index = new PhraseIndex<Trigger>();
-  for (const language of known.length > 0 ? known : Object.keys(BY_LANGUAGE))
-    for (const [phrases, trigger] of BY_LANGUAGE[language]!)
-      for (const phrase of phrases.split('|')) index.add(phrase, trigger);
-  return index;
-}
-
-const cache = new Map<string, PhraseIndex<Trigger>>();
-
-function triggerIndex(languages: ReadonlySet<string>): PhraseIndex<Trigger> {
-  const key = [...languages].sort().join();
-  const there = cache.get(key);
-  if (there) return there;
-  const made = indexFor(languages);
-  if (cache.size < 20) cache.set(key, made);
-  return made;
-}
 
 /** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
 export class StanceReader {
   readonly #part: TextPart;
   readonly #found: Found[];
   readonly #quoted: Span[];
+  /** Sentence -> whether it asks. */
+  readonly #asked = new Map<number, boolean>();
 
   constructor(part: TextPart, languages: ReadonlySet<string>) {
     this.#part = part;
     // A title in quotation marks is a title.
     this.#quoted = part.field === 'title' ? [] : quotations(part.text);
-    const all = triggerIndex(languages)
-      .search(part.tokens)
-      .filter((one) => !(one.value.ends && !endsClause(part, one.lastToken)) && !isNumberSign(part, one));
-    // The longest trigger at a place speaks: "not only" is no "not".
-    this.#found = all
-      .filter((one) => !all.some((other) => covers(other, one)))
-      .map((one) => ({ ...one, clause: clauseAt(part, one.firstToken) }));
+    this.#found = triggersIn(part, languages);
   }
 
   /** @param isName names obey triggers that features don't ("fits an X"). */
@@ -75,7 +45,8 @@ export class StanceReader {
     let stance: Stance = 'says';
     let subject: Subject = 'this';
     let deciding: Found | null = null;
-    const governing = this.#found.filter((one) => this.#governs(one, clause, firstToken, lastToken, isName));
+    const near = this.#near(firstToken, lastToken);
+    const governing = near.filter((one) => this.#governs(one, clause, firstToken, lastToken, isName));
     const denials = governing.filter((one) => one.value.effect === 'denies');
     const sure = denials.filter((one) => !this.#doubtful(one, firstToken));
     for (const trigger of governing) {
@@ -100,6 +71,15 @@ export class StanceReader {
     const trigger = deciding ? this.#part.text.slice(deciding.start, deciding.end) : null;
     const denial = stance === 'denies' && deciding ? { denial: this.#together(deciding, firstToken, lastToken) } : {};
     return { stance, subject, trigger, ...denial };
+  }
+
+  /** The triggers so near that they can govern a phrase: sentences of hundreds of words are no sentences. */
+  #near(firstToken: number, lastToken: number): Found[] {
+    const from = firstAtOrAfter(this.#found, firstToken - FARTHEST);
+    const out: Found[] = [];
+    for (let i = from; i < this.#found.length && this.#found[i]!.firstToken <= lastToken + FARTHEST; i++)
+      out.push(this.#found[i]!);
+    return out;
   }
 
   #together(trigger: Found, firstToken: number, lastToken: number): Quote {
@@ -155,10 +135,11 @@ export class StanceReader {
   /** "What it can't do: zigzag, drop feed, leather": a clause before the colon denies the whole list. */
   #isListedAsLacking(clause: ClauseRange): boolean {
     const { clauses } = this.#part;
-    for (let i = clauses.indexOf(clause) - 1; i >= 0 && clauses[i]!.sentence === clause.sentence; i--) {
+    const at = clauses.indexOf(clause);
+    for (let i = at - 1; i >= 0 && at - i <= LONGEST_LIST && clauses[i]!.sentence === clause.sentence; i--) {
       const before = clauses[i]!;
       if (before.tokens.at(-1)?.folded !== ':') continue;
-      return this.#found.some(
+      return this.#near(before.first, before.last).some(
         ({ value, firstToken, lastToken }) =>
           value.effect === 'denies' &&
           value.side === 'before' &&
@@ -190,7 +171,11 @@ export class StanceReader {
   #isAsked(clause: ClauseRange, isName: boolean): boolean {
     const asks = (one: ClauseRange): boolean => one.tokens.some((token) => token.folded.startsWith('?'));
     if (isName) return asks(clause);
-    return this.#part.clauses.some((one) => one.sentence === clause.sentence && asks(one));
+    const there = this.#asked.get(clause.sentence);
+    if (there !== undefined) return there;
+    const asked = this.#part.clauses.some((one) => one.sentence === clause.sentence && asks(one));
+    this.#asked.set(clause.sentence, asked);
+    return asked;
   }
 
   /** "Zigzag: no": the answer opens the clause right after the one that ends in a colon. */
@@ -209,7 +194,9 @@ export class StanceReader {
   /** A termination word between trigger and phrase ends the trigger's reach. */
   #stopped(from: number, to: number): boolean {
     for (let i = from; i < to; i++) if (this.#part.tokens[i]!.folded === ':') return true;
-    return this.#found.some((one) => one.value.effect === 'stop' && one.firstToken >= from && one.lastToken < to);
+    return this.#near(from, to).some(
+      (one) => one.value.effect === 'stop' && one.firstToken >= from && one.lastToken < to,
+    );
   }
 }
 
@@ -223,18 +210,14 @@ function rank(stance: Stance): number {
   return ['says', 'denies', 'guesses', 'quotes', 'likens'].indexOf(stance);
 }
 
-function covers(outer: PhraseMatch<unknown>, inner: PhraseMatch<unknown>): boolean {
-  const wider = outer.lastToken - outer.firstToken > inner.lastToken - inner.firstToken;
-  return wider && outer.firstToken <= inner.firstToken && outer.lastToken >= inner.lastToken;
-}
-
-function endsClause(part: TextPart, lastToken: number): boolean {
-  const clause = clauseAt(part, lastToken);
-  return clause !== null && part.tokens.slice(lastToken + 1, clause.last + 1).every((token) => token.kind === 'mark');
-}
-
-/** "No. 20417": a number's sign, no denial. */
-function isNumberSign(part: TextPart, { firstToken, lastToken, start, end }: PhraseMatch<Trigger>): boolean {
-  if (firstToken !== lastToken || !/^nos?$/i.test(part.text.slice(start, end))) return false;
-  return /^\s*[.:°#]?\s*[A-Z]{0,3}[ -]?\d/.test(part.text.slice(end, end + 12));
+/** The index of the first trigger that begins at that token or after it. */
+function firstAtOrAfter(found: readonly Found[], token: number): number {
+  let low = 0;
+  let high = found.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (found[middle]!.firstToken < token) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

@@ -1,4 +1,4 @@
-import { type ClauseRange, clauseAt, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, hasNameCapital, type TextPart } from './part-text';
 import type { PartReading } from './values';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
@@ -106,11 +106,7 @@ export function strangerAt({ part, hits }: Words, i: number, from = i): string |
     const known = hits.filter((hit) => hit.firstToken <= i && hit.lastToken >= i);
     if (known.some((hit) => hit.value.kind !== 'part')) return null;
     // A name, as far as writing tells: a capital inside a sentence, or letters beside a number.
-    const isName =
-      known.length === 0 &&
-      i > from &&
-      /^\p{Lu}/u.test(part.text.slice(token.start, token.start + 2)) &&
-      !isGermanNoun(part, i);
+    const isName = known.length === 0 && i > from && hasNameCapital(part, i) && !isGermanNoun(part, i);
     return isName ? null : written(part, i);
   }
 }

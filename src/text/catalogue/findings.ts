@@ -11,14 +11,14 @@ export const findingTexts = {
   },
   serialYear: {
     disproved: (serial: string, year: string, claimed: string) =>
-      `The serial ${serial} was allotted in ${year}, which doesn't fit “${claimed}”.`,
+      `The serial ${serial} was allotted in ${year}, which doesn’t fit “${claimed}”.`,
     agrees: (serial: string, year: string) => `The serial ${serial} was allotted in ${year}, as the advert says.`,
     ask: 'How do you know when it was made? Could you send a photo of the serial number?',
   },
   serialForm: {
     misread: (serial: string, suggestion: string) =>
       `No known number looks like ${serial}; it may be a slip for ${suggestion}.`,
-    badForm: (serial: string) => `${serial} doesn't have the form of a serial of this maker.`,
+    badForm: (serial: string) => `${serial} doesn’t have the form of a serial of this maker.`,
     formKnown: (maker: string, form: string) => `Serials of ${maker} have this form: ${form}.`,
     unknown: (serial: string) => `The serial ${serial} is in none of the tables here.`,
     anyMaker: 'this maker',
@@ -28,7 +28,7 @@ export const findingTexts = {
     known: (model: string, attribute: string, value: string) => `${model}: ${attribute}: ${value}.`,
     knownSometimes: (model: string, attribute: string, value: string) => `${model}: ${attribute}: usually ${value}.`,
     disproved: (model: string, attribute: string, value: string, quote: string) =>
-      `“${quote}” doesn't hold for ${model}. What is known of its ${attribute}: ${value}.`,
+      `“${quote}” doesn’t hold for ${model}. What is known of its ${attribute}: ${value}.`,
     usually: (model: string, attribute: string, value: string, quote: string) =>
       `“${quote}” would be unusual for ${model}. Its ${attribute} is usually: ${value}.`,
     agrees: (model: string, quote: string) => `“${quote}” is what is known of ${model}.`,
@@ -48,7 +48,7 @@ export const findingTexts = {
   },
   weight: {
     disproved: (quote: string, model: string, range: string) =>
-      `“${quote}” doesn't hold for ${model}, which weighs ${range}.`,
+      `“${quote}” doesn’t hold for ${model}, which weighs ${range}.`,
     withCase: (quote: string, model: string, range: string) =>
       `“${quote}” is more than ${model} weighs by itself (${range}); it may be with the case on.`,
     unusual: (quote: string, model: string, range: string) =>
@@ -63,7 +63,7 @@ export const findingTexts = {
       `The advert names “${first}” and “${second}”: which of the two is on sale?`,
     known: (label: string, other: string) => `${label} and ${other} are two models.`,
     knownMaker: (label: string, maker: string) => `${label} was made by ${maker}.`,
-    anotherMaker: (maker: string, model: string) => `“${maker}” didn't make the “${model}”.`,
+    anotherMaker: (maker: string, model: string) => `“${maker}” didn’t make the “${model}”.`,
     askMaker: 'Could you send a photo of the maker’s name and of any model plate?',
     ask: (first: string, second: string) =>
       `Is it the ${first} or the ${second}? Could you send a photo of the whole machine and of any model plate?`,
@@ -71,7 +71,7 @@ export const findingTexts = {
   rarity: {
     known: (label: string, number: string) => `About ${number} of ${label} were made.`,
     disproved: (quote: string, label: string, number: string) =>
-      `“${quote}” doesn't hold: about ${number} of ${label} were made.`,
+      `“${quote}” doesn’t hold: about ${number} of ${label} were made.`,
     caution: (quote: string, label: string, number: string) =>
       `Weigh the word “${quote}”: about ${number} of ${label} were made.`,
   },
@@ -86,7 +86,7 @@ export const findingTexts = {
           : from === to
             ? `in ${from}`
             : `from ${from} to ${to}`,
-    disproved: (quote: string, basis: string) => `“${quote}” doesn't hold: ${basis}`,
+    disproved: (quote: string, basis: string) => `“${quote}” doesn’t hold: ${basis}`,
     caution: (quote: string, basis: string) => `Weigh the word “${quote}”: ${basis}`,
     agrees: (quote: string, basis: string) => `“${quote}” fits: ${basis}`,
     ask: 'How do you know when it was made? Could you send a photo of the serial number?',
@@ -102,7 +102,7 @@ export const findingTexts = {
       `${price} is far below what ${label} goes for. See it before paying, and ask why.`,
   },
   wording: {
-    never: (quote: string, why: string) => `“${quote}” doesn't hold: ${why}`,
+    never: (quote: string, why: string) => `“${quote}” doesn’t hold: ${why}`,
   },
   claimClaim: {
     disproved: (first: string, second: string, attribute: string) =>
@@ -113,14 +113,14 @@ export const findingTexts = {
     ask: (first: string, second: string) => `Which is right, “${first}” or “${second}”?`,
   },
   family: {
-    disproved: (quote: string, label: string) => `If “${quote}” is right, it can't be a ${label}.`,
+    disproved: (quote: string, label: string) => `If “${quote}” is right, it can’t be a ${label}.`,
     agrees: (quote: string, label: string) => `“${quote}” is so of every ${label}.`,
     known: (label: string, attribute: string, value: string) => `Every ${label}: ${attribute}: ${value}.`,
     ask: 'Could you send a photo of the whole machine and of any maker’s plate?',
   },
   fits: {
     disproved: (quote: string, model: string, attribute: string, value: string) =>
-      `“${quote}” doesn't fit ${model}, which takes this ${attribute}: ${value}.`,
+      `“${quote}” doesn’t fit ${model}, which takes this ${attribute}: ${value}.`,
     agrees: (quote: string, model: string) => `“${quote}” is what fits ${model}.`,
     unproved: (part: string, model: string, others: string) =>
       `“${part}” is known to fit ${others}; nothing here says that it fits ${model}.`,
@@ -129,9 +129,9 @@ export const findingTexts = {
   },
   madeWhere: {
     disproved: (quote: string, label: string, places: string) =>
-      `“${quote}” doesn't hold: ${label} was made at ${places}.`,
+      `“${quote}” doesn’t hold: ${label} was made at ${places}.`,
     serial: (quote: string, serial: string, place: string) =>
-      `“${quote}” doesn't hold: ${serial} was allotted at ${place}.`,
+      `“${quote}” doesn’t hold: ${serial} was allotted at ${place}.`,
     agrees: (quote: string, label: string) => `${label} was made there: “${quote}”.`,
     known: (label: string, places: string) => `${label} was made at ${places}.`,
     ask: 'Where does it say so? Could you send a photo of the plate?',
@@ -140,7 +140,7 @@ export const findingTexts = {
     unproved: (model: string, other: string, attribute: string, own: string, others: string) =>
       `${model} and ${other} are taken for each other. What tells them apart is the ${attribute}: ${own} here, ${others} there.`,
     plain: (model: string, other: string) => `${model} and ${other} are taken for each other.`,
-    ask: (other: string) => `How do you know that it isn't a ${other}? Could you send a photo of any plate or number?`,
+    ask: (other: string) => `How do you know that it isn’t a ${other}? Could you send a photo of any plate or number?`,
   },
   sourceConflict: {
     field: {
@@ -167,7 +167,7 @@ export const findingTexts = {
     photosAsk: 'Could you send photos of the whole machine from all sides and of the underside?',
     model: 'The advert doesn’t say which model it is.',
     modelAsk: 'Is there a model name or number on a plate or decal? A photo would help.',
-    attribute: (attribute: string) => `The advert doesn't say: ${attribute}.`,
+    attribute: (attribute: string) => `The advert doesn’t say: ${attribute}.`,
   },
   source: {
     none: 'no source given',

@@ -1,0 +1,52 @@
+import { PhraseIndex, type PhraseMatch } from '../text/phrases';
+import { type ClauseRange, clauseAt, type TextPart } from './part-text';
+import { german } from './triggers/de';
+import { english } from './triggers/en';
+import { french } from './triggers/fr';
+import type { Trigger, TriggerRow } from './triggers/types';
+import { widest } from './widest';
+
+export interface Found extends PhraseMatch<Trigger> {
+  clause: ClauseRange | null;
+}
+
+const BY_LANGUAGE: Record<string, readonly TriggerRow[]> = { en: english, de: german, fr: french };
+
+function indexFor(languages: ReadonlySet<string>): PhraseIndex<Trigger> {
+  const known = Object.keys(BY_LANGUAGE).filter((language) => languages.has(language));
+  const index = new PhraseIndex<Trigger>();
+  for (const language of known.length > 0 ? known : Object.keys(BY_LANGUAGE))
+    for (const [phrases, trigger] of BY_LANGUAGE[language]!)
+      for (const phrase of phrases.split('|')) index.add(phrase, trigger);
+  return index;
+}
+
+const cache = new Map<string, PhraseIndex<Trigger>>();
+
+function triggerIndex(languages: ReadonlySet<string>): PhraseIndex<Trigger> {
+  const key = [...languages].sort().join();
+  const there = cache.get(key);
+  if (there) return there;
+  const made = indexFor(languages);
+  if (cache.size < 20) cache.set(key, made);
+  return made;
+}
+
+function endsClause(part: TextPart, lastToken: number): boolean {
+  const clause = clauseAt(part, lastToken);
+  return clause !== null && part.tokens.slice(lastToken + 1, clause.last + 1).every((token) => token.kind === 'mark');
+}
+
+/** "No. 20417": a number's sign, no denial. */
+function isNumberSign(part: TextPart, { firstToken, lastToken, start, end }: PhraseMatch<Trigger>): boolean {
+  if (firstToken !== lastToken || !/^nos?$/i.test(part.text.slice(start, end))) return false;
+  return /^\s*[.:°#]?\s*[A-Z]{0,3}[ -]?\d/.test(part.text.slice(end, end + 12));
+}
+
+/** The triggers of one text, in order; the longest at a place speaks: "not only" is no "not". */
+export function triggersIn(part: TextPart, languages: ReadonlySet<string>): Found[] {
+  const all = triggerIndex(languages)
+    .search(part.tokens)
+    .filter((one) => !(one.value.ends && !endsClause(part, one.lastToken)) && !isNumberSign(part, one));
+  return widest(all).map((one) => ({ ...one, clause: clauseAt(part, one.firstToken) }));
+}
