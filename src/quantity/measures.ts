@@ -1,5 +1,5 @@
-import { inchMarks } from './inchMarks';
-import { type MeasureKind, readMeasures, type WrittenUnit } from './measureReader';
+import { inchMarks } from './inch-marks';
+import { type MeasureKind, readMeasures, type WrittenUnit } from './measure-reader';
 import { arePoundsWeight } from './pounds';
 import type { Measure } from './types';
 import { LENGTHS, WEIGHTS } from './units';

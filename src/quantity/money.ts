@@ -1,7 +1,7 @@
 import { type Folded, fold } from '../text/fold';
-import { isPlainPrice } from './barePrice';
+import { isPlainPrice } from './bare-price';
 import { minorUnits } from './currencies';
-import { type Amount, readAmounts } from './moneyAmounts';
+import { type Amount, readAmounts } from './money-amounts';
 import {
   findFree,
   followsPriceOnly,
@@ -11,7 +11,7 @@ import {
   isSecondary,
   namesOther,
   namesPrice,
-} from './moneyWords';
+} from './money-words';
 import type { Money } from './types';
 
 /** What is known of the page: the currency expected where a sign leaves it open (ISO 4217), and its language tag. */

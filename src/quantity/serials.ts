@@ -1,7 +1,7 @@
 import { PhraseIndex, type PhraseMatch } from '../text/phrases';
 import { type Token, tokenise } from '../text/tokens';
-import { type Code, codeAt } from './serialCodes';
-import { shapesIn } from './serialShapes';
+import { type Code, codeAt } from './serial-codes';
+import { shapesIn } from './serial-shapes';
 import type { SerialMention } from './types';
 
 /** "1,234,567" is read as one number. */

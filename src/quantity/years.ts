@@ -2,8 +2,8 @@ import { fold } from '../text/fold';
 import { findLengths, findWeights } from './measures';
 import { findMoney } from './money';
 import type { YearMention } from './types';
-import { yearKinds } from './yearKinds';
-import { type YearSpan, yearSpans } from './yearSpans';
+import { yearKinds } from './year-kinds';
+import { type YearSpan, yearSpans } from './year-spans';
 
 /**
  * All years, decades and stretches of years that a text states, in order, from 1500 to 2100, each with what it is the

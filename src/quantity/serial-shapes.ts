@@ -2,7 +2,7 @@ import { type Token, tokenise } from '../text/tokens';
 import { findLengths, findWeights } from './measures';
 import { findMoney } from './money';
 import { isPhoneNumber } from './phones';
-import { type Code, codeAt, isSmallWord } from './serialCodes';
+import { type Code, codeAt, isSmallWord } from './serial-codes';
 
 /** Words before a number that say it is no serial. */
 const NOT_BEFORE = new Set(

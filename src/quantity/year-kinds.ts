@@ -3,7 +3,7 @@ import type { PhraseMatch } from '../text/phrases';
 import type { Span } from '../text/span';
 import { type Token, tokenise } from '../text/tokens';
 import type { YearKind } from './types';
-import { YEAR_CUES, type YearCue } from './yearCues';
+import { YEAR_CUES, type YearCue } from './year-cues';
 
 export interface KindReading {
   kind: YearKind;

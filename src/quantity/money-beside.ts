@@ -1,6 +1,6 @@
 import type { Folded } from '../text/fold';
 import type { Span } from '../text/span';
-import { type Meaning, mayComeFirst, meaningOfSign, meaningOfWord, namedDollar } from './moneySigns';
+import { type Meaning, mayComeFirst, meaningOfSign, meaningOfWord, namedDollar } from './money-signs';
 
 /** What is expected of the page. */
 export interface Expectation {

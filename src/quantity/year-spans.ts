@@ -1,6 +1,6 @@
 import type { Span } from '../text/span';
-import { EARLIEST, LATEST, type YearCore, yearCores } from './yearCores';
-import { isNoYear } from './yearExclusions';
+import { EARLIEST, LATEST, type YearCore, yearCores } from './year-cores';
+import { isNoYear } from './year-exclusions';
 
 /** A stretch of years as a folded text states it. */
 export interface YearSpan extends Span {

@@ -1,6 +1,6 @@
-import { followsPriceOnly } from './moneyWords';
+import { followsPriceOnly } from './money-words';
 import { isPhoneNumber } from './phones';
-import type { YearCore } from './yearCores';
+import type { YearCore } from './year-cores';
 
 const OTHER_NUMBER =
   /(?:^|[^\p{L}])(?:models?|modell|modele|class|klasse|classe|type|typ|series|serie|size|grosse|taille|no|nr|nos|num|number|nummer|numero|art|part|lot|item|ref|system|serial|sn|s\/n|phone|tel|telephone|telefon|call|text|ring|isbn|plz|price|preis|prix|asking|vh?b|festpreis|fp)(?: ?(?:no|nr|is|number))?[.:]? ?(?:[:#"'(]{1,2} ?)?$/u;

@@ -1,5 +1,5 @@
-import type { Amount } from './moneyAmounts';
-import { followsPriceOnly, namesPrice } from './moneyWords';
+import type { Amount } from './money-amounts';
+import { followsPriceOnly, namesPrice } from './money-words';
 import { isPhoneNumber } from './phones';
 
 const OTHER_UNIT =
