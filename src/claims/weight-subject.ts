@@ -16,7 +16,7 @@ const OF_THE_THING = set(`
   sie es er maschine kopf kopfes die das der und nur insgesamt allein diese dieses ist sind war mit aus auf bei zu am im ein eine gute stolze
   schwer schwere leicht leichte etwa rund knapp gut gewicht gewogen gusseisen netto waage kuchenwaage zeigt bringt kilo
   elle il machine tete qui et seule ensemble celle ci bati corps environ poids lourde legere pese fait la le les une un de du des en sur est sont etait etaient
-  balance fonte aluminium nue net affiche
+  balance fonte aluminium nue net affiche kg kgs lb lbs pounds pfund livres
 `);
 /** Right after a weight these make it the weight of something else: "12 kg parcel", "400 g of thread". */
 const AFTER = set(`
