@@ -1,13 +1,21 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { sealPack } from '../../src/sharing/seal/seal';
+import { workbenchTexts as texts } from '../../src/text/catalogue/workbench';
 import { folderOf, ourErrors, ourRequests, press, waitForScreen } from './hands';
 import { openRoom, type Room } from './support/browser';
 
 const sound = JSON.parse(readFileSync('fixtures/packs/grindlewade-circle.json', 'utf8'));
 const shipped = JSON.parse(readFileSync('src/pack/shipped/trade.json', 'utf8'));
 const ID = sound.about.id as string;
+const keys = (await crypto.subtle.generateKey('Ed25519', true, ['sign', 'verify'])) as CryptoKeyPair;
+const sealedPack = { ...sound, about: { ...sound.about, edition: sound.about.edition + 2 } };
+const sealed = await sealPack(sealedPack, keys);
 const files = folderOf({
+  'sealed.pack': sealed,
+  'tampered.pack': sealed.replace(sound.about.licence, 'CC0-9.9'),
+  'other.json': JSON.stringify({ ...sound, about: { ...sound.about, id: 'another-circle' } }),
   'sound.json': JSON.stringify(sound),
   'newer.json': JSON.stringify({ ...sound, about: { ...sound.about, edition: sound.about.edition + 1 } }),
   'bad.json': JSON.stringify({ ...sound, about: { ...sound.about, edition: 'first' }, models: [{ id: 'A B' }] }),
@@ -118,6 +126,55 @@ it('opens from the panel’s link', async () => {
   await workbench.locator('[data-pack-id="trade"]').waitFor();
   await workbench.close();
   await page.close();
+});
+
+it('takes a sealed pack, says whose seal it is and what it took the place of', async () => {
+  await bench.bringToFront();
+  await choose('tampered.pack');
+  await bench.locator('[data-part="refused-file"]', { hasText: 'tampered.pack' }).waitFor();
+  await choose('sealed.pack');
+  const { edition } = sound.about;
+  await outcome()
+    .filter({ hasText: `edition ${edition + 2} in place of ${edition}` })
+    .waitFor();
+  const seal = await bench.locator(`[data-pack-id="${ID}"] .labels`).textContent();
+  expect(seal).toMatch(/sealed by ([0-9a-f]{4} ){7}[0-9a-f]{4}/);
+  expect(seal).not.toContain(texts.shelf.unsealed);
+  expect(await bench.locator('[data-part="seal-changed"]').textContent()).toContain('unsealed before');
+});
+
+it('says that the space is used up, and shows what is kept as it was', async () => {
+  // The browser's own way to shrink the space doesn't reach an extension's: its refusal is played instead.
+  await bench.evaluate(() => {
+    const real = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = () => {
+      IDBObjectStore.prototype.put = real;
+      throw new DOMException('', 'QuotaExceededError');
+    };
+  });
+  const box = bench.locator('[data-pack-id="trade"] input[type="checkbox"]');
+  await box.click();
+  await bench.locator('[data-part="trouble"]', { hasText: texts.troubles.full }).waitFor();
+  expect(await box.isChecked()).toBe(true);
+  await choose('other.json');
+  await bench.locator('[data-pack-id="another-circle"]').waitFor();
+  expect(await bench.locator('[data-part="trouble"]').count()).toBe(0);
+});
+
+it('says that packs are gone when they are deleted under it, and takes them again', async () => {
+  await bench.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const deleting = indexedDB.deleteDatabase('bedplate');
+        deleting.onsuccess = resolve;
+        deleting.onerror = reject;
+      }),
+  );
+  await bench.locator('[data-pack-id="trade"] input[type="checkbox"]').click();
+  await bench.locator('[data-part="trouble"]', { hasText: texts.troubles.gone }).waitFor();
+  expect(await ids()).toEqual(['trade']);
+  await choose('sound.json');
+  await bench.locator(`[data-pack-id="${ID}"]`).waitFor();
 });
 
 it('none of this made a request or an error', () => {

@@ -3,7 +3,7 @@ import { openDB } from 'idb';
 import { afterEach, describe, expect, it } from 'vitest';
 import { migrations } from '../../../src/keep/migrations';
 import { type Database, openKeep } from '../../../src/keep/open';
-import { putPacks, readShelf, removePack, restorePack, switchPack } from '../../../src/keep/packs';
+import { putPacks, readEditions, readShelf, removePack, restorePack, switchPack } from '../../../src/keep/packs';
 import { troubleOf } from '../../../src/keep/trouble';
 
 let count = 0;
@@ -55,6 +55,35 @@ describe('packs that this browser keeps', () => {
     const withoutId = { edition: 1, text: '', installedAt: '' } as never;
     expect((await putPacks(db, [pack('a'), withoutId])).ok).toBe(false);
     expect(await ids(db)).toEqual([]);
+  });
+
+  it('stay as they were where the space runs out in the middle', async () => {
+    const db = await opened(await freshName());
+    await putPacks(db, [pack('a', 'old')]);
+    const put = IDBObjectStore.prototype.put;
+    let left = 1;
+    IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...args: Parameters<typeof put>) {
+      if (left === 0) throw new DOMException('', 'QuotaExceededError');
+      left -= 1;
+      return put.apply(this, args);
+    };
+    try {
+      expect(await putPacks(db, [pack('a', 'new'), pack('b')])).toEqual({ ok: false, trouble: 'full' });
+    } finally {
+      IDBObjectStore.prototype.put = put;
+    }
+    const shelf = await readShelf(db);
+    expect(shelf.ok && shelf.value.packs).toEqual([pack('a', 'old')]);
+  });
+
+  it('are listed without their texts where only editions matter', async () => {
+    const db = await opened(await freshName());
+    await putPacks(db, [{ ...pack('a'), sealedBy: '0a1b' }]);
+    const editions = await readEditions(db);
+    expect(editions).toEqual({
+      ok: true,
+      value: [{ id: 'a', edition: 1, installedAt: '2026-06-01T10:00:00.000Z', sealedBy: '0a1b' }],
+    });
   });
 
   it('can be removed and put back as they were', async () => {
