@@ -7,7 +7,7 @@ import type { Panel } from '../../src/cli/demo/panel';
 import { panelTexts as texts } from '../../src/text/catalogue/panel';
 import { folderOf, press, seenErrors, until, waitForScreen } from './hands';
 import { openTestedRoom, type Room } from './support/browser';
-import { OWN_PAGE, onlyWhere, PRESS_OPENS_FILES, SHOWS_PDF } from './support/differences';
+import { OUTLIVES_RELOAD, OWN_PAGE, onlyWhere, PRESS_OPENS_FILES, SHOWS_PDF } from './support/differences';
 
 /** As the extension's own pages have it. */
 declare const chrome: typeof import('wxt/browser').browser;
@@ -203,6 +203,30 @@ describe('the worker may be killed at any time', () => {
     await room.browser.stopWorker();
     await press(room.browser, page, 'audit');
     expect(await panel.text()).toContain('Second sewing machine');
+    await page.close();
+  });
+});
+
+describe('an update while the panel is open', () => {
+  onlyWhere(OUTLIVES_RELOAD)('closes it, and the next press opens it and reads anew', async () => {
+    const page = await open('one.html');
+    const panel = await press(room.browser, page, 'audit');
+    // What a browser does to put another program in the place of this one.
+    await panel.evaluate(() => void setTimeout(() => chrome.runtime.reload(), 100));
+    await until('the panel is closed', () =>
+      panel.text().then(
+        () => false,
+        () => true,
+      ),
+    );
+    // The button is there again a moment later.
+    await until('the panel opens again', () =>
+      room.browser.pressToolbarButton(page).then(
+        () => true,
+        () => false,
+      ),
+    );
+    await showsAdvert(await room.browser.openPanel(), 'First sewing machine');
     await page.close();
   });
 });

@@ -28,6 +28,9 @@ export const PICTURES = long && (inFirefox ? '.shots/firefox' : '.shots');
 /** Driven by Playwright, Chromium saves a PDF instead of showing it; Firefox shows it in a viewer of its own. */
 export const SHOWS_PDF: Applies = { here: inFirefox, why: 'a driven Chromium saves a PDF instead of showing it' };
 
+/** A Chromium without a window ends as a whole when the extension that it was started with is put in its place anew. */
+export const OUTLIVES_RELOAD: Applies = { here: inFirefox, why: 'a driven Chromium ends when its extension reloads' };
+
 export interface Applies {
   here: boolean;
   why: string;
