@@ -75,8 +75,18 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
         tell({ type: 'answered', wanted: data.wanted, answer: answerTo(data.harvest, data.asOf, knowledge) });
       return;
     case 'ask':
-      return void reply(data.number, data.question);
+      return void reply(data.number, data.question).catch((error: unknown) => {
+        console.error(error);
+        tell({ type: 'reply', number: data.number, reply: { ok: false, trouble: 'failed' } });
+      });
     case 'install':
-      return void installFiles(data.files, data.installedAt, (step) => tell({ type: 'installing', step }));
+      return void installFiles(data.files, data.installedAt, (step) => tell({ type: 'installing', step })).catch(
+        (error: unknown) => {
+          console.error(error);
+          // What is too long for a text or a list is told as a RangeError.
+          const trouble = error instanceof RangeError ? 'memory' : 'failed';
+          tell({ type: 'installing', step: { state: 'trouble', trouble } });
+        },
+      );
   }
 });
