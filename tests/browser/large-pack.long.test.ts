@@ -1,4 +1,4 @@
-import { statSync } from 'node:fs';
+import { rmSync, statSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { workbenchTexts as texts } from '../../src/text/catalogue/workbench';
@@ -39,7 +39,10 @@ beforeAll(async () => {
   bench = await room.browser.openTab(room.browser.addressOf('workbench.html'));
   await bench.locator('[data-pack-id="trade"]').waitFor();
 });
-afterAll(() => room?.close());
+afterAll(async () => {
+  await room?.close();
+  rmSync(files, { recursive: true });
+});
 
 const choose = (name: string) => bench.locator('[data-part="pack-file"]').setInputFiles(`${files}/${name}`);
 const progress = (state: string) => bench.locator(`[data-part="install-progress"][data-state="${state}"]`);
