@@ -96,16 +96,17 @@ function claimedName(name: NameClaim): ClaimedName[] {
   return [{ ...of, field, quote, start, end, stance }];
 }
 
+/** Checks that weigh a word by what is known of this very model. */
+const WEIGHED: ReadonlySet<CheckId> = new Set(['rarity', 'age-words']);
+
 /** At most three "not shown yet": those with words of the advert behind them first, then what is missing. */
 function keepMostTelling(findings: readonly Finding[]): Finding[] {
   const unproved = findings.filter((finding) => finding.standing === 'unproved');
   const kept = new Set(
     [...unproved].sort((a, b) => Number(b.said.length > 0) - Number(a.said.length > 0)).slice(0, MOST_UNPROVED),
   );
-  // Words that are shown to hold or not to hold need no advice to weigh them.
-  const decided = findings.filter(
-    ({ standing, check }) => standing === 'disproved' || (standing === 'agrees' && check === 'age-words'),
-  );
+  // Words that another check has weighed by what is known need no general advice.
+  const decided = findings.filter(({ check, standing }) => standing === 'disproved' || WEIGHED.has(check));
   const order = ['disproved', 'unproved', 'caution', 'agrees'];
   return findings
     .filter((finding) => finding.standing !== 'unproved' || kept.has(finding))

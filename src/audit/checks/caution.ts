@@ -15,6 +15,7 @@ export function caution(auditCase: AuditCase): Finding[] {
     .filter((pack) => reading.covering.has(pack.id))
     .flatMap((pack) =>
       pack.cautions.flatMap((entry) => {
+        if (entry.kinds && !entry.kinds.some((kind) => kind === reading.kind)) return [];
         const said = calledForBy(entry, pack.id, auditCase);
         if (!said) return [];
         return [

@@ -20,10 +20,12 @@ export function fits(auditCase: AuditCase): Finding[] {
   const named = reading.names.filter(
     (name) => 'model' in name.of && name.stance !== 'denies' && name.stance !== 'quotes',
   );
-  return distinct(named).flatMap(({ name, model }) => [
-    ...byFeature(ownFeatures(reading), name, model),
-    ...byList(auditCase, name, model),
-  ]);
+  const features = ownFeatures(reading);
+  return distinct(named).flatMap(({ name, model }) => {
+    const decided = byFeature(features, name, model);
+    // The list of what fits adds nothing where the feature has decided.
+    return decided.length > 0 ? decided : byList(auditCase, name, model);
+  });
 }
 
 /** What the advert says of the part itself: not in a sentence about what it doesn't fit. Once for each feature. */

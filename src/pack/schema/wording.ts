@@ -42,6 +42,8 @@ export const Caution = entry({
   models: z.optional(list(Ref)),
   facts: z.optional(list(entry({ attribute: Ref, is: FactValue }))),
   words: z.optional(list(Phrase)),
+  /** Only in adverts of these kinds; where left out, in all of them. */
+  kinds: z.optional(list(z.enum(['item', 'part', 'lot']))),
   source: z.optional(Id),
 });
 
