@@ -6,6 +6,7 @@ import { readTab } from '../../src/session/read-tab';
 import { Readings } from '../../src/session/readings';
 import type { Where } from '../../src/session/where';
 import { ourselves } from '../shared/ourselves';
+import { today } from '../shared/today';
 import { showMark } from './mark';
 import { openPanel } from './open-panel';
 import { tabReach } from './tab-reach';
@@ -72,11 +73,4 @@ export default defineBackground(() => {
 /** A tab's address, or undefined where the browser keeps it from us. */
 async function addressOf(tab: number): Promise<string | undefined> {
   return (await browser.tabs.get(tab).catch(() => null))?.url;
-}
-
-/** Today where the user is, ISO 8601. */
-function today(): string {
-  const now = new Date();
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
