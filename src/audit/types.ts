@@ -79,20 +79,59 @@ export interface ClaimedName {
   stance: Stance;
 }
 
-export interface Likely {
-  model: string | null;
-  label: string;
-  probability: number;
-  for: { text: string; bits: number }[];
-  against: { text: string; bits: number }[];
+/** Something that speaks for or against a candidate, in words; bits are log-odds (base 2) against the next one. */
+export interface Ground {
+  text: string;
+  bits: number;
 }
 
+/** What is so of a thing of that kind: what follows once it is known which it is. */
+export interface Follows {
+  attribute: string;
+  /** The attribute's name: "bobbin". */
+  name: string;
+  /** The value in words: "long and thin, in a shuttle". */
+  text: string;
+  /** The rule has exceptions. */
+  usually: boolean;
+  source: string | null;
+}
+
+export interface Likely {
+  /** null: none of those that the packs know. */
+  model: string | null;
+  label: string;
+  /** model: one maker's; type: a brand-free kind; none: nothing that the packs know. */
+  kind: 'model' | 'type' | 'none';
+  probability: number;
+  for: Ground[];
+  against: Ground[];
+  follows: Follows[];
+}
+
+export interface AnswerOption {
+  /** What `answers` takes for it. */
+  value: string | boolean;
+  text: string;
+  explain: string | null;
+}
+
+/** What would settle which one it is, the most telling per effort first. */
 export interface NextEvidence {
   attribute: string;
+  /** The attribute's name: "bobbin". */
+  name: string;
+  /** Expected information, in bits. */
   bits: number;
   effort: 'read' | 'photo' | 'visit';
+  /** The question to the seller. */
   ask: string;
   where: string;
+  /** What to look for, or null. */
+  see: string | null;
+  /** A named place on the outline drawing of the thing, or null. */
+  place: string | null;
+  options: AnswerOption[];
 }
 
 export type PriceStanding = 'below' | 'low-side' | 'within' | 'high-side' | 'above' | 'not-comparable' | 'no-band';
