@@ -1,3 +1,4 @@
+import { ofAnother } from './other-thing';
 import { clauseAt, type TextPart, tokenAt } from './part-text';
 import type { NameClaim } from './reading';
 import type { Stanced } from './types';
@@ -36,7 +37,7 @@ export class ListedThings {
 
   weigh<C extends Stanced>(claim: C, part: TextPart): C {
     const isOther = this.#others.get(part)?.some((item) => claim.start >= item.start && claim.end <= item.end);
-    return isOther && clauseAt(part, tokenAt(part, claim.start)) ? { ...claim, subject: 'other' } : claim;
+    return isOther && clauseAt(part, tokenAt(part, claim.start)) ? ofAnother(claim, 'listed-thing') : claim;
   }
 }
 

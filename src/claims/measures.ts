@@ -2,6 +2,7 @@ import type { AttributeKnown } from '../pack/knowledge';
 import { findLengths, findWeights } from '../quantity/measures';
 import type { Measure } from '../quantity/types';
 import { ofKind } from './hits';
+import { ofAnother } from './other-thing';
 import { clauseAt, quoteOf, tokenAt } from './part-text';
 import type { MeasureClaim } from './reading';
 import type { PartReading } from './values';
@@ -57,12 +58,9 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
   const words = clause ? part.tokens.slice(clause.first, clause.last + 1).map((token) => token.folded) : [];
   const stance = stances.at(first, last);
   const weighed = isIn(attribute, 'kg') ? otherWeighed(reading, first, last) : null;
-  const other = stance.subject === 'other' || weighed !== null;
   return {
     ...quoteOf(part, measure.start, measure.end),
-    ...stance,
-    subject: other ? 'other' : 'this',
-    trigger: stance.trigger ?? weighed,
+    ...(weighed === null || stance.subject === 'other' ? stance : ofAnother(stance, 'weighed', weighed)),
     attribute,
     low: measure.low,
     high: measure.high,

@@ -3,6 +3,7 @@ import { findSerialShapes } from '../quantity/serials';
 import type { PhraseMatch } from '../text/phrases';
 import { contains } from './hits';
 import { misspeltNames } from './misspelt';
+import { ofAnother } from './other-thing';
 import { clauseAt, quoteOf, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
 import type { StanceOf, StanceReader } from './stance';
@@ -157,11 +158,7 @@ function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   const theirs =
     before?.kind === 'word' && /^\p{Ll}.*'s$/u.test(part.text.slice(before.start, before.end).replace('’', "'"));
   const another = after?.folded === 'one' || after?.folded === 'ones';
-  return theirs || another
-    ? {
-        ...stance,
-        subject: 'other',
-        trigger: part.text.slice((theirs ? before! : after!).start, (theirs ? before! : after!).end),
-      }
-    : stance;
+  if (!theirs && !another) return stance;
+  const { start, end } = (theirs ? before : after)!;
+  return ofAnother(stance, 'owner', part.text.slice(start, end));
 }

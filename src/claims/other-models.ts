@@ -1,4 +1,5 @@
 import type { ModelKnown } from '../pack/knowledge';
+import { ofAnother } from './other-thing';
 import { clauseAt, type TextPart, tokenAt } from './part-text';
 import type { NameClaim } from './reading';
 import { turnsBack } from './turns-back';
@@ -36,6 +37,6 @@ export class OtherModels {
   weigh<C extends Stanced>(claim: C, part: TextPart): C {
     const clause = clauseAt(part, tokenAt(part, claim.start));
     if (!clause || claim.subject === 'other' || !this.#sentences.get(part)?.has(clause.sentence)) return claim;
-    return turnsBack(part, clause) ? claim : { ...claim, subject: 'other' };
+    return turnsBack(part, clause) ? claim : ofAnother(claim, 'other-model');
   }
 }

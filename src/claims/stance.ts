@@ -3,7 +3,7 @@ import { type ClauseRange, clauseAt, quoteOf, type TextPart } from './part-text'
 import { quotations } from './quotation';
 import { type Found, triggersIn } from './triggers-in';
 import { turnsBack } from './turns-back';
-import type { Quote, Stance, Subject } from './types';
+import type { Quote, Rule, Stance, Subject, Why } from './types';
 
 export interface StanceOf {
   stance: Stance;
@@ -11,6 +11,7 @@ export interface StanceOf {
   /** The trigger as written, or null. */
   trigger: string | null;
   denial?: Quote;
+  why?: readonly Why[];
 }
 
 /** "no", "without" reach a few words; "is not" reaches further, but not across an "and". */
@@ -45,6 +46,12 @@ export class StanceReader {
     let stance: Stance = 'says';
     let subject: Subject = 'this';
     let deciding: Found | null = null;
+    const why: Why[] = [];
+    const turn = (to: Stance, rule: Rule): void => {
+      if (stance === to) return;
+      stance = to;
+      why.push({ rule, makes: to, word: null });
+    };
     const near = this.#near(firstToken, lastToken);
     const governing = near.filter((one) => this.#governs(one, clause, firstToken, lastToken, isName));
     const denials = governing.filter((one) => one.value.effect === 'denies');
@@ -60,17 +67,19 @@ export class StanceReader {
         stance = reading;
       }
       deciding = trigger;
+      why.push({ rule: 'trigger', makes: effect === 'other' ? 'other' : stance, word: this.#written(trigger) });
     }
-    if (this.#isCompared(clause, firstToken)) stance = 'likens';
-    if (stance === 'says' && (this.#isListedAsLacking(clause) || this.#isCrossed(clause))) stance = 'denies';
-    if (rank(stance) < rank('quotes') && this.#isQuoted(firstToken)) stance = 'quotes';
-    if (rank(stance) < rank('guesses') && this.#isAsked(clause, isName)) stance = 'guesses';
+    if (this.#isCompared(clause, firstToken)) turn('likens', 'compared');
+    if (stance === 'says' && this.#isListedAsLacking(clause)) turn('denies', 'lacking-list');
+    if (stance === 'says' && this.#isCrossed(clause)) turn('denies', 'crossed');
+    if (rank(stance) < rank('quotes') && this.#isQuoted(firstToken)) turn('quotes', 'quoted');
+    if (rank(stance) < rank('guesses') && this.#isAsked(clause, isName)) turn('guesses', 'asked');
     // "not without a motor": two denials say it.
-    if (stance === 'denies' && adjacent(denials)) stance = 'says';
+    if (stance === 'denies' && adjacent(denials)) turn('says', 'denied-twice');
     if (stance === 'likens') subject = 'other';
-    const trigger = deciding ? this.#part.text.slice(deciding.start, deciding.end) : null;
+    const trigger = deciding ? this.#written(deciding) : null;
     const denial = stance === 'denies' && deciding ? { denial: this.#together(deciding, firstToken, lastToken) } : {};
-    return { stance, subject, trigger, ...denial };
+    return { stance, subject, trigger, ...denial, ...(why.length > 0 ? { why } : {}) };
   }
 
   /** The triggers so near that they can govern a phrase: sentences of hundreds of words are no sentences. */
@@ -80,6 +89,10 @@ export class StanceReader {
     for (let i = from; i < this.#found.length && this.#found[i]!.firstToken <= lastToken + FARTHEST; i++)
       out.push(this.#found[i]!);
     return out;
+  }
+
+  #written({ start, end }: Span): string {
+    return this.#part.text.slice(start, end);
   }
 
   #together(trigger: Found, firstToken: number, lastToken: number): Quote {

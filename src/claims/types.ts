@@ -11,6 +11,31 @@ export interface Quote extends Span {
   quote: string;
 }
 
+/** By what a stance or a subject was decided: a trigger of the lists, or how the words stand. */
+export type Rule =
+  | 'trigger'
+  | 'compared'
+  | 'lacking-list'
+  | 'crossed'
+  | 'quoted'
+  | 'asked'
+  | 'denied-twice'
+  | 'owner'
+  | 'part'
+  | 'noun'
+  | 'weighed'
+  | 'other-model'
+  | 'listed-thing';
+
+/** One step by which words came to their stance or subject, for explanations. */
+export interface Why {
+  rule: Rule;
+  /** What it made of the words. */
+  makes: Stance | Subject;
+  /** The word that decided, as written, where one did. */
+  word: string | null;
+}
+
 export interface Stanced extends Quote {
   stance: Stance;
   subject: Subject;
@@ -18,6 +43,8 @@ export interface Stanced extends Quote {
   trigger: string | null;
   /** For a denial: the words together with what denies them ("not aluminium"), where both stand in one stretch. */
   denial?: Quote;
+  /** How it came to this, in order; absent where nothing turned it from "says" of "this". Nothing is decided by it. */
+  why?: readonly Why[];
 }
 
 export type Kind = 'item' | 'part' | 'wanted' | 'lot' | 'service' | 'list' | 'none';

@@ -2,6 +2,7 @@ import type { AttributeKnown } from '../pack/knowledge';
 import type { Span } from '../text/span';
 import { type Hit, ofKind } from './hits';
 import { foreignNoun, otherNounMeant } from './noun-meant';
+import { ofAnother } from './other-thing';
 import { quoteOf, type TextPart } from './part-text';
 import type { ValueClaim, WordingClaim } from './reading';
 import type { StanceReader } from './stance';
@@ -46,12 +47,12 @@ function ofTheThing(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
   const asserts = hit.value.kind === 'wording' && (hit.value.entry.means ?? hit.value.entry.never) !== undefined;
   if (claim.subject === 'other' || !asserts) return claim;
   const foreign = foreignNoun(reading, hit);
-  if (foreign !== null) return { ...claim, subject: 'other', trigger: foreign };
+  if (foreign !== null) return ofAnother(claim, 'noun', foreign);
   if (!isEnglish) return claim;
   const isNamed = (token: number): boolean =>
     hits.some((one) => one !== hit && one.value.kind !== 'part' && one.firstToken <= token && one.lastToken >= token);
   const noun = otherNounMeant(part, hit, isNamed);
-  return noun === null ? claim : { ...claim, subject: 'other', trigger: noun };
+  return noun === null ? claim : ofAnother(claim, 'noun', noun);
 }
 
 export function plain({ part, stances }: PartReading, hit: Hit): Stanced {
@@ -62,9 +63,9 @@ function stanced(reading: PartReading, hit: Hit, attribute: AttributeKnown | nul
   const claim = plain(reading, hit);
   if (claim.subject === 'other') return claim;
   const foreign = foreignNoun(reading, hit);
-  if (foreign !== null) return { ...claim, subject: 'other', trigger: foreign };
+  if (foreign !== null) return ofAnother(claim, 'noun', foreign);
   const noun = partMeant(reading.part, reading.hits, hit, attribute);
-  return noun ? { ...claim, subject: 'other', trigger: reading.part.text.slice(noun.start, noun.end) } : claim;
+  return noun ? ofAnother(claim, 'part', reading.part.text.slice(noun.start, noun.end)) : claim;
 }
 
 function overlaps(a: Span, b: Span): boolean {
