@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { BROWSER_VARIABLE } from '../src/cli/demo/find-browser';
 import { FIREFOX_VARIABLE } from '../src/cli/demo/find-firefox';
 import { findOrInstallBrowser, findOrInstallFirefox } from '../src/cli/demo/install-browser';
+import { checkAddOn } from './steps/add-on';
 import { checkBudgets } from './steps/budgets';
 import { ROOT } from './steps/root';
 import { exitCode, failedOne, lastLine, skippedOne, sum, type Tally } from './steps/tally';
@@ -34,6 +35,7 @@ const steps: [string, () => Tally][] = [
     },
   ],
   ['byte budgets', () => (built ? sum([CHROMIUM_BUILD, FIREFOX_BUILD].map((each) => checkBudgets(each))) : notBuilt())],
+  ['add-on linter', () => (built ? checkAddOn(FIREFOX_BUILD) : notBuilt())],
   ['browser: Chromium', () => (built ? inBrowser('chromium', BROWSER_VARIABLE, findOrInstallBrowser) : notBuilt())],
   ['browser: Firefox', () => (built ? inBrowser('firefox', FIREFOX_VARIABLE, findOrInstallFirefox) : notBuilt())],
 ];

@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { judgeRemarks } from '../../steps/add-on';
 import { BUDGETS, type Budget, checkBudgets } from '../../steps/budgets';
 import { ROOT } from '../../steps/root';
 import { exitCode, lastLine, sum } from '../../steps/tally';
@@ -35,6 +36,22 @@ describe('a run of npm test', () => {
     const good = { testResults: [{ name: 'a', status: 'passed', assertionResults: [test('passed')] }] };
     expect(countReport(good, true, '/p').failed).toBe(0);
     expect(countReport(good, false, '/p').failed).toBe(1);
+  });
+});
+
+describe('what the add-on linter remarks', () => {
+  const remark = (_type: 'error' | 'warning', code: string, file: string) => ({ _type, code, file, message: 'x' });
+  const judged = (...remarks: Parameters<typeof judgeRemarks>[0]) => lastLine(judgeRemarks(remarks, () => {}));
+
+  it('passes without a remark and with an explained one', () => {
+    expect(judged()).toBe('1 passed, 0 failed, 0 skipped');
+    expect(judged(remark('warning', 'UNSAFE_VAR_ASSIGNMENT', 'chunks/a.js'))).toBe('2 passed, 0 failed, 0 skipped');
+  });
+
+  it('fails with an error, and with what nobody explained', () => {
+    expect(judged(remark('error', 'UNSAFE_VAR_ASSIGNMENT', 'chunks/a.js'))).toContain('1 failed');
+    expect(judged(remark('warning', 'UNSAFE_VAR_ASSIGNMENT', 'reader.js'))).toContain('1 failed');
+    expect(judged(remark('warning', 'DANGEROUS_EVAL', 'chunks/a.js'))).toContain('1 failed');
   });
 });
 
