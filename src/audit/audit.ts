@@ -38,12 +38,17 @@ const MOST_UNPROVED = 3;
  * @returns the audit contract; never throws for a listing that `settle` or `readDraft` gave.
  */
 export function audit(listing: Listing, knowledge: Knowledge, options: AuditOptions): Audit {
+  return report(caseOf(listing, knowledge, options));
+}
+
+/** One advert put together with what is known, before any check looks at it. */
+export function caseOf(listing: Listing, knowledge: Knowledge, options: AuditOptions): AuditCase {
   const reading = readClaims(listing, knowledge);
   const isItem = reading.kind === 'item';
   const serials = isItem ? reading.serials.map((claim) => serialCase(claim, reading, knowledge)) : [];
   const serial = deciding(serials);
   const possible = isItem ? candidates(reading, serial?.usable ? serial.runs : [], knowledge) : [];
-  const auditCase: AuditCase = {
+  return {
     listing,
     knowledge,
     reading,
@@ -55,11 +60,23 @@ export function audit(listing: Listing, knowledge: Knowledge, options: AuditOpti
     candidates: possible,
     price: priceReport(listing, reading, knowledge, options.asOf),
   };
-  const wanted = CHECKED[reading.kind];
-  const covered = reading.covering.size > 0;
-  const findings = covered
-    ? checks.filter(([id]) => wanted === 'all' || wanted.has(id)).flatMap(([, check]) => check(auditCase))
-    : [];
+}
+
+/** All that the checks find that look at adverts of this kind, before it is chosen what is shown. */
+export function foundIn(auditCase: AuditCase): Finding[] {
+  const { kind, covering } = auditCase.reading;
+  const wanted = CHECKED[kind];
+  if (covering.size === 0) return [];
+  return checks.filter(([id]) => wanted === 'all' || wanted.has(id)).flatMap(([, check]) => check(auditCase));
+}
+
+/** What is shown of what was found. */
+export function shownOf(found: readonly Finding[]): Finding[] {
+  return keepMostTelling(mergeAgreeing(found));
+}
+
+export function report(auditCase: AuditCase): Audit {
+  const { listing, knowledge, reading, serials, serial } = auditCase;
   return {
     schema: 1,
     kind: reading.kind,
@@ -79,7 +96,7 @@ export function audit(listing: Listing, knowledge: Knowledge, options: AuditOpti
     serial: serialReport(serial),
     serials: serials.map(serialReport),
     likely: [],
-    findings: keepMostTelling(mergeAgreeing(findings)),
+    findings: shownOf(foundIn(auditCase)),
     nextEvidence: [],
     price: auditCase.price.report,
     packs: knowledge.packs
