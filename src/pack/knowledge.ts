@@ -2,6 +2,7 @@ import type { PhraseIndex } from '../text/phrases';
 import type { About } from './schema/about';
 import type { Attribute } from './schema/attributes';
 import type { Family, Model, When } from './schema/models';
+import type { Photograph, Term } from './schema/photographs';
 import type { Band, Grade, Rate } from './schema/prices';
 import type { Caution, Wording } from './schema/wording';
 import type { SerialIndex } from './serial-index';
@@ -102,6 +103,10 @@ export interface PackKnown {
   /** Source id -> citation. */
   citations: Map<string, string>;
   cautions: Caution[];
+  wording: Wording[];
+  /** The most telling first. */
+  photographs: Photograph[];
+  terms: Term[];
   grades: Grade[];
   rates: Rate[];
   sealedBy: string | null;

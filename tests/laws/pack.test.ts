@@ -39,6 +39,8 @@ describe('parsePack', PATIENCE, () => {
       'wording',
       'prices',
       'cautions',
+      'photographs',
+      'terms',
       'places',
     ];
     const keys = fc.constantFrom(

@@ -23,6 +23,8 @@ export function checkUnique(pack: Pack): PackIssue[] {
   meet('serials.schemes', pack.serials?.schemes, new Set());
   meet('wording', pack.wording, new Set());
   meet('cautions', pack.cautions, new Set());
+  meet('photographs', pack.photographs, new Set());
+  meet('terms', pack.terms, new Set());
   meet('prices.grades', pack.prices?.grades, new Set());
   meet('prices.factors', pack.prices?.factors, new Set());
   for (const part of ['models', 'types'] as const)

@@ -1,12 +1,12 @@
 import { packTexts as texts } from '../../text/catalogue/pack';
 import { whatIs } from '../issues';
 import type { Pack } from '../schema/index';
-import type { Means } from '../schema/wording';
+import type { Caution, Means } from '../schema/wording';
 import type { FactCheck } from './facts';
 import type { Lookup } from './lookup';
 import { checkSpan } from './order';
 
-/** What words mean, and what cautions are tied to. */
+/** What words mean, and what cautions and photographs are tied to. */
 export function checkWording(pack: Pack, lookup: Lookup, facts: FactCheck): void {
   pack.wording?.forEach((wording, i) => {
     if (wording.means) checkMeans(`wording[${i}].means`, wording.means, lookup, facts);
@@ -16,11 +16,25 @@ export function checkWording(pack: Pack, lookup: Lookup, facts: FactCheck): void
     caution.models?.forEach((ref, j) => {
       lookup.ref(`cautions[${i}].models[${j}]`, ref, 'models');
     });
-    caution.facts?.forEach((fact, j) => {
-      lookup.ref(`cautions[${i}].facts[${j}].attribute`, fact.attribute, 'attributes');
-      facts.value(`cautions[${i}].facts[${j}].is`, fact.attribute, fact.is);
-    });
+    checkTies(`cautions[${i}].facts`, caution.facts, lookup, facts);
     lookup.source(`cautions[${i}]`, caution.source);
+  });
+  pack.photographs?.forEach((photograph, i) => {
+    photograph.settles?.forEach((ref, j) => {
+      lookup.ref(`photographs[${i}].settles[${j}]`, ref, 'attributes');
+    });
+    checkTies(`photographs[${i}].facts`, photograph.facts, lookup, facts);
+    lookup.source(`photographs[${i}]`, photograph.source);
+  });
+  pack.terms?.forEach((term, i) => {
+    lookup.source(`terms[${i}]`, term.source);
+  });
+}
+
+function checkTies(path: string, ties: Caution['facts'], lookup: Lookup, facts: FactCheck): void {
+  ties?.forEach((tie, i) => {
+    lookup.ref(`${path}[${i}].attribute`, tie.attribute, 'attributes');
+    facts.value(`${path}[${i}].is`, tie.attribute, tie.is);
   });
 }
 

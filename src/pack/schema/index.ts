@@ -4,6 +4,7 @@ import { Attribute } from './attributes';
 import { list } from './lists';
 import { Family, Model } from './models';
 import { entry } from './parts';
+import { Photograph, Term } from './photographs';
 import { Prices } from './prices';
 import { Serials } from './serials';
 import { Caution, Place, Wording } from './wording';
@@ -22,6 +23,8 @@ export const Pack = entry({
   wording: z.optional(list(Wording)),
   prices: z.optional(Prices),
   cautions: z.optional(list(Caution)),
+  photographs: z.optional(list(Photograph)),
+  terms: z.optional(list(Term)),
   places: z.optional(list(Place)),
 });
 

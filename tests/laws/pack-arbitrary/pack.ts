@@ -167,6 +167,35 @@ function caution(bones: Skeleton) {
   return fc.record({ id, text: localText, words, models }, { requiredKeys: ['id', 'text'] });
 }
 
+function photograph(bones: Skeleton) {
+  const settles = fc.array(
+    refTo(
+      bones.attributes.map(({ id }) => id),
+      bones.own,
+    ),
+    { maxLength: 2 },
+  );
+  return fc.record(
+    {
+      id,
+      label: localText,
+      tells: localText,
+      ask: localText,
+      settles,
+      shown: words,
+      ...maybe('source', bones.sources),
+    },
+    { requiredKeys: ['id', 'label', 'tells', 'ask'] },
+  );
+}
+
+function term(bones: Skeleton) {
+  return fc.record(
+    { id, label: localText, explain: localText, ...maybe('source', bones.sources) },
+    { requiredKeys: ['id', 'label', 'explain'] },
+  );
+}
+
 const selector = (entry: { id: string }): string => entry.id;
 
 /** Packs in order: every reference leads somewhere, every value fits, every span and band runs forward. */
@@ -183,6 +212,8 @@ export const pack: fc.Arbitrary<Pack> = skeleton.chain((bones) =>
       wording: fc.uniqueArray(wording(bones), { maxLength: 3, selector }),
       prices: prices(bones),
       cautions: fc.uniqueArray(caution(bones), { maxLength: 2, selector }),
+      photographs: fc.uniqueArray(photograph(bones), { maxLength: 2, selector }),
+      terms: fc.uniqueArray(term(bones), { maxLength: 2, selector }),
       // A key that could reach a prototype is refused anywhere, also among other tools' own.
       'x-tool': fc.jsonValue({ maxDepth: 2 }).filter((value) => !JSON.stringify(value).includes('"__proto__"')),
     },

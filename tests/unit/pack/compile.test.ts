@@ -40,13 +40,15 @@ describe('which packs speak', () => {
     expect(modelOf(knowing(...labels), 'small/m').label).toBe('second');
   });
 
-  test('a pack is known by its citations, cautions, grades, rates and seal', () => {
+  test('a pack is known by its citations, cautions, photographs, terms, grades, rates and seal', () => {
     const full = fullPack();
     const known = compile([full, smallPack()], new Map([['ottermere', 'ab:cd']]));
     expect(known.packs[0]).toMatchObject({
       id: 'ottermere',
       about: full.about,
       cautions: full.cautions,
+      photographs: full.photographs,
+      terms: full.terms,
       grades: full.prices?.grades,
       rates: full.prices?.rates,
       sealedBy: 'ab:cd',
@@ -55,7 +57,15 @@ describe('which packs speak', () => {
       ['ledger', 'Works ledger, invented'],
       ['page', 'A page, invented'],
     ]);
-    expect(known.packs[1]).toMatchObject({ id: 'small', cautions: [], grades: [], rates: [], sealedBy: null });
+    expect(known.packs[1]).toMatchObject({
+      id: 'small',
+      cautions: [],
+      photographs: [],
+      terms: [],
+      grades: [],
+      rates: [],
+      sealedBy: null,
+    });
   });
 });
 

@@ -52,6 +52,8 @@ describe('packJsonSchema', () => {
       'wording',
       'prices',
       'cautions',
+      'photographs',
+      'terms',
       'places',
     ]);
     expect(schema.required).toEqual(['schema', 'about']);

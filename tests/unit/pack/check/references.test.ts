@@ -27,6 +27,7 @@ type Change = (pack: Pack) => void;
 const model = (pack: Pack) => pack.models![0]!;
 const band = { model: 'one', low: 1, high: 2, currency: 'GBP', date: '2026' };
 const observation = { model: 'one', kind: 'asked', amount: 1, currency: 'GBP', date: '2026' } as const;
+const photograph = { id: 'f', label: 'f', tells: 'f', ask: 'f' };
 const series = { currency: 'GBP', label: 'x', points: [['2026', 1]] as [string, number][], source: 'nowhere' };
 
 function issuesAfter(change: Change, about: Partial<Pack['about']> = {}) {
@@ -118,6 +119,18 @@ const dangling: [string, Change, string, string][] = [
     'cautions[0].facts[0].attribute',
     ATTRIBUTES,
   ],
+  [
+    'what a photograph settles',
+    (p) => (p.photographs = [{ ...photograph, settles: ['frame', 'nowhere'] }]),
+    'photographs[0].settles[1]',
+    ATTRIBUTES,
+  ],
+  [
+    'an attribute that a photograph is asked for by',
+    (p) => (p.photographs = [{ ...photograph, facts: [{ attribute: 'nowhere', is: 'x' }] }]),
+    'photographs[0].facts[0].attribute',
+    ATTRIBUTES,
+  ],
   ['a model of a band', (p) => (p.prices!.bands = [{ ...band, model: 'nowhere' }]), 'prices.bands[0].model', MODELS],
   ['a grade of a band', (p) => (p.prices!.bands = [{ ...band, grade: 'nowhere' }]), 'prices.bands[0].grade', GRADES],
   [
@@ -160,6 +173,8 @@ const unsourced: [string, Change, string][] = [
   ['a run', (p) => (p.serials!.runs.source = ['nowhere']), 'serials.runs.source[0]'],
   ['a wording', (p) => (p.wording = [{ id: 'w', words: ['w'], source: 'nowhere' }]), 'wording[0].source'],
   ['a caution', (p) => (p.cautions = [{ id: 'c', text: 'c', source: 'nowhere' }]), 'cautions[0].source'],
+  ['a photograph', (p) => (p.photographs = [{ ...photograph, source: 'nowhere' }]), 'photographs[0].source'],
+  ['a term', (p) => (p.terms = [{ id: 't', label: 't', explain: 't', source: 'nowhere' }]), 'terms[0].source'],
   ['a band', (p) => (p.prices!.bands = [{ ...band, source: 'nowhere' }]), 'prices.bands[0].source'],
   [
     'an observation',

@@ -11,6 +11,9 @@ const variant = { id: 'a', when: {}, facts: {} };
 const part = { id: 'a', label: 'A', words: [] as string[], kind: 'part' as const };
 const factor = { id: 'a', label: 'A', kind: 'finish', times: 1.1 } as const;
 
+const photograph = { id: 'a', label: 'A', tells: 'A', ask: 'A' };
+const term = { id: 'a', label: 'A', explain: 'A' };
+
 describe('an id that stands twice', () => {
   test.each<[string, Partial<Pack>, string]>([
     ['attributes', { attributes: [attribute, attribute] }, 'attributes[1].id'],
@@ -50,6 +53,8 @@ describe('an id that stands twice', () => {
       },
       'cautions[1].id',
     ],
+    ['photographs', { photographs: [photograph, photograph] }, 'photographs[1].id'],
+    ['terms', { terms: [term, term] }, 'terms[1].id'],
     ['grades', { prices: { grades: [value, value] } }, 'prices.grades[1].id'],
     ['factors', { prices: { factors: [factor, factor] } }, 'prices.factors[1].id'],
     ['variants', { models: [{ ...model, variants: [variant, variant] }] }, 'models[0].variants[1].id'],
@@ -81,6 +86,8 @@ describe('an id that stands twice', () => {
       serials: { schemes: [scheme], runs: noRuns },
       wording: [{ id: 'a', words: ['a'] }],
       cautions: [{ id: 'a', text: 'a' }],
+      photographs: [photograph],
+      terms: [term],
       prices: { grades: [value], factors: [factor] },
     });
     expect(accepted(pack)).toEqual(pack);

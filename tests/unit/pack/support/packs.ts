@@ -248,6 +248,22 @@ export function fullPack(): Pack {
         source: 'page',
       },
     ],
+    photographs: [
+      {
+        id: 'underside',
+        label: 'the underside',
+        tells: 'What it is cast of.',
+        ask: { en: 'Could you show the underside?', de: 'Könnten Sie die Unterseite zeigen?' },
+        settles: ['frame'],
+        names: ['serial', 'model'],
+        facts: [{ attribute: 'frame', is: 'iron' }],
+        shown: ['underside', { text: 'Unterseite', lang: 'de' }],
+        source: 'page',
+      },
+    ],
+    terms: [
+      { id: 'boss', label: 'motor boss', explain: 'Where a motor is bolted on.', words: ['boss'], source: 'page' },
+    ],
     places: [{ host: 'market.example', field: 'price', path: 'div.price > span' }],
   };
 }
