@@ -1,6 +1,6 @@
-import { isAbbreviation } from './abbreviations';
+import { isWholeAt, roleOf, singulars, waysToWrite } from './phrase-keys';
 import type { Span } from './span';
-import { type Token, tokenise } from './tokens';
+import type { Token } from './tokens';
 
 /** Where a phrase stands: the tokens from `firstToken` to `lastToken`, both included, of those that were searched. */
 export interface PhraseMatch<T> extends Span {
@@ -9,91 +9,60 @@ export interface PhraseMatch<T> extends Span {
   value: T;
 }
 
-/** What a token is to a phrase: a key to match, a mark to pass over, or a place no phrase goes across. */
-export type Role = 'key' | 'pass' | 'stop';
+/** Phrases in a tree that branches by key: node 0 is the root. */
+export interface PhraseTree<T> {
+  /** The node that is one key further, or -1 where no phrase goes on so. */
+  next(node: number, key: string): number;
+  /** What the phrases that end here stand for, in the order in which they were added. */
+  values(node: number): readonly T[];
+}
 
-const PASSED = new Set(['-', '/', "'", '®', 'tm']);
-const STOPS = new Set([',', ';', ':', '!', '?', '...', '(', ')', '[', ']', '{', '}', '"']);
-const JOINS_NUMBERS = new Set(['.', ',', '/']);
-
-/** The role of the token at `at`; exported for the tests, which hold the index to a naive search. */
-export function roleOf(tokens: readonly Token[], at: number): Role {
-  const token = tokens[at]!;
-  if (token.kind === 'break') return 'stop';
-  if (token.kind !== 'mark') return 'key';
-  const before = tokens[at - 1];
-  const after = tokens[at + 1];
-  const glued = token.glued && before !== undefined;
-  const betweenNumbers = glued && before.kind === 'number' && after?.kind === 'number' && after.glued;
-  if (betweenNumbers && JOINS_NUMBERS.has(token.folded)) return 'key';
-  if (PASSED.has(token.folded)) return glued ? 'pass' : 'stop';
-  if (token.folded === '.') {
-    const short = glued && before.kind === 'word' && (before.folded.length === 1 || isAbbreviation(before.folded));
-    return short ? 'pass' : 'stop';
-  }
-  return STOPS.has(token.folded) ? 'stop' : 'key';
+/** Whatever finds phrases in a text. */
+export interface PhraseFinder<T> {
+  /** All matches, overlapping ones too: by where they begin, the longest first. */
+  search(tokens: readonly Token[]): PhraseMatch<T>[];
 }
 
 /**
- * May a match begin (step -1) or end (step 1) at this token? "15" is not in "1.15", "3/15" or "15K", nor "K" in
- * "K20", which are other numbers and other names; but "15s" is more than one "15".
+ * Searches several trees as if their phrases stood in one, those of the first tree added first.
+ * @returns all matches, overlapping ones too: by where they begin, the longest first
  */
-export function isWholeAt(tokens: readonly Token[], at: number, step: -1 | 1): boolean {
-  const token = tokens[at]!;
-  const beside = tokens[at + step];
-  if (!beside || !(step === 1 ? beside : token).glued) return true;
-  if (token.kind === 'number') {
-    if (beside.kind === 'mark') return !(JOINS_NUMBERS.has(beside.folded) && roleOf(tokens, at + step) === 'key');
-    return beside.kind === 'number' || (step === 1 && beside.folded === 's');
+export function searchTrees<T>(trees: readonly PhraseTree<T>[], tokens: readonly Token[]): PhraseMatch<T>[] {
+  const found: PhraseMatch<T>[] = [];
+  for (let first = 0; first < tokens.length; first++) {
+    if (roleOf(tokens, first) !== 'key' || !isWholeAt(tokens, first, -1)) continue;
+    const here = matchesFrom(trees, tokens, first);
+    for (let i = here.length - 1; i >= 0; i--) found.push(here[i]!);
   }
-  return !(token.kind === 'word' && token.folded.length <= 2 && beside.kind === 'number');
+  return found;
 }
 
-const SHORTEST_PLURAL_STEM = 4;
-
-/** What the last word of a phrase may be where the text has this word: itself, or the singular of it. */
-export function singulars(folded: string): string[] {
-  const stems: string[] = [folded];
-  for (const ending of ['s', 'es', "'s", "s'"]) {
-    if (folded.endsWith(ending) && folded.length - ending.length >= SHORTEST_PLURAL_STEM)
-      stems.push(folded.slice(0, -ending.length));
+function matchesFrom<T>(trees: readonly PhraseTree<T>[], tokens: readonly Token[], first: number): PhraseMatch<T>[] {
+  const found: PhraseMatch<T>[] = [];
+  const nodes = trees.map(() => 0);
+  let open = trees.length;
+  for (let at = first; at < tokens.length && open > 0; at++) {
+    const role = roleOf(tokens, at);
+    if (role === 'stop') break;
+    if (role === 'pass') continue;
+    const { kind, folded, end } = tokens[at]!;
+    if (isWholeAt(tokens, at, 1))
+      for (const last of kind === 'word' ? singulars(folded) : [folded])
+        for (let i = 0; i < trees.length; i++)
+          for (const value of valuesAt(trees[i]!, nodes[i]!, last))
+            found.push({ start: tokens[first]!.start, end, firstToken: first, lastToken: at, value });
+    open = 0;
+    for (let i = 0; i < trees.length; i++) {
+      nodes[i] = nodes[i]! < 0 ? -1 : trees[i]!.next(nodes[i]!, folded);
+      if (nodes[i]! >= 0) open++;
+    }
   }
-  return stems;
+  return found;
 }
 
-interface Node<T> {
-  next: Map<string, Node<T>>;
-  values: T[];
-}
-
-/** In keys: bounds the walk from each place in a text, whatever a pack holds. */
-const LONGEST_PHRASE = 40;
-const FRACTION = /^\d+\/\d+$/;
-
-/** "3/4 size" is written "¾ size" too, where the fraction is one token: both ways are laid into the tree. */
-function otherFractions(keys: readonly string[]): string[] {
-  const split = keys.flatMap((key) => (FRACTION.test(key) ? [key.split('/')[0]!, '/', key.split('/')[1]!] : [key]));
-  if (split.length > keys.length) return split;
-  const joined: string[] = [];
-  for (const key of keys) {
-    const top = joined.at(-2);
-    if (joined.at(-1) === '/' && top && FRACTION.test(`${top}/${key}`)) joined.splice(-2, 2, `${top}/${key}`);
-    else joined.push(key);
-  }
-  return joined;
-}
-
-/**
- * The ways to write a phrase, each as its keys: words and numbers, and the marks that matter. None for a phrase of
- * mere punctuation, nor for one that is longer than any wording is.
- */
-export function waysToWrite(phrase: string): string[][] {
-  const tokens = tokenise(phrase);
-  if (!tokens.some((token) => token.kind === 'word' || token.kind === 'number')) return [];
-  const keys = tokens.filter((_, at) => roleOf(tokens, at) === 'key').map((token) => token.folded);
-  if (keys.length === 0 || keys.length > LONGEST_PHRASE) return [];
-  const other = otherFractions(keys);
-  return other.length === keys.length ? [keys] : [keys, other];
+function valuesAt<T>(tree: PhraseTree<T>, node: number, key: string): readonly T[] {
+  const end = node < 0 ? -1 : tree.next(node, key);
+  return end < 0 ? [] : tree.values(end);
 }
 
 /**
@@ -108,8 +77,9 @@ export function waysToWrite(phrase: string): string[][] {
  * glued on. A match never crosses a line break, a sentence mark or a comma. The last word also matches its plain
  * English plural or possessive from four letters on. Numbers match exactly and whole.
  */
-export class PhraseIndex<T> {
-  readonly #root: Node<T> = { next: new Map(), values: [] };
+export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
+  readonly #next: Map<string, number>[] = [new Map()];
+  readonly #values: T[][] = [[]];
 
   /** Adds a phrase. False, and not added, where it has no word and no number, or is longer than any wording is. */
   add(phrase: string, value: T): boolean {
@@ -119,45 +89,33 @@ export class PhraseIndex<T> {
   }
 
   #lay(keys: readonly string[], value: T): void {
-    let node = this.#root;
+    let node = 0;
     for (const key of keys) {
-      let next = node.next.get(key);
-      if (!next) {
-        next = { next: new Map(), values: [] };
-        node.next.set(key, next);
+      let next = this.next(node, key);
+      if (next < 0) {
+        next = this.#next.push(new Map()) - 1;
+        this.#values.push([]);
+        this.#next[node]!.set(key, next);
       }
       node = next;
     }
-    node.values.push(value);
+    this.#values[node]!.push(value);
   }
 
-  /** All matches, overlapping ones too: by where they begin, the longest first. */
+  next(node: number, key: string): number {
+    return this.#next[node]!.get(key) ?? -1;
+  }
+
+  values(node: number): readonly T[] {
+    return this.#values[node]!;
+  }
+
+  /** The keys that lead on from a node, in the order in which they were added. */
+  keys(node: number): Iterable<string> {
+    return this.#next[node]!.keys();
+  }
+
   search(tokens: readonly Token[]): PhraseMatch<T>[] {
-    const found: PhraseMatch<T>[] = [];
-    for (let first = 0; first < tokens.length; first++) {
-      if (roleOf(tokens, first) !== 'key' || !isWholeAt(tokens, first, -1)) continue;
-      const here = this.#matchesFrom(tokens, first);
-      for (let i = here.length - 1; i >= 0; i--) found.push(here[i]!);
-    }
-    return found;
-  }
-
-  #matchesFrom(tokens: readonly Token[], first: number): PhraseMatch<T>[] {
-    const found: PhraseMatch<T>[] = [];
-    let node: Node<T> | undefined = this.#root;
-    for (let at = first; at < tokens.length && node; at++) {
-      const role = roleOf(tokens, at);
-      if (role === 'stop') break;
-      if (role === 'pass') continue;
-      const { kind, folded, end } = tokens[at]!;
-      if (isWholeAt(tokens, at, 1)) {
-        for (const last of kind === 'word' ? singulars(folded) : [folded]) {
-          for (const value of node.next.get(last)?.values ?? [])
-            found.push({ start: tokens[first]!.start, end, firstToken: first, lastToken: at, value });
-        }
-      }
-      node = node.next.get(folded);
-    }
-    return found;
+    return searchTrees([this], tokens);
   }
 }

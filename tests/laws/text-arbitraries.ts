@@ -41,3 +41,27 @@ export const advertText = fc
   .chain((parts) => fc.constantFrom(' ', '', '\u00a0').map((space) => parts.join(space)));
 
 export const text = fc.oneof(anyText, advertText);
+
+const WORDS = [
+  'cast',
+  'iron',
+  'irons',
+  'bed',
+  'beds',
+  "bed's",
+  '15',
+  '3',
+  '4',
+  'K',
+  'no',
+  'Tarn',
+  'case',
+  'cases',
+  's',
+  '¾',
+];
+const JOINTS = [' ', ' ', ' ', '-', '/', '.', '. ', ', ', "'", '', '\n', ' - ', '  '];
+/** Words of phrases, and joints that part them or don't: made so that phrases begin alike, nest and end in plurals. */
+export const wording = fc
+  .array(fc.tuple(fc.constantFrom(...WORDS), fc.constantFrom(...JOINTS)), { minLength: 1, maxLength: 10 })
+  .map((parts) => parts.flat().join(''));

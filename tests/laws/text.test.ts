@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clauses } from '../../src/text/clauses';
 import { fold } from '../../src/text/fold';
-import { isWholeAt, PhraseIndex, roleOf, singulars, waysToWrite } from '../../src/text/phrases';
+import { isWholeAt, roleOf, singulars, waysToWrite } from '../../src/text/phrase-keys';
+import { PhraseIndex } from '../../src/text/phrases';
 import { type Token, tokenise } from '../../src/text/tokens';
 import { TIMES } from './pack-arbitrary/times';
-import { advertText, anyText, text } from './text-arbitraries';
+import { advertText, anyText, text, wording } from './text-arbitraries';
 
 const holds = <Values extends [unknown, ...unknown[]]>(property: fc.IProperty<Values>) =>
   fc.assert(property, { numRuns: 500 * TIMES });
@@ -172,29 +173,6 @@ function endOfMatch(keys: readonly string[], tokens: readonly Token[], first: nu
   }
   return at;
 }
-
-const WORDS = [
-  'cast',
-  'iron',
-  'irons',
-  'bed',
-  'beds',
-  "bed's",
-  '15',
-  '3',
-  '4',
-  'K',
-  'no',
-  'Tarn',
-  'case',
-  'cases',
-  's',
-  '¾',
-];
-const JOINTS = [' ', ' ', ' ', '-', '/', '.', '. ', ', ', "'", '', '\n', ' - ', '  '];
-const wording = fc
-  .array(fc.tuple(fc.constantFrom(...WORDS), fc.constantFrom(...JOINTS)), { minLength: 1, maxLength: 10 })
-  .map((parts) => parts.flat().join(''));
 
 describe('PhraseIndex', () => {
   it('finds what the naive search finds', () => {

@@ -1,0 +1,84 @@
+import { isAbbreviation } from './abbreviations';
+import { type Token, tokenise } from './tokens';
+
+/** What a token is to a phrase: a key to match, a mark to pass over, or a place no phrase goes across. */
+export type Role = 'key' | 'pass' | 'stop';
+
+const PASSED = new Set(['-', '/', "'", '®', 'tm']);
+const STOPS = new Set([',', ';', ':', '!', '?', '...', '(', ')', '[', ']', '{', '}', '"']);
+const JOINS_NUMBERS = new Set(['.', ',', '/']);
+
+/** The role of the token at `at`; exported for the tests, which hold the index to a naive search. */
+export function roleOf(tokens: readonly Token[], at: number): Role {
+  const token = tokens[at]!;
+  if (token.kind === 'break') return 'stop';
+  if (token.kind !== 'mark') return 'key';
+  const before = tokens[at - 1];
+  const after = tokens[at + 1];
+  const glued = token.glued && before !== undefined;
+  const betweenNumbers = glued && before.kind === 'number' && after?.kind === 'number' && after.glued;
+  if (betweenNumbers && JOINS_NUMBERS.has(token.folded)) return 'key';
+  if (PASSED.has(token.folded)) return glued ? 'pass' : 'stop';
+  if (token.folded === '.') {
+    const short = glued && before.kind === 'word' && (before.folded.length === 1 || isAbbreviation(before.folded));
+    return short ? 'pass' : 'stop';
+  }
+  return STOPS.has(token.folded) ? 'stop' : 'key';
+}
+
+/**
+ * May a match begin (step -1) or end (step 1) at this token? "15" is not in "1.15", "3/15" or "15K", nor "K" in
+ * "K20", which are other numbers and other names; but "15s" is more than one "15".
+ */
+export function isWholeAt(tokens: readonly Token[], at: number, step: -1 | 1): boolean {
+  const token = tokens[at]!;
+  const beside = tokens[at + step];
+  if (!beside || !(step === 1 ? beside : token).glued) return true;
+  if (token.kind === 'number') {
+    if (beside.kind === 'mark') return !(JOINS_NUMBERS.has(beside.folded) && roleOf(tokens, at + step) === 'key');
+    return beside.kind === 'number' || (step === 1 && beside.folded === 's');
+  }
+  return !(token.kind === 'word' && token.folded.length <= 2 && beside.kind === 'number');
+}
+
+const SHORTEST_PLURAL_STEM = 4;
+
+/** What the last word of a phrase may be where the text has this word: itself, or the singular of it. */
+export function singulars(folded: string): string[] {
+  const stems: string[] = [folded];
+  for (const ending of ['s', 'es', "'s", "s'"]) {
+    if (folded.endsWith(ending) && folded.length - ending.length >= SHORTEST_PLURAL_STEM)
+      stems.push(folded.slice(0, -ending.length));
+  }
+  return stems;
+}
+
+/** In keys: bounds the walk from each place in a text, whatever a pack holds. */
+const LONGEST_PHRASE = 40;
+const FRACTION = /^\d+\/\d+$/;
+
+/** "3/4 size" is written "¾ size" too, where the fraction is one token: both ways are laid into the tree. */
+function otherFractions(keys: readonly string[]): string[] {
+  const split = keys.flatMap((key) => (FRACTION.test(key) ? [key.split('/')[0]!, '/', key.split('/')[1]!] : [key]));
+  if (split.length > keys.length) return split;
+  const joined: string[] = [];
+  for (const key of keys) {
+    const top = joined.at(-2);
+    if (joined.at(-1) === '/' && top && FRACTION.test(`${top}/${key}`)) joined.splice(-2, 2, `${top}/${key}`);
+    else joined.push(key);
+  }
+  return joined;
+}
+
+/**
+ * The ways to write a phrase, each as its keys: words and numbers, and the marks that matter. None for a phrase of
+ * mere punctuation, nor for one that is longer than any wording is.
+ */
+export function waysToWrite(phrase: string): string[][] {
+  const tokens = tokenise(phrase);
+  if (!tokens.some((token) => token.kind === 'word' || token.kind === 'number')) return [];
+  const keys = tokens.filter((_, at) => roleOf(tokens, at) === 'key').map((token) => token.folded);
+  if (keys.length === 0 || keys.length > LONGEST_PHRASE) return [];
+  const other = otherFractions(keys);
+  return other.length === keys.length ? [keys] : [keys, other];
+}
