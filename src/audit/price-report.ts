@@ -1,7 +1,8 @@
 import type { Reading } from '../claims/reading';
 import type { Listing } from '../listing/types';
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
-import { convert, type StatedBand, shareBelow, statedBand } from '../price/stated-band';
+import { convert } from '../price/rates';
+import { type StatedBand, shareBelow, statedBand } from '../price/stated-band';
 import type { PriceReport, PriceStanding } from './types';
 
 /** Outside the central 95 % it is above or below; between the band's end and there it is on the high or low side. */

@@ -1,5 +1,4 @@
 import type { BandKnown, Knowledge } from '../pack/knowledge';
-import type { Rate } from '../pack/schema/prices';
 import { NORMAL_90, normalCdf } from './normal';
 
 /** A predictive price distribution: log-normal on either side of its median, low to high the central 80 %. */
@@ -64,18 +63,4 @@ export function shareBelow(band: StatedBand, amount: number): number {
   const side = amount >= band.mid ? Math.log(band.high / band.mid) : Math.log(band.mid / band.low);
   const sigma = Math.max(side, 1e-6) / NORMAL_90;
   return normalCdf(Math.log(amount / band.mid) / sigma);
-}
-
-/**
- * An amount in another currency by the newest dated rate not after `asOf` (or the oldest there is), in either
- * direction. Null where no pack gives one.
- */
-export function convert(amount: number, from: string, to: string, rates: readonly Rate[], asOf: string): number | null {
-  if (from === to) return amount;
-  const fitting = rates
-    .filter((rate) => (rate.from === from && rate.to === to) || (rate.from === to && rate.to === from))
-    .sort((a, b) => b.date.localeCompare(a.date));
-  const rate = fitting.find((one) => one.date <= asOf) ?? fitting.at(-1);
-  if (!rate) return null;
-  return rate.from === from ? amount * rate.rate : amount / rate.rate;
 }

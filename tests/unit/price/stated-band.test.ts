@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Pack } from '../../../src/pack/schema/index';
-import { convert, type StatedBand, shareBelow, statedBand } from '../../../src/price/stated-band';
+import { type StatedBand, shareBelow, statedBand } from '../../../src/price/stated-band';
 import { knowing } from '../pack/support/knowledge';
 import { smallPack } from '../pack/support/packs';
 
@@ -68,22 +68,5 @@ describe('the share that costs no more', () => {
   it('grows with the amount', () => {
     const shares = [1, 10, 49, 55, 60, 61, 150, 1000].map((amount) => shareBelow(lopsided, amount));
     expect(shares).toEqual([...shares].sort((a, b) => a - b));
-  });
-});
-
-describe('another currency', () => {
-  const rates = [
-    { from: 'EUR', to: 'GBP', date: '2025-01-01', rate: 0.8 },
-    { from: 'EUR', to: 'GBP', date: '2026-06-01', rate: 0.5 },
-  ];
-  it('by the newest rate not after the day', () => {
-    expect(convert(100, 'EUR', 'GBP', rates, '2026-01-01')).toBe(80);
-    expect(convert(100, 'EUR', 'GBP', rates, '2026-11-25')).toBe(50);
-  });
-  it('before the oldest by the oldest', () => expect(convert(100, 'EUR', 'GBP', rates, '2020-01-01')).toBe(80));
-  it('in either direction', () => expect(convert(100, 'GBP', 'EUR', rates, '2026-11-25')).toBe(200));
-  it('none without a rate; the same currency needs none', () => {
-    expect(convert(100, 'CHF', 'GBP', rates, '2026-11-25')).toBeNull();
-    expect(convert(100, 'CHF', 'CHF', [], '2026-11-25')).toBe(100);
   });
 });

@@ -1,0 +1,120 @@
+import { type Posterior, type Prior, posterior, predictive, quantileOf, shareBelowOf } from './conjugate';
+import { robustStart } from './robust-start';
+import { keptAt, outlierWeights } from './robust-weights';
+import { studentQuantile } from './student-t';
+import { fromEven, type TwoSided, toEven, twoSided } from './two-sided';
+
+/** A price made comparable: of today's money, in the band's currency. */
+export interface Comparable {
+  price: number;
+  kind: 'asked' | 'paid';
+  /** Between 0 and 1: how much it tells of the thing in question, by age and likeness. */
+  weight: number;
+}
+
+/** What is known before any observation: the stated band, its ends holding the central 80 %, or a guess. */
+export interface Before {
+  low: number;
+  mid: number;
+  high: number;
+  /** How many observations the band's place is worth, above 0. */
+  worth: number;
+  /** Whether its prices are asked or paid ones. */
+  kind: 'asked' | 'paid';
+}
+
+export interface PosteriorBand {
+  scale: TwoSided;
+  posterior: Posterior;
+  kind: 'asked' | 'paid';
+  /** What each observation counted for in the end, weight by likeness times robust weight; in their order. */
+  counted: number[];
+}
+
+/** Degrees of freedom behind a stated band's width: keepers know where prices lie better than how far they spread. */
+const FREEDOM = 5;
+/** Asked is not paid: in thin markets what is paid stands some 10 % below. Common practice, no source. */
+const PAID_BELOW_ASKED = Math.log(0.9);
+/** How many observations that is worth. */
+const OFFSET_WORTH = 4;
+const ROUNDS = 12;
+const SETTLED = 1e-4;
+
+/** The belief before, on the even scale on which the stated band's ends are -1 and 1. */
+export function priorOf({ worth, kind }: Before, scale: TwoSided): Prior {
+  const t = studentQuantile(0.9, FREEDOM);
+  const offset = kind === 'asked' ? PAID_BELOW_ASKED / scale.below : -PAID_BELOW_ASKED / scale.above;
+  return {
+    means: [0, offset],
+    worth: [worth, OFFSET_WORTH],
+    freedom: FREEDOM,
+    // So that the predictive's central 80 % is the stated band exactly.
+    variance: 1 / ((1 + 1 / worth) * t * t),
+  };
+}
+
+/**
+ * The band after the observations: conjugate given the weights, and weights that hold wild prices down.
+ * @param options.robust false leaves the weights as they are given, so that the update is exact
+ */
+export function updated(
+  before: Before,
+  observations: readonly Comparable[],
+  options: { robust?: boolean } = {},
+): PosteriorBand {
+  const scale = twoSided(before);
+  const prior = priorOf(before, scale);
+  const rows = observations.map(({ kind }) => rowOf(kind, before.kind));
+  const even = observations.map(({ price }) => toEven(price, scale));
+  const given = observations.map(({ weight }) => weight);
+  const robust = options.robust !== false && rows.length > 0;
+  let counted = robust ? firstWeights(prior, rows, even, given) : given;
+  let found = solved(prior, rows, even, counted);
+  for (let round = 0; robust && round < ROUNDS; round++) {
+    const kept = outlierWeights(prior, found, rows, even, given, counted);
+    const next = given.map((weight, i) => weight * kept[i]!);
+    const moved = Math.max(...next.map((weight, i) => Math.abs(weight - counted[i]!)));
+    counted = next;
+    found = solved(prior, rows, even, counted);
+    if (moved < SETTLED) break;
+  }
+  return { scale, posterior: found, kind: before.kind, counted };
+}
+
+function firstWeights(
+  prior: Prior,
+  rows: readonly number[][],
+  even: readonly number[],
+  given: readonly number[],
+): number[] {
+  const shifted = even.map((value, i) => value - rows[i]![1]! * prior.means[1]!);
+  const { at, scale } = robustStart(prior, shifted);
+  return given.map((weight, i) => weight * keptAt(Math.abs(shifted[i]! - at) / scale));
+}
+
+function solved(
+  prior: Prior,
+  rows: readonly number[][],
+  even: readonly number[],
+  weights: readonly number[],
+): Posterior {
+  const found = posterior(prior, rows, even, weights);
+  // Every coefficient has a prior worth above zero, so that nothing is left undetermined.
+  if (!found) throw new Error('a prior with no worth');
+  return found;
+}
+
+/** A price of the band's own kind, or of the other, with the offset between them. */
+function rowOf(kind: 'asked' | 'paid', own: 'asked' | 'paid'): number[] {
+  return [1, kind === own ? 0 : 1];
+}
+
+/** The price below which such a thing is asked for (or paid) with probability p. */
+export function priceAt(band: PosteriorBand, p: number, kind = band.kind): number {
+  return fromEven(quantileOf(predictive(band.posterior, rowOf(kind, band.kind)), p), band.scale);
+}
+
+/** The probability that such a thing is asked for (or paid) at no more than this price. */
+export function shareAtMost(band: PosteriorBand, price: number, kind = band.kind): number {
+  return shareBelowOf(predictive(band.posterior, rowOf(kind, band.kind)), toEven(price, band.scale));
+}
