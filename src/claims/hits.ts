@@ -41,7 +41,7 @@ function isSilenced(hit: Hit, at: number, hits: readonly Hit[]): boolean {
 /** Phrases of these kinds say nothing about the words inside them, nor those about them. */
 const ASIDE: ReadonlySet<Meaning['kind']> = new Set(['caution', 'grade', 'place', 'fit']);
 
-function silences(longer: Hit, hit: Hit): boolean {
+export function silences(longer: Hit, hit: Hit): boolean {
   if (longer.value.pack !== hit.value.pack || !contains(longer, hit)) return false;
   if (ASIDE.has(longer.value.kind) || ASIDE.has(hit.value.kind)) return longer.value.kind === hit.value.kind;
   if (longer.value.kind === 'unless') return hit.value.kind === 'wording' && hit.value.entry === longer.value.entry;

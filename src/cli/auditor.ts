@@ -1,7 +1,9 @@
+import type { Explanation } from '../audit/explain/types';
 import type { Audit } from '../audit/types';
-import { audit, compile } from '../engine';
+import { audit, compile, explain } from '../engine';
 import type { Listing } from '../listing/types';
 import { auditText } from './audit-text';
+import { explainText } from './explain-text';
 import { pageWidth } from './layout';
 import { loadPacks } from './packs';
 
@@ -10,6 +12,9 @@ export interface Auditor {
   audit(listing: Listing): Audit;
   /** Laid out for a terminal. */
   text(audit: Audit): string;
+  /** Why: each phrase that was found, and what came of it. */
+  explain(listing: Listing): Explanation;
+  explainText(explanation: Explanation): string;
 }
 
 /**
@@ -21,6 +26,8 @@ export function auditorOf(packs: readonly string[], asOf: string): Auditor {
   return {
     audit: (listing) => audit(listing, knowledge, { asOf }),
     text: (answer) => auditText(answer, knowledge, pageWidth(process.stdout.columns)),
+    explain: (listing) => explain(listing, knowledge, { asOf }),
+    explainText: (explanation) => explainText(explanation, pageWidth(process.stdout.columns)),
   };
 }
 

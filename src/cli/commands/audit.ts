@@ -1,3 +1,6 @@
+import type { Explanation } from '../../audit/explain/types';
+import type { Audit } from '../../audit/types';
+import type { Listing } from '../../listing/types';
 import { cli as texts } from '../../text/catalogue/cli';
 import { dayOf, readArguments, webAddress } from '../arguments';
 import { type Auditor, auditorOf, today } from '../auditor';
@@ -17,6 +20,7 @@ export function auditCommand(argv: string[]): string {
       'as-of': { type: 'string' },
       url: { type: 'string' },
       json: { type: 'boolean' },
+      explain: { type: 'boolean' },
       help: { type: 'boolean', short: 'h' },
     },
     usage,
@@ -30,26 +34,38 @@ export function auditCommand(argv: string[]): string {
   const asOf = values['as-of'] === undefined ? today() : dayOf(values['as-of']);
   const url = values.url === undefined ? undefined : webAddress(values.url);
 
-  const json = values.json ?? false;
   const auditor = auditorOf(values.pack ?? [], asOf);
-  if (page !== undefined) return onePage(auditor, page, url, json);
-  return drafts(auditor, values.draft ?? '', json);
+  const answering: Answering = { auditor, json: values.json ?? false, why: values.explain ?? false };
+  if (page !== undefined) return one(answering, readPageFile(page, url));
+  return drafts(answering, values.draft ?? '');
 }
 
-function onePage(auditor: Auditor, page: string, url: string | undefined, json: boolean): string {
-  const answer = auditor.audit(readPageFile(page, url));
-  return json ? `${printableJson(answer, 2)}\n` : auditor.text(answer);
+/** How answers are given: as text or as JSON, and with or without the reasons. */
+interface Answering {
+  auditor: Auditor;
+  json: boolean;
+  why: boolean;
+}
+
+function one(how: Answering, listing: Listing): string {
+  return how.json ? `${printableJson(asJson(how, listing), 2)}\n` : asText(how, listing);
+}
+
+function asJson({ auditor, why }: Answering, listing: Listing): Audit & { explain?: Explanation['phrases'] } {
+  return { ...auditor.audit(listing), ...(why ? { explain: auditor.explain(listing).phrases } : {}) };
+}
+
+function asText({ auditor, why }: Answering, listing: Listing): string {
+  const text = auditor.text(auditor.audit(listing));
+  return why ? `${text}\n${auditor.explainText(auditor.explain(listing))}` : text;
 }
 
 /** One draft answers as a page does; a list of drafts one line of JSON each, or one block of text each, with its id. */
-function drafts(auditor: Auditor, file: string, json: boolean): string {
+function drafts(how: Answering, file: string): string {
   const { drafts, list } = loadDrafts(file);
-  const answers = drafts.map(({ id, listing }) => ({ id, answer: auditor.audit(listing) }));
-  if (!list) {
-    return answers.map(({ answer }) => (json ? `${printableJson(answer, 2)}\n` : auditor.text(answer))).join('');
-  }
-  if (json) return answers.map(({ id, answer }) => `${printableJson({ id, ...answer })}\n`).join('');
-  return answers
-    .map(({ id, answer }, i) => `${texts.audit.draft(id ?? `${i + 1}`)}\n${auditor.text(answer)}`)
+  if (!list) return drafts.map(({ listing }) => one(how, listing)).join('');
+  if (how.json) return drafts.map(({ id, listing }) => `${printableJson({ id, ...asJson(how, listing) })}\n`).join('');
+  return drafts
+    .map(({ id, listing }, i) => `${texts.audit.draft(id ?? `${i + 1}`)}\n${asText(how, listing)}`)
     .join('\n');
 }

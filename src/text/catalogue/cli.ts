@@ -2,7 +2,7 @@
 export const cli = {
   usage: {
     audit:
-      'npm run -s audit -- PAGE.html | --draft FILE [--pack FILE ...] [--as-of YYYY-MM-DD] [--url ADDRESS] [--json]',
+      'npm run -s audit -- PAGE.html | --draft FILE [--pack FILE ...] [--as-of YYYY-MM-DD] [--url ADDRESS] [--explain] [--json]',
     read: 'npm run -s read -- PAGE.html [--url ADDRESS] [--json]',
     pack: 'npm run -s pack -- check FILE ... | schema [--out FILE]',
   },

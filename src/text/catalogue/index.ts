@@ -2,6 +2,7 @@ import { cli } from './cli';
 import { draftRoomTexts } from './draft-room';
 import { draftTexts } from './drafts';
 import { enquiryTexts } from './enquiry';
+import { explainTexts } from './explain';
 import { outdatedTexts } from './outdated';
 import { panelTexts } from './panel';
 import { installTexts, workbenchTexts } from './workbench';
@@ -10,6 +11,7 @@ export const texts = {
   drafts: draftTexts,
   draftRoom: draftRoomTexts,
   enquiry: enquiryTexts,
+  explain: explainTexts,
   outdated: outdatedTexts,
   panel: panelTexts,
   install: installTexts,

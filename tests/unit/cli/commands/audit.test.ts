@@ -62,6 +62,25 @@ describe('the audit command', () => {
     expect(on('2026-01-01')).toEqual(on('2026-01-01'));
   });
 
+  it('says why when asked: after the text, or as a list in the JSON', () => {
+    expect(auditCommand([page])).not.toContain('What was read');
+    expect(auditCommand([page, '--explain'])).toContain(auditCommand([page]));
+    expect(auditCommand([page, '--explain'])).toMatch(/What was read[\s\S]*“cast iron”: frame: cast iron \[trade\]/);
+    const { explain, ...answer } = JSON.parse(auditCommand(['--draft', one, '--explain', '--json']));
+    expect(answer).toEqual(JSON.parse(auditCommand(['--draft', one, '--json'])));
+    expect(explain).toContainEqual(
+      expect.objectContaining({
+        field: 'title',
+        quote: 'cast iron',
+        start: 16,
+        end: 25,
+        stance: 'says',
+      }),
+    );
+    const lines = auditCommand(['--draft', many, '--explain', '--json']).trimEnd().split('\n');
+    expect(lines.map((line) => JSON.parse(line).explain.length > 0)).toEqual([true, true, true]);
+  });
+
   it.each<[string, string[], RegExp]>([
     ['no argument', [], /^nothing to read; usage: /],
     ['a page and a draft', [page, '--draft', one], /^a page and a draft were given/],
