@@ -6,6 +6,7 @@ import { Scope } from './compile/scope';
 import type { AttributeKnown, BandKnown, FamilyKnown, Knowledge, ModelKnown, PackKnown } from './knowledge';
 import type { Pack } from './schema/index';
 import { SerialIndex } from './serial-index';
+import { tabulate } from './serials/run-table';
 
 /**
  * Packs made ready to be asked. Packs stand beside each other: none overrides another, a reference without a pack id
@@ -43,7 +44,7 @@ export function compile(packs: readonly Pack[], seals: ReadonlyMap<string, strin
         ? [
             {
               pack: scope.id,
-              serials: scope.pack.serials,
+              table: tabulate(scope.pack.serials),
               modelRef: (ref: string) => scope.ref(ref, knowledge.models),
               citation: (id: string | null | undefined) => scope.citation(id),
             },

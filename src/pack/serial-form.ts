@@ -2,12 +2,18 @@ import type { Scheme } from './schema/serials';
 
 /** A number as its scheme sees it: its digits as a number, or null when it isn't of the scheme's form. */
 export function numberIn(scheme: Scheme, normal: string): number | null {
-  const suffix = scheme.suffix ?? '';
-  if (!normal.startsWith(scheme.prefix) || !normal.endsWith(suffix)) return null;
-  const digits = normal.slice(scheme.prefix.length, normal.length - suffix.length);
-  if (digits.length === 0 || !/^\d+$/.test(digits)) return null;
+  const { prefix, suffix = '' } = scheme;
+  const end = normal.length - suffix.length;
   const [least, most] = digitRange(scheme);
-  return digits.length >= least && digits.length <= most ? Number(digits) : null;
+  const count = end - prefix.length;
+  if (count < least || count > most || !normal.startsWith(prefix) || !normal.endsWith(suffix)) return null;
+  let number = 0;
+  for (let i = prefix.length; i < end; i++) {
+    const digit = normal.charCodeAt(i) - 48;
+    if (digit < 0 || digit > 9) return null;
+    number = number * 10 + digit;
+  }
+  return number;
 }
 
 /** A table prints a number whole ("K20001") or its digits alone ("20001"): both are taken. */

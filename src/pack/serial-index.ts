@@ -1,5 +1,8 @@
-import type { Scheme, Serials } from './schema/serials';
-import { numberIn, numberInTable } from './serial-form';
+import type { Scheme } from './schema/serials';
+import { numberIn } from './serial-form';
+import { ODD, printedAs } from './serials/printed';
+import { RunSearch } from './serials/run-search';
+import type { RunTable } from './serials/run-table';
 
 /** One allotted run, put together from its columns. */
 export interface Run {
@@ -19,9 +22,10 @@ export interface Run {
   source: string | null;
 }
 
+/** One pack's runs, and how its references and sources are read. */
 export interface RunColumns {
   pack: string;
-  serials: Serials;
+  table: RunTable;
   modelRef: (ref: string) => string;
   citation: (id: string | null | undefined) => string | null;
 }
@@ -32,35 +36,18 @@ const MOST_RUNS = 64;
 /** So many are looked at for the narrowest; where more hold a number, those that begin last. */
 const MOST_SEEN = MOST_RUNS * 4;
 
-/**
- * Which allotted runs hold a number?
- *
- * Problem: 100,000 runs are usual, they nest and overlap, and one wide run must not make every question slow.
- * Example: runs 1-100, 40-60, 50-50, 70-80; which hold 50? Sorted by first number: 1, 40, 50, 70.
- * Method: sorted by first number in typed arrays, seen as a balanced binary tree whose node i keeps the largest last
- * number below it (an implicit augmented interval tree). A question walks only into subtrees whose largest last number
- * reaches it: log n + the answers. Only numbers are kept per run; a Run is put together when it is asked for.
- */
+/** Which allotted runs hold a number? Only numbers are kept per run; a Run is put together when it is asked for. */
 export class SerialIndex {
-  /** The tables of each pack. */
-  readonly #packs: SchemeTable[][];
+  readonly #packs: PackRuns[];
 
   constructor(columns: readonly RunColumns[]) {
-    this.#packs = columns.map((column) => {
-      const rows = new Map<string, number[]>();
-      column.serials.runs.scheme.forEach((id, i) => {
-        const list = rows.get(id);
-        if (list) list.push(i);
-        else rows.set(id, [i]);
-      });
-      return column.serials.schemes.map((scheme) => new SchemeTable(scheme, column, rows.get(scheme.id) ?? []));
-    });
+    this.#packs = columns.map((column) => new PackRuns(column));
   }
 
   /** Schemes of whose form the number is, whether or not a run holds it. */
   schemesOf(normal: string): { pack: string; scheme: Scheme; number: number }[] {
     const out: { pack: string; scheme: Scheme; number: number }[] = [];
-    for (const { scheme, pack } of this.#packs.flat()) {
+    for (const { pack, scheme } of this.schemes()) {
       const number = numberIn(scheme, normal);
       if (number !== null) out.push({ pack, scheme, number });
     }
@@ -68,7 +55,7 @@ export class SerialIndex {
   }
 
   schemes(): { pack: string; scheme: Scheme }[] {
-    return this.#packs.flat().map(({ scheme, pack }) => ({ scheme, pack }));
+    return this.#packs.flatMap(({ pack, schemes }) => schemes.map((scheme) => ({ scheme, pack })));
   }
 
   /**
@@ -76,26 +63,18 @@ export class SerialIndex {
    * that no pack can push out what another says.
    */
   find(normal: string): Run[] {
-    const runs = this.#packs.flatMap((tables) => {
-      const own: Run[] = [];
-      for (const table of tables) {
-        const number = numberIn(table.scheme, normal);
-        if (number !== null) table.collect(number, own);
-      }
-      return own.sort(narrowestFirst).slice(0, MOST_RUNS);
-    });
-    return runs.sort(narrowestFirst);
+    if (this.#packs.length === 1) return this.#packs[0]!.find(normal);
+    return this.#packs.flatMap((pack) => pack.find(normal)).sort(narrowestFirst);
   }
 
   /** The runs of one scheme that begin next to a number, in order: so many at or before it, so many after it. */
   around(pack: string, scheme: string, number: number, each: number): Run[] {
-    const table = this.#packs.flat().find((one) => one.pack === pack && one.scheme.id === scheme);
-    return table?.around(number, each) ?? [];
+    return this.#packs.find((one) => one.pack === pack)?.around(scheme, number, each) ?? [];
   }
 
   /** The runs that name a model, in order of their numbers. Walks all runs: for showing, not for searching. */
   runsOf(model: string): Run[] {
-    return this.#packs.flat().flatMap((table) => table.runsOf(model));
+    return this.#packs.flatMap((pack) => pack.runsOf(model));
   }
 }
 
@@ -103,99 +82,92 @@ function narrowestFirst(a: Run, b: Run): number {
   return a.lastNumber - a.firstNumber - (b.lastNumber - b.firstNumber) || a.firstNumber - b.firstNumber;
 }
 
-class SchemeTable {
-  readonly scheme: Scheme;
+class PackRuns {
   readonly pack: string;
+  readonly schemes: readonly Scheme[];
   readonly #columns: RunColumns;
-  readonly #firsts: Float64Array;
-  readonly #lasts: Float64Array;
-  /** The largest last number in the subtree of each position. */
-  readonly #reach: Float64Array;
-  readonly #rows: Uint32Array;
+  readonly #table: RunTable;
+  readonly #searches: readonly RunSearch[];
+  /** Sets of models with their references in full, as far as they were asked for. */
+  readonly #models: string[][] = [];
 
-  constructor(scheme: Scheme, columns: RunColumns, rows: readonly number[]) {
-    this.scheme = scheme;
+  constructor(columns: RunColumns) {
+    const { firsts, widths, from, schemes } = columns.table;
     this.pack = columns.pack;
+    this.schemes = schemes;
     this.#columns = columns;
-    const { first, last } = columns.serials.runs;
-    const ends = rows
-      .map((row) => ({
-        row,
-        first: numberInTable(scheme, first[row] ?? '') ?? Number.NaN,
-        last: numberInTable(scheme, last[row] ?? '') ?? Number.NaN,
-      }))
-      .filter((run) => run.first <= run.last)
-      .sort((a, b) => a.first - b.first || b.last - a.last);
-    this.#firsts = Float64Array.from(ends, (run) => run.first);
-    this.#lasts = Float64Array.from(ends, (run) => run.last);
-    this.#rows = Uint32Array.from(ends, (run) => run.row);
-    this.#reach = new Float64Array(ends.length);
-    this.#fillReach(0, ends.length);
+    this.#table = columns.table;
+    this.#searches = schemes.map((_, i) => new RunSearch(firsts, widths, from[i]!, from[i + 1]!));
   }
 
-  /** The tree over [from, to) has its root in the middle; the depth is log2 n, so recursion is safe. */
-  #fillReach(from: number, to: number): number {
-    if (from >= to) return Number.NEGATIVE_INFINITY;
-    const middle = (from + to) >>> 1;
-    const reach = Math.max(this.#lasts[middle]!, this.#fillReach(from, middle), this.#fillReach(middle + 1, to));
-    this.#reach[middle] = reach;
-    return reach;
-  }
-
-  /** Adds the runs that hold the number, until there are enough. */
-  collect(number: number, out: Run[]): void {
-    const walk = (from: number, to: number): void => {
-      if (from >= to || out.length >= MOST_SEEN) return;
-      const middle = (from + to) >>> 1;
-      if (this.#reach[middle]! < number) return;
-      // Later runs are the narrower ones more often: they are taken first, so that the cap keeps them.
-      if (this.#firsts[middle]! <= number) {
-        walk(middle + 1, to);
-        if (this.#lasts[middle]! >= number && out.length < MOST_SEEN) out.push(this.#run(middle));
-      }
-      walk(from, middle);
-    };
-    walk(0, this.#firsts.length);
-  }
-
-  around(number: number, each: number): Run[] {
-    let after = 0;
-    for (let high = this.#firsts.length; after < high; ) {
-      const middle = (after + high) >>> 1;
-      if (this.#firsts[middle]! <= number) after = middle + 1;
-      else high = middle;
+  find(normal: string): Run[] {
+    const found: Place[] = [];
+    for (let scheme = 0; scheme < this.schemes.length && found.length < MOST_SEEN; scheme++) {
+      const number = numberIn(this.schemes[scheme]!, normal);
+      if (number === null) continue;
+      for (const at of this.#searches[scheme]!.holding(number, MOST_SEEN - found.length)) found.push({ scheme, at });
     }
-    const from = Math.max(0, after - each);
-    const to = Math.min(this.#firsts.length, after + each);
-    return Array.from({ length: to - from }, (_, i) => this.#run(from + i));
+    const { firsts, widths } = this.#table;
+    if (found.length > 1) found.sort((a, b) => widths.at(a.at) - widths.at(b.at) || firsts.at(a.at) - firsts.at(b.at));
+    return found.slice(0, MOST_RUNS).map((place) => this.#run(place));
+  }
+
+  around(scheme: string, number: number, each: number): Run[] {
+    const place = this.schemes.findIndex(({ id }) => id === scheme);
+    if (place < 0) return [];
+    const after = this.#searches[place]!.after(number);
+    const from = Math.max(this.#table.from[place]!, after - each);
+    const to = Math.min(this.#table.from[place + 1]!, after + each);
+    return Array.from({ length: to - from }, (_, i) => this.#run({ scheme: place, at: from + i }));
   }
 
   runsOf(model: string): Run[] {
+    const { from, models } = this.#table;
     const out: Run[] = [];
-    for (let i = 0; i < this.#rows.length; i++) {
-      const run = this.#run(i);
-      if (run.models.includes(model)) out.push(run);
-    }
+    this.schemes.forEach((_, scheme) => {
+      for (let at = from[scheme]!; at < from[scheme + 1]!; at++)
+        if (this.#modelsIn(models.at(at)).includes(model)) out.push(this.#run({ scheme, at }));
+    });
     return out;
   }
 
-  #run(position: number): Run {
-    const { runs } = this.#columns.serials;
-    const row = this.#rows[position]!;
-    const first = runs.first[row]!;
-    const date = runs.date?.[row];
+  #run({ scheme, at }: Place): Run {
+    const { firsts, widths, printed, years, places, sources, models, words } = this.#table;
+    const own = this.schemes[scheme]!;
+    const firstNumber = firsts.at(at);
+    const lastNumber = firstNumber + widths.at(at);
+    const forms = printed.at(at);
+    const first = this.#printed(forms & 15, own, firstNumber, 2 * at);
     return {
       pack: this.pack,
-      entry: `${this.scheme.id}-${first.toLowerCase().replace(/[^a-z0-9]/g, '')}`,
-      scheme: this.scheme,
+      entry: `${own.id}-${first.toLowerCase().replace(/[^a-z0-9]/g, '')}`,
+      scheme: own,
       first,
-      last: runs.last[row]!,
-      firstNumber: this.#firsts[position]!,
-      lastNumber: this.#lasts[position]!,
-      models: runs.models[row]!.map(this.#columns.modelRef),
-      year: runs.year?.[row] ?? (date ? Number(date.slice(0, 4)) : null),
-      place: runs.place?.[row] ?? null,
-      source: this.#columns.citation(runs.source?.[row] ?? this.scheme.source),
+      last: this.#printed(forms >> 4, own, lastNumber, 2 * at + 1),
+      firstNumber,
+      lastNumber,
+      models: this.#modelsIn(models.at(at)),
+      year: years.at(at) || null,
+      place: words.places[places.at(at)] ?? null,
+      source: this.#columns.citation(words.sources[sources.at(at)]),
     };
   }
+
+  #printed(form: number, scheme: Scheme, number: number, at: number): string {
+    return form === ODD ? this.#table.words.odd[at]! : printedAs(form, scheme, number);
+  }
+
+  #modelsIn(list: number): string[] {
+    const there = this.#models[list];
+    if (there) return there;
+    const made = this.#table.words.models[list]!.map(this.#columns.modelRef);
+    this.#models[list] = made;
+    return made;
+  }
+}
+
+/** One run of a pack: the place of its scheme, and its own in the columns. */
+interface Place {
+  scheme: number;
+  at: number;
 }

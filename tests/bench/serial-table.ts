@@ -1,7 +1,8 @@
 import { IntervalTree } from 'node-interval-tree';
-import type { Scheme } from '../../src/pack/schema/serials';
+import type { Scheme, Serials } from '../../src/pack/schema/serials';
 import { numberIn, writtenIn } from '../../src/pack/serial-form';
-import { type RunColumns, SerialIndex } from '../../src/pack/serial-index';
+import { SerialIndex } from '../../src/pack/serial-index';
+import { tabulate } from '../../src/pack/serials/run-table';
 
 const SCHEME: Scheme = { id: 'x', prefix: 'X', digits: 9 };
 
@@ -17,7 +18,7 @@ function chance(seed: number): () => number {
 }
 
 export interface Table {
-  columns: RunColumns;
+  serials: Serials;
   spans: { low: number; high: number; row: number }[];
   /** Serials to ask for, within the numbers that were allotted. */
   asked: string[];
@@ -48,13 +49,7 @@ export function tableOf(count: number): Table {
     models: spans.map(({ row }) => [`m${row % 200}`]),
     year: spans.map(({ row }) => 1900 + (row % 60)),
   };
-  const columns: RunColumns = {
-    pack: 'p',
-    serials: { schemes: [SCHEME], runs },
-    modelRef: (ref) => `p/${ref}`,
-    citation: () => null,
-  };
-  return { columns, spans, asked };
+  return { serials: { schemes: [SCHEME], runs }, spans, asked };
 }
 
 export interface Searchable {
@@ -62,8 +57,10 @@ export interface Searchable {
   find(serial: string): { low: number; high: number }[];
 }
 
-export function ours({ columns }: Table): Searchable {
-  const index = new SerialIndex([columns]);
+export function ours({ serials }: Table): Searchable {
+  const index = new SerialIndex([
+    { pack: 'p', table: tabulate(serials), modelRef: (ref) => `p/${ref}`, citation: () => null },
+  ]);
   return { find: (serial) => index.find(serial).map((run) => ({ low: run.firstNumber, high: run.lastNumber })) };
 }
 

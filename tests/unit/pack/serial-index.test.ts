@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Scheme } from '../../../src/pack/schema/serials';
 import { type RunColumns, SerialIndex } from '../../../src/pack/serial-index';
-import { columnsOf, FIVE_DIGITS, indexOf } from './support/runs';
+import { tabulate } from '../../../src/pack/serials/run-table';
+import { columnsFrom, columnsOf, FIVE_DIGITS, indexOf, serialsOf } from './support/runs';
 
 const spans = (index: SerialIndex, serial: string) =>
   index.find(serial).map((run) => [run.firstNumber, run.lastNumber]);
@@ -60,10 +61,11 @@ describe('find', () => {
   });
 
   test('a run is put together from its columns', () => {
+    const scheme = { ...FIVE_DIGITS, source: 'ledger' };
     const columns: RunColumns = {
       pack: 'p',
-      serials: {
-        schemes: [{ ...FIVE_DIGITS, source: 'ledger' }],
+      table: tabulate({
+        schemes: [scheme],
         runs: {
           scheme: ['k', 'k', 'k'],
           first: ['K 20-001', '20101', '20201'],
@@ -74,7 +76,7 @@ describe('find', () => {
           place: ['Hallowdene', null, null],
           source: ['page', null, null],
         },
-      },
+      }),
       modelRef: (ref) => (ref.includes('/') ? ref : `p/${ref}`),
       citation: (id) => (id ? `cited: ${id}` : null),
     };
@@ -83,7 +85,7 @@ describe('find', () => {
       {
         pack: 'p',
         entry: 'k-k20001',
-        scheme: columns.serials.schemes[0],
+        scheme,
         first: 'K 20-001',
         last: 'K 20-100',
         firstNumber: 20001,
@@ -130,24 +132,21 @@ describe('a hostile table', () => {
 
   test('can not fill the answer by naming many schemes of one form', () => {
     const schemes = Array.from({ length: 1000 }, (_, i): Scheme => ({ id: `s${i}`, prefix: 'K', digits: 5 }));
-    const { serials, ...rest } = columnsOf(
-      schemes.map(() => [50, 50] as const),
-      'hostile',
-    );
+    const { runs } = serialsOf(schemes.map(() => [50, 50] as const));
     const index = new SerialIndex([
-      { ...rest, serials: { schemes, runs: { ...serials.runs, scheme: schemes.map(({ id }) => id) } } },
+      columnsFrom({ schemes, runs: { ...runs, scheme: schemes.map(({ id }) => id) } }, 'hostile'),
     ]);
     expect(index.find('K00050')).toHaveLength(64);
   });
 
   test('columns that were never checked: runs that end before they begin or are no numbers are left out', () => {
     expect(indexOf([100, 1]).find('K00050')).toEqual([]);
-    const columns = columnsOf([
+    const serials = serialsOf([
       [1, 100],
       [1, 100],
     ]);
-    columns.serials.runs.first = ['x'];
-    expect(new SerialIndex([columns]).find('K00050')).toEqual([]);
+    serials.runs.first = ['x'];
+    expect(new SerialIndex([columnsFrom(serials)]).find('K00050')).toEqual([]);
   });
 });
 
@@ -169,13 +168,13 @@ describe('schemesOf and schemes', () => {
 });
 
 test('runsOf: the runs of one model, in order of their numbers', () => {
-  const columns = columnsOf([
+  const serials = serialsOf([
     [50, 60],
     [1, 10],
     [20, 30],
   ]);
-  columns.serials.runs.models = [['a'], ['a', 'b'], ['b']];
-  const index = new SerialIndex([columns]);
+  serials.runs.models = [['a'], ['a', 'b'], ['b']];
+  const index = new SerialIndex([columnsFrom(serials)]);
   expect(index.runsOf('p/a').map((run) => run.firstNumber)).toEqual([1, 50]);
   expect(index.runsOf('p/b').map((run) => run.firstNumber)).toEqual([1, 20]);
   expect(index.runsOf('p/c')).toEqual([]);

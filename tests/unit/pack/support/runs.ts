@@ -1,26 +1,33 @@
-import type { Scheme } from '../../../../src/pack/schema/serials';
+import type { Scheme, Serials } from '../../../../src/pack/schema/serials';
 import { type RunColumns, SerialIndex } from '../../../../src/pack/serial-index';
+import { tabulate } from '../../../../src/pack/serials/run-table';
 
 export const FIVE_DIGITS: Scheme = { id: 'k', prefix: 'K', digits: 5 };
 
-/** One pack's columns from plain spans; each run's model tells which span it was. */
-export function columnsOf(spans: readonly (readonly [number, number])[], pack = 'p', scheme = FIVE_DIGITS): RunColumns {
+type Span = readonly [number, number];
+
+/** A pack's runs from plain spans; each run's model tells which span it was. */
+export function serialsOf(spans: readonly Span[], scheme = FIVE_DIGITS): Serials {
   return {
-    pack,
-    serials: {
-      schemes: [scheme],
-      runs: {
-        scheme: spans.map(() => scheme.id),
-        first: spans.map(([first]) => String(first)),
-        last: spans.map(([, last]) => String(last)),
-        models: spans.map((_, i) => [`m${i}`]),
-      },
+    schemes: [scheme],
+    runs: {
+      scheme: spans.map(() => scheme.id),
+      first: spans.map(([first]) => String(first)),
+      last: spans.map(([, last]) => String(last)),
+      models: spans.map((_, i) => [`m${i}`]),
     },
-    modelRef: (ref) => `${pack}/${ref}`,
-    citation: () => null,
   };
 }
 
-export function indexOf(...spans: (readonly [number, number])[]): SerialIndex {
+/** Some runs as one pack's columns, without sources. */
+export function columnsFrom(serials: Serials, pack = 'p'): RunColumns {
+  return { pack, table: tabulate(serials), modelRef: (ref) => `${pack}/${ref}`, citation: () => null };
+}
+
+export function columnsOf(spans: readonly Span[], pack = 'p', scheme = FIVE_DIGITS): RunColumns {
+  return columnsFrom(serialsOf(spans, scheme), pack);
+}
+
+export function indexOf(...spans: Span[]): SerialIndex {
   return new SerialIndex([columnsOf(spans)]);
 }
