@@ -32,6 +32,8 @@ export const explainTexts = {
     noun: (word: string) => `belongs to the noun ${quoted(word)}`,
     weighed: (word: string) => `${quoted(word)} is what was weighed`,
     'other-model': () => 'its sentence names another model',
+    frame: (word: string) => `the clause doesn’t assert it of this thing, by ${quoted(word)}`,
+    retracted: (word: string) => `taken back, by ${quoted(word)}`,
     'listed-thing': () => 'stands in an item of a numbered list that is about another thing',
   },
   came: (what: string) => `-> ${what}`,
