@@ -1,11 +1,13 @@
 import { readClaims } from '../claims/read';
 import type { NameClaim, Reading } from '../claims/reading';
-import { candidates } from '../identify/candidates';
+import { candidatesOf, identify } from '../identify/identify';
 import type { Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
 import type { AuditCase } from './case';
 import { checks } from './checks/index';
+import { likelyOf } from './likely';
 import { mergeAgreeing } from './merge-agreeing';
+import { nextEvidenceOf } from './next-evidence';
 import { priceReport } from './price-report';
 import { deciding, serialCase, serialReport } from './serial-case';
 import type { Audit, CheckId, ClaimedName, Finding } from './types';
@@ -13,7 +15,7 @@ import type { Audit, CheckId, ClaimedName, Finding } from './types';
 export interface AuditOptions {
   /** The day of the audit, an ISO 8601 date: the engine has no clock. */
   asOf: string;
-  /** What the viewer has seen, attribute ref -> value; taken up by identification. */
+  /** What the viewer has seen: attribute ref -> a value of it (an option of `nextEvidence`), null for "can't tell". */
   answers?: Record<string, string | boolean | null>;
   /** The user's own price observations. */
   observations?: readonly unknown[];
@@ -47,7 +49,9 @@ export function caseOf(listing: Listing, knowledge: Knowledge, options: AuditOpt
   const isItem = reading.kind === 'item';
   const serials = isItem ? reading.serials.map((claim) => serialCase(claim, reading, knowledge)) : [];
   const serial = deciding(serials);
-  const possible = isItem ? candidates(reading, serial?.usable ? serial.runs : [], knowledge) : [];
+  const answers = options.answers ?? {};
+  const isCovered = isItem && reading.covering.size > 0;
+  const identified = isCovered ? identify({ reading, serial: serial?.claim ?? null, answers }, knowledge) : null;
   return {
     listing,
     knowledge,
@@ -57,7 +61,9 @@ export function caseOf(listing: Listing, knowledge: Knowledge, options: AuditOpt
     claimed: isItem ? reading.claimedModels : [],
     serials,
     serial,
-    candidates: possible,
+    answers,
+    identified,
+    candidates: identified ? candidatesOf(identified) : [],
     price: priceReport(listing, reading, knowledge, options.asOf),
   };
 }
@@ -95,9 +101,9 @@ export function report(auditCase: AuditCase): Audit {
     claimed: reading.names.flatMap(claimedName),
     serial: serialReport(serial),
     serials: serials.map(serialReport),
-    likely: [],
+    likely: likelyOf(auditCase),
     findings: shownOf(foundIn(auditCase)),
-    nextEvidence: [],
+    nextEvidence: nextEvidenceOf(auditCase),
     price: auditCase.price.report,
     packs: knowledge.packs
       .filter((pack) => reading.covering.has(pack.id))

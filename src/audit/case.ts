@@ -1,5 +1,6 @@
 import type { Reading } from '../claims/reading';
-import type { Candidate } from '../identify/candidates';
+import type { Answers } from '../identify/evidence';
+import type { Candidate, Identified } from '../identify/identify';
 import type { Listing } from '../listing/types';
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import type { Run } from '../pack/serial-index';
@@ -20,6 +21,10 @@ export interface AuditCase {
   serials: readonly SerialCase[];
   /** The serial that decides, if any. */
   serial: SerialCase | null;
+  answers: Answers;
+  /** Which one it is likely to be; null for what is no thing on sale, or what no pack covers. */
+  identified: Identified | null;
+  /** Models and types with their probabilities, the likeliest first. */
   candidates: readonly Candidate[];
   price: { report: PriceReport; band: StatedBand | null; model: ModelKnown | null };
 }

@@ -1,0 +1,80 @@
+import type { Reading } from '../claims/reading';
+import type { Evidence } from '../identify/evidence';
+import type { Weighed } from '../identify/grounds';
+import type { Leaves } from '../identify/leaves';
+import type { ModelKnown } from '../pack/knowledge';
+import { identifyTexts as texts } from '../text/catalogue/identify';
+import type { Ground } from './types';
+import { allowedText, say, valueLabel } from './words';
+
+/** What the words of a ground are made of. */
+export interface Told {
+  reading: Reading;
+  evidence: Evidence;
+  /** The serial that decides, as written. */
+  serial: string | null;
+  answers: Readonly<Record<string, string | boolean | null>>;
+}
+
+/** One piece of evidence in words, as it speaks for or against a model, a type or (null) none of them. */
+export function groundOf({ piece, bits }: Weighed, model: ModelKnown | null, told: Told): Ground {
+  return { text: textOf({ piece, bits }, model, told), bits };
+}
+
+function textOf({ piece, bits }: Weighed, model: ModelKnown | null, told: Told): string {
+  switch (piece.kind) {
+    case 'prior':
+      return priorText(model, bits > 0);
+    case 'serial':
+      return serialText(model, told);
+    case 'name':
+      return texts.name.called(told.reading.names[0]?.quote ?? '');
+    case 'stated':
+      return statedText(piece.attribute, told);
+    case 'claimed':
+    case 'seen': {
+      const one = told.evidence.attributes.find(({ attribute }) => attribute === piece.attribute);
+      if (!one) return '';
+      const name = say(one.leaves.attribute.def.label);
+      const said =
+        piece.kind === 'seen'
+          ? texts.seen(name, valueText(told.answers[piece.attribute] ?? '', one.leaves))
+          : one.said
+              .map(({ value, denied }) =>
+                (denied ? texts.claimedNot : texts.claimed)(name, valueText(value, one.leaves)),
+              )
+              .join(' ');
+      return texts.join(said, knownText(model, one.leaves));
+    }
+  }
+}
+
+function priorText(model: ModelKnown | null, more: boolean): string {
+  if (model?.def.number !== undefined)
+    return (more ? texts.prior.commoner : texts.prior.rarer)(model.def.number.toLocaleString('en-GB'));
+  if (model?.isType !== false) return more ? texts.prior.kindCommoner : texts.prior.kindRarer;
+  return more ? texts.prior.moreLikely : texts.prior.lessLikely;
+}
+
+function serialText(model: ModelKnown | null, { evidence, serial }: Told): string {
+  const shown = serial ?? '';
+  if (!model || model.isType) return texts.serial.anyMaker(shown);
+  return (evidence.numbered.has(model.ref) ? texts.serial.inRuns : texts.serial.outside)(shown);
+}
+
+function statedText(key: string, { reading }: Told): string {
+  if (key === 'year') return texts.year;
+  if (key === 'place') return texts.place;
+  const attribute = reading.measures.find((claim) => claim.attribute.ref === key)?.attribute;
+  return texts.measure(attribute ? say(attribute.def.label) : key);
+}
+
+export function valueText(value: string | boolean, { attribute }: Leaves): string {
+  return typeof value === 'boolean' ? (value ? texts.yes : texts.no) : valueLabel(attribute, value);
+}
+
+function knownText(model: ModelKnown | null, { attribute }: Leaves): string {
+  const facts = model?.facts.get(attribute.ref) ?? [];
+  const values = [...new Set(facts.map((fact) => allowedText(attribute, fact.allowed)))];
+  return values.length > 0 ? texts.known(values.join('; ')) : texts.knownNothing;
+}

@@ -1,0 +1,86 @@
+/**
+ * Every figure that identification takes for granted, with its reason. Where no source is named it is an assumption of
+ * common practice; packs override what they can (numbers made, survival, rates of mistaking, trust).
+ */
+
+/**
+ * What an old machine on the market is, before anything is known of it: of a maker that some pack knows; one of a
+ * brand-free type by a maker that none knows; or nothing of the kind. There were far more makers than any club knows.
+ * Assumed.
+ */
+export const SHARES = { known: 0.35, type: 0.6, none: 0.05 };
+/** Numbers for a model whose pack states none, where no other of the pack does either. Only their ratio counts. */
+export const UNSTATED = { number: 10_000, survival: 0.1 };
+
+/** A firm fact may be wrong, or the very machine rebuilt: so much is left for all other values together. Assumed. */
+export const FIRM_SHARE = 0.99;
+/** "Usually". Assumed: between "most" and "nearly all". */
+export const USUAL_SHARE = 0.85;
+/** Where values can stand beside each other (drive), so many were converted to one that isn't listed. Assumed. */
+export const CONVERTED_SHARE = 0.12;
+
+/** Trust where the pack states none: how often the word, or the eye, is right. Assumed. */
+export const TRUST = { seller: 0.75, eye: 0.85 };
+/** Of a word used loosely, or a guess, only half of what it tells over chance is taken. Assumed. */
+export const LOOSE_WORTH = 0.5;
+/** A condition of which nothing is known (a range of numbers, without the number): even. Assumed. */
+export const UNKNOWN_CONDITION = 0.5;
+
+/**
+ * What the seller takes the thing for. He may know no model's name; he may take it for what the pack says that it is
+ * mistaken for, at its rate; for a sister of the same family or maker; or for anything. Assumed, but for the pack's rates.
+ */
+export const BELIEF = {
+  vague: 0.35,
+  /** The pack's rates together at most. */
+  mistakenMost: 0.5,
+  sister: 0.03,
+  any: 0.004,
+  /** A machine of an unknown maker, or of none of the kind, that is sold under a known model's name. */
+  passedOff: 0.03,
+};
+/** Who takes it for another model copies that one's whole list; else he describes what he has before him. Assumed. */
+export const COPIES = 0.7;
+/** A name that the advert gives to something else, or that was read wrongly. Assumed. */
+export const NAME_ASTRAY = 0.002;
+/** "I think it is a ...": the name is so much less sure. Assumed. */
+export const NAME_GUESSED_ASTRAY = 0.2;
+/** A known maker's name on a machine that isn't his: dealers' badges, transfers. Assumed. */
+export const MAKER_ASTRAY = 0.02;
+
+/** How often a number that is called the serial is something else (a casting, a patent); and one that nothing calls so. */
+export const NOT_THE_SERIAL = { called: 0.03, uncalled: 0.3, doubted: 0.5 };
+/** A serial read or typed wrongly. Assumed: one in fifty. */
+export const MISREAD = 0.02;
+/** How many wrong readings a number has: each digit for another, one too many or too few. For 6 digits; order of size only. */
+export const WRONG_READINGS = 40;
+/** A number that its maker's tables leave out, and where they say that they are complete. Assumed. */
+export const GAP = { open: 0.02, complete: 0.002 };
+/** A number in a form that the tables of its maker don't know. Assumed. */
+export const OTHER_FORM = 0.01;
+/** How makers write numbers: digits alone so often; else one to three letters; four to eleven digits. Assumed, alike. */
+export const FORMS = { digitsOnly: 0.6, letterCounts: 3, digitCounts: 8 };
+
+/** Sellers' years are estimates as often as not. Assumed. */
+export const YEAR_TRUST = 0.7;
+/** A year that tells nothing falls anywhere in the hundred years of the trade; a place on one of so many. Assumed. */
+export const ANY_YEAR = 1 / 100;
+export const PLACE_TRUST = 0.9;
+export const ANY_PLACE = 1 / 20;
+
+/** A reading on a scale: slack as a share of it, more with "about"; how often the case was on it though nobody says so. */
+export const SCALE = { slack: 0.05, guessed: 0.2, cased: 0.2, casedSaid: 0.8, outside: 0.05 };
+
+/**
+ * What it costs to learn something: to read the advert again, to ask for a photo and wait, to go and see. Assumed: a
+ * photo is worth three readings, a visit four photos.
+ */
+export const EFFORT = { read: 1, photo: 3, visit: 12 };
+/** Hypotheses that together have less than this are left out of the search for what to ask, never of the answer. */
+export const PRUNED_MASS = 0.001;
+/** Above this it counts as settled: then only what could still change the mind is worth asking. */
+export const SETTLED = 0.97;
+/** Less than this isn't worth a question, in bits. */
+export const LEAST_BITS = 0.02;
+/** How likely an answer must be to change the mind, to be worth asking when it is settled. Assumed. */
+export const LEAST_CHANGE = 0.002;

@@ -1,0 +1,122 @@
+import type { SerialClaim } from '../claims/reading';
+import type { Knowledge, ModelKnown } from '../pack/knowledge';
+import { misreadings } from '../pack/misreadings';
+import type { Scheme } from '../pack/schema/serials';
+import type { Run } from '../pack/serial-index';
+import { FORMS, GAP, MISREAD, NOT_THE_SERIAL, OTHER_FORM, UNSTATED, WRONG_READINGS } from './assumptions';
+import type { NumberedIn } from './condition-share';
+import type { Hypothesis } from './field';
+
+/** What a serial says of each hypothesis. */
+export interface SerialEvidence {
+  /** Natural logarithms. */
+  logs: Float64Array;
+  /** Models in whose runs it lies, with the narrowest run. */
+  numbered: Map<string, NumberedIn>;
+}
+
+/**
+ * How likely this number is on each. Every machine of a model has one of its numbers, so a number in its runs is the
+ * likelier the fewer were made; one outside of them is a gap or a slip; one of a form that its maker doesn't use is
+ * rather another maker's, whose numbers may be any.
+ */
+export function serialEvidence(
+  serial: Pick<SerialClaim, 'normal' | 'stated' | 'doubted'>,
+  hypotheses: readonly Hypothesis[],
+  knowledge: Knowledge,
+  covering: ReadonlySet<string>,
+): SerialEvidence {
+  const { normal } = serial;
+  const runs = knowledge.serials.find(normal).filter((run) => covering.has(run.pack));
+  const matching = knowledge.serials.schemesOf(normal).filter(({ pack }) => covering.has(pack));
+  const slips = runs.length > 0 ? [] : misreadings(normal, knowledge, covering);
+  const numbered = numberedIn(runs, matching);
+  const slipsOf = countEach(slips.flatMap((slip) => [...new Set(slip.runs.flatMap((run) => run.models))]));
+  const makers = new Makers(knowledge, hypotheses);
+  const anyone = anyMakers(normal);
+  const astray = serial.doubted
+    ? NOT_THE_SERIAL.doubted
+    : serial.stated
+      ? NOT_THE_SERIAL.called
+      : NOT_THE_SERIAL.uncalled;
+  const logs = Float64Array.from(hypotheses, ({ model }) => {
+    const schemes = model && !model.isType ? makers.schemesOf(model) : [];
+    let chance = anyone;
+    if (model && schemes.length > 0) {
+      const made = model.def.number ?? UNSTATED.number;
+      if (numbered.has(model.ref)) chance = (1 - MISREAD - GAP.open) / made;
+      else {
+        const own = matching.filter(({ scheme }) => schemes.includes(scheme));
+        const gap = own.some(({ scheme }) => !scheme.complete) ? GAP.open : own.length > 0 ? GAP.complete : 0;
+        const near = own.length > 0 ? MISREAD / makers.madeBy(model) : 0;
+        const slip = (MISREAD * (slipsOf.get(model.ref) ?? 0)) / WRONG_READINGS / made;
+        chance = gap / makers.madeBy(model) + near + slip + OTHER_FORM * anyone;
+      }
+    }
+    return Math.log((1 - astray) * chance + astray * anyone);
+  });
+  return { logs, numbered };
+}
+
+/** The narrowest run of each model with the number in its scheme; runs come narrowest first. */
+function numberedIn(
+  runs: readonly Run[],
+  matching: readonly { pack: string; scheme: Scheme; number: number }[],
+): Map<string, NumberedIn> {
+  const out = new Map<string, NumberedIn>();
+  for (const run of runs) {
+    const number = matching.find(({ scheme }) => scheme === run.scheme)?.number;
+    if (number === undefined) continue;
+    for (const model of run.models) if (!out.has(model)) out.set(model, { run, number });
+  }
+  return out;
+}
+
+/** How likely a maker of whom nothing is known has this number: by its letters and digits alone. */
+function anyMakers(normal: string): number {
+  const letters = (normal.match(/[A-Z]/g) ?? []).length;
+  const digits = (normal.match(/\d/g) ?? []).length;
+  const form =
+    letters === 0 ? FORMS.digitsOnly : ((1 - FORMS.digitsOnly) / FORMS.letterCounts) * 26 ** -Math.min(letters, 12);
+  return (form / FORMS.digitCounts) * 10 ** -Math.min(digits, 20);
+}
+
+function countEach(refs: readonly string[]): Map<string, number> {
+  const out = new Map<string, number>();
+  for (const ref of refs) out.set(ref, (out.get(ref) ?? 0) + 1);
+  return out;
+}
+
+/** Which schemes are of a model's maker, and how many things that maker made. */
+class Makers {
+  readonly #schemes = new Map<string, Scheme[]>();
+  readonly #made = new Map<string, number>();
+
+  constructor(knowledge: Knowledge, hypotheses: readonly Hypothesis[]) {
+    for (const { pack, scheme } of knowledge.serials.schemes()) {
+      const key = keyOf(pack, scheme.maker);
+      this.#schemes.set(key, [...(this.#schemes.get(key) ?? []), scheme]);
+    }
+    for (const { model } of hypotheses) {
+      if (!model || model.isType) continue;
+      const key = keyOf(model.pack, makerOf(model));
+      this.#made.set(key, (this.#made.get(key) ?? 0) + (model.def.number ?? UNSTATED.number));
+    }
+  }
+
+  schemesOf(model: ModelKnown): readonly Scheme[] {
+    return this.#schemes.get(keyOf(model.pack, makerOf(model))) ?? [];
+  }
+
+  madeBy(model: ModelKnown): number {
+    return this.#made.get(keyOf(model.pack, makerOf(model))) ?? UNSTATED.number;
+  }
+}
+
+export function makerOf(model: ModelKnown): string | undefined {
+  return model.def.maker ?? model.family?.def.maker;
+}
+
+function keyOf(pack: string, maker: string | undefined): string {
+  return `${pack}/${maker?.toLowerCase() ?? ''}`;
+}
