@@ -165,9 +165,9 @@ export const findingTexts = {
     serialAsk: 'Could you send me the serial number, with a photo of it close up?',
     photos: 'The advert shows no photograph.',
     photosAsk: 'Could you send photos of the whole machine from all sides and of the underside?',
-    model: 'The advert doesn’t say which model it is.',
+    model: 'The advert names no model that is known here.',
+    photograph: (label: string, tells: string) => `Look for, or ask for, a photo of ${label}. ${tells}`,
     modelAsk: 'Is there a model name or number on a plate or decal? A photo would help.',
-    attribute: (attribute: string) => `The advert doesn’t say: ${attribute}.`,
   },
   source: {
     none: 'no source given',

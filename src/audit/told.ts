@@ -1,0 +1,62 @@
+import type { Allowed, AttributeKnown } from '../pack/knowledge';
+import { assertions } from './assertions';
+import { type AuditCase, type HeldAgainst, heldAgainst } from './case';
+import { conditionsOf, isAsserted } from './claims-held';
+import { factsInForce } from './conditions';
+
+/**
+ * Is it told which value the attribute has: by the advert itself, else by the claimed model, else by all that the thing
+ * may well be? "Round bobbin" tells nothing where round bobbins are of several kinds.
+ */
+export function isTold(auditCase: AuditCase, attribute: AttributeKnown): boolean {
+  const said = assertions(auditCase).some(
+    (one) =>
+      one.attribute === attribute && !one.denied && !one.guessed && !one.loose && oneValue(attribute, one.allowed),
+  );
+  if (said || auditCase.reading.measures.some((one) => one.attribute === attribute && isAsserted(one))) return true;
+  const { each, all } = heldAgainst(auditCase);
+  const values = (each.length > 0 ? each : all).map((held) => known(auditCase, held, attribute));
+  return values.length > 0 && values[0] !== null && values.every((value) => value === values[0]);
+}
+
+/** Is this one of the values that the advert, or every claimed model, gives the attribute? */
+export function isSaid(auditCase: AuditCase, attribute: AttributeKnown, wanted: Allowed): boolean {
+  const asserted = assertions(auditCase).some(
+    (one) => one.attribute === attribute && !one.denied && meets(one.allowed, wanted),
+  );
+  if (asserted) return true;
+  const { each } = heldAgainst(auditCase);
+  return (
+    each.length > 0 && each.every((held) => inForce(auditCase, held, attribute).some((one) => within(one, wanted)))
+  );
+}
+
+/** The one value that all facts in force allow, or null. */
+function known(auditCase: AuditCase, held: HeldAgainst, attribute: AttributeKnown): string | null {
+  const values = inForce(auditCase, held, attribute).map((allowed) => oneValue(attribute, allowed));
+  return values[0] && values.every((value) => value === values[0]) ? values[0] : null;
+}
+
+function inForce(auditCase: AuditCase, { model, run }: HeldAgainst, attribute: AttributeKnown): Allowed[] {
+  const { facts, whole } = factsInForce(model, attribute.ref, conditionsOf(auditCase, run));
+  return whole ? facts.map(({ allowed }) => allowed) : [];
+}
+
+/** The value where only one is allowed, and it has no narrower kinds. */
+function oneValue({ def }: AttributeKnown, allowed: Allowed): string | null {
+  if (allowed.kind === 'yes-no') return String(allowed.value);
+  if (allowed.kind === 'range') return `${allowed.from}-${allowed.to}`;
+  const [value] = allowed.values;
+  const isWide = def.kind === 'choice' && def.values.some((other) => other.within === value);
+  return allowed.values.size === 1 && value !== undefined && !isWide ? value : null;
+}
+
+function meets(a: Allowed, b: Allowed): boolean {
+  if (a.kind === 'values' && b.kind === 'values') return [...a.values].some((value) => b.values.has(value));
+  return a.kind === 'yes-no' && b.kind === 'yes-no' && a.value === b.value;
+}
+
+function within(a: Allowed, b: Allowed): boolean {
+  if (a.kind === 'values' && b.kind === 'values') return [...a.values].every((value) => b.values.has(value));
+  return meets(a, b);
+}
