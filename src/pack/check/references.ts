@@ -15,6 +15,7 @@ export function checkReferences(pack: Pack): PackIssue[] {
   const facts = new FactCheck(pack, lookup);
   if (pack.about.extends === pack.about.id)
     lookup.add('about.extends', texts.what.itself(pack.about.id), texts.expected.anotherPack);
+  lookup.ref('about.covers.first', pack.about.covers.first, 'attributes');
   checkAttributes(pack, lookup);
   pack.families?.forEach((family, i) => {
     facts.facts(`families[${i}].facts`, family.facts);

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { list, table } from './lists';
-import { Address, Currency, entry, Id, Language, LocalText, PartialDate, Phrase, Text } from './parts';
+import { Address, Currency, entry, Id, Language, LocalText, PartialDate, Phrase, Ref, Text } from './parts';
 
 /** A citation: words, or words with an address. `common` marks what the trade takes for granted without a source. */
 export const Citation = z.union([
@@ -13,6 +13,9 @@ export const Citation = z.union([
   }),
 ]);
 
+/** Drawings on which an attribute's `place` can be shown. */
+export const Outline = z.enum(['sewing-machine', 'typewriter']);
+
 /** What kind of thing the pack speaks of. A pack is silent about an advert that shows none of these words. */
 export const Covers = entry({
   thing: LocalText,
@@ -21,6 +24,10 @@ export const Covers = entry({
   parts: z.optional(list(Phrase)),
   /** Words that show another thing which shares a word with this one. */
   not: z.optional(list(Phrase)),
+  /** The outline drawing of the thing; none where left out. */
+  outline: z.optional(Outline),
+  /** The attribute that is asked about first of a thing that somebody has before them. */
+  first: z.optional(Ref),
 });
 
 export const About = entry({
@@ -43,5 +50,6 @@ export const About = entry({
   note: z.optional(LocalText),
 });
 
+export type Outline = z.infer<typeof Outline>;
 export type About = z.infer<typeof About>;
 export type Citation = z.infer<typeof Citation>;

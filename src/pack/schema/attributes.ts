@@ -12,6 +12,8 @@ const common = {
   /** A named place on the outline drawing of the thing. */
   place: z.optional(Id),
   see: z.optional(LocalText),
+  /** The question to whoever has the thing before them: "Where does the bobbin go in?" */
+  question: z.optional(LocalText),
   /** The question to a seller. */
   ask: z.optional(LocalText),
   /** read: in the advert again; photo: ask for one; visit: go and see. */
