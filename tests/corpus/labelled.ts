@@ -25,8 +25,17 @@ export const AS_OF = '2026-11-25';
 
 const at = (path: string): URL => new URL(`../../${path}`, import.meta.url);
 
-export function demoKnowledge(): Knowledge {
-  const packs = ['src/pack/shipped/trade.json', 'fixtures/packs/grindlewade-circle.json'].map((path) => {
+/** The labelled sets, each with the club's pack that its labels were held against, beside the trade's. */
+export const SETS = {
+  tuned: 'grindlewade-circle',
+  measured: 'grindlewade-circle',
+  'other-club': 'selvage-bench',
+} as const;
+
+export type SetName = keyof typeof SETS;
+
+export function knowledgeFor(set: SetName): Knowledge {
+  const packs = ['src/pack/shipped/trade.json', `fixtures/packs/${SETS[set]}.json`].map((path) => {
     const { pack, issues } = parsePack(readFileSync(at(path), 'utf8'));
     if (!pack) throw new Error(`${path}: ${JSON.stringify(issues?.[0])}`);
     return pack;
@@ -34,8 +43,13 @@ export function demoKnowledge(): Knowledge {
   return compile(packs);
 }
 
-export function labelled(half: 'tuned' | 'measured'): Labelled[] {
-  const folder = at(`fixtures/drafts/corpus/${half}/`);
+/** What the demo's adverts are held against. */
+export function demoKnowledge(): Knowledge {
+  return knowledgeFor('tuned');
+}
+
+export function labelled(set: SetName): Labelled[] {
+  const folder = at(`fixtures/drafts/corpus/${set}/`);
   return readdirSync(folder)
     .filter((file) => file.endsWith('.json'))
     .sort()
