@@ -36,17 +36,17 @@ export const BELIEF = {
   mistakenMost: 0.5,
   sister: 0.03,
   any: 0.004,
-  /** A machine of an unknown maker, or of none of the kind, that is sold under a known model's name. */
-  passedOff: 0.03,
+  /** Of a hundred that bear a known model's name so many are of an unknown maker; most of those are of its type. */
+  passedOff: 0.06,
+  alike: 0.8,
 };
 /** Who takes it for another model copies that one's whole list; else he describes what he has before him. Assumed. */
 export const COPIES = 0.7;
-/** A name that the advert gives to something else, or that was read wrongly. Assumed. */
-export const NAME_ASTRAY = 0.002;
-/** "I think it is a ...": the name is so much less sure. Assumed. */
+/** A name that is of something else in the advert, or was read wrongly; of a guess ("I think it is a ..."). Assumed. */
+export const NAME_ASTRAY = 0.02;
 export const NAME_GUESSED_ASTRAY = 0.2;
-/** A known maker's name on a machine that isn't his: dealers' badges, transfers. Assumed. */
-export const MAKER_ASTRAY = 0.02;
+/** "It is not a ...", and it is one after all. Assumed. */
+export const NAME_DENIED = 0.05;
 
 /** How often a number that is called the serial is something else (a casting, a patent); and one that nothing calls so. */
 export const NOT_THE_SERIAL = { called: 0.03, uncalled: 0.3, doubted: 0.5 };

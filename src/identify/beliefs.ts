@@ -1,31 +1,35 @@
 import type { ModelKnown } from '../pack/knowledge';
 import { BELIEF } from './assumptions';
-import type { Field } from './field';
-import { makerOf } from './serial-likelihood';
+import { type Field, makerOf } from './field';
 
 /**
- * For what a seller takes the thing, given what it is: P(taken for B | it is M), as a few rates of its own for each M
- * and even shares over groups, so that thousands of models need no table of all pairs.
+ * For what a seller takes the thing, given what it is: P(taken for B | it is M). A few rates of its own for each M, and
+ * rates over groups that are shared out by how common each B is, so that thousands of models need no table of all
+ * pairs. A machine of an unknown maker is sold under a known name so often that of all that bear a name a stated share
+ * is something else: mostly machines of that model's own type.
  */
 export interface Beliefs {
   /** The seller knows no model's name. */
   vague: Float64Array;
   /** He takes it for what it is. */
   right: Float64Array;
-  /** For M: models by their position that it is taken for, at which rate. */
+  /** For M: positions that it is taken for, at which rate. */
   rates: readonly (readonly { taken: number; rate: number }[])[];
-  /** For M: its group, with the rate that each member of it but M is taken for. -1: none. */
+  /** For M: its group, or -1; and the rate per weight of a member other than M. */
   group: Int32Array;
   groupRate: Float64Array;
   groups: readonly (readonly number[])[];
-  /** For M: the rate that each model but M is taken for. */
+  /** For M: the rate per weight of any model other than M. */
   anyRate: Float64Array;
+  /** How common each is: 0 for what can't be named (types and "none"). */
+  weight: Float64Array;
   /** Positions of all that a seller can name: models of makers, not types. */
   nameable: readonly number[];
 }
 
 const kept = new WeakMap<Field, Beliefs>();
 
+/** Made once for a field: it takes long and doesn't change. */
 export function beliefsOf(field: Field): Beliefs {
   const there = kept.get(field);
   if (there) return there;
@@ -35,12 +39,21 @@ export function beliefsOf(field: Field): Beliefs {
 }
 
 function beliefs(field: Field): Beliefs {
-  const { hypotheses } = field;
+  const { hypotheses, logPrior } = field;
   const count = hypotheses.length;
-  const nameable = hypotheses.flatMap(({ model }, i) => (model && !model.isType ? [i] : []));
   const groups = new Groups();
-  const groupOf = (model: ModelKnown): number =>
+  const kinOf = (model: ModelKnown): number =>
     groups.position(model.family?.ref ?? `${model.pack} ${makerOf(model)?.toLowerCase() ?? ''}`);
+  const nameable = hypotheses.flatMap(({ model }, i) => (model && !model.isType ? [i] : []));
+  const weight = new Float64Array(count);
+  for (const i of nameable) {
+    const model = hypotheses[i]!.model!;
+    weight[i] = Math.exp(logPrior[i]!);
+    groups.add(kinOf(model), i, weight[i]!);
+    const type = field.positionOf(model.def.type, model.pack);
+    if (type !== undefined) groups.add(groups.position(`type ${type}`), i, weight[i]!);
+  }
+  const all = nameable.reduce((sum, i) => sum + weight[i]!, 0);
   const out = {
     vague: new Float64Array(count),
     right: new Float64Array(count),
@@ -48,34 +61,28 @@ function beliefs(field: Field): Beliefs {
     group: new Int32Array(count).fill(-1),
     groupRate: new Float64Array(count),
     anyRate: new Float64Array(count),
-    nameable,
   };
-  for (const i of nameable) {
-    const { model } = hypotheses[i]!;
-    groups.add(groupOf(model!), i);
-    const type = field.positionOf(model!.def.type, model!.pack);
-    if (type !== undefined) groups.add(groups.position(`type ${type}`), i);
-  }
   hypotheses.forEach(({ model }, i) => {
-    const isNameable = model !== null && !model.isType;
-    const key = isNameable ? groupOf(model) : model ? groups.position(`type ${i}`) : -1;
-    const others = (groups.members[key]?.length ?? 0) - Number(isNameable);
-    const anyOthers = nameable.length - Number(isNameable);
-    const inGroup = isNameable ? BELIEF.sister : model ? BELIEF.passedOff : 0;
-    const anywhere = isNameable ? BELIEF.any : model ? BELIEF.any : BELIEF.passedOff;
-    if (others > 0) {
-      out.group[i] = key;
-      out.groupRate[i] = inGroup / others;
+    const isNameable = weight[i]! > 0;
+    const group = isNameable ? kinOf(model!) : model ? groups.position(`type ${i}`) : -1;
+    const kin = group < 0 ? 0 : groups.weights[group]! - weight[i]!;
+    const others = all - weight[i]!;
+    const { sister, any, passedOff, alike } = BELIEF;
+    if (isNameable) {
+      out.groupRate[i] = kin > 0 ? sister / kin : 0;
+      out.anyRate[i] = others > 0 ? any / others : 0;
+    } else {
+      const own = Math.exp(logPrior[i]!);
+      out.groupRate[i] = passedOff * alike * Math.min(1 / own, kin > 0 ? BELIEF.mistakenMost / kin : 0);
+      out.anyRate[i] = passedOff * (1 - alike);
     }
-    if (anyOthers > 0) out.anyRate[i] = (anywhere + (others > 0 ? 0 : inGroup)) / anyOthers;
+    if (kin > 0) out.group[i] = group;
     const strayed =
-      out.rates[i]!.reduce((sum, one) => sum + one.rate, 0) +
-      out.groupRate[i]! * Math.max(0, others) +
-      out.anyRate[i]! * Math.max(0, anyOthers);
-    out.vague[i] = isNameable ? BELIEF.vague * (1 - strayed) : 1 - strayed;
+      out.rates[i]!.reduce((sum, one) => sum + one.rate, 0) + out.groupRate[i]! * kin + out.anyRate[i]! * others;
+    out.vague[i] = (isNameable ? BELIEF.vague : 1) * (1 - strayed);
     out.right[i] = isNameable ? (1 - BELIEF.vague) * (1 - strayed) : 0;
   });
-  return { ...out, groups: groups.members };
+  return { ...out, groups: groups.members, weight, nameable };
 }
 
 /** The rates that the pack states, together no more than what leaves the seller usually right. */
@@ -92,6 +99,7 @@ function stated(model: ModelKnown, field: Field): { taken: number; rate: number 
 
 class Groups {
   readonly members: number[][] = [];
+  readonly weights: number[] = [];
   readonly #positions = new Map<string, number>();
 
   position(key: string): number {
@@ -99,10 +107,12 @@ class Groups {
     if (there !== undefined) return there;
     this.#positions.set(key, this.members.length);
     this.members.push([]);
+    this.weights.push(0);
     return this.members.length - 1;
   }
 
-  add(group: number, member: number): void {
+  add(group: number, member: number, weight: number): void {
     this.members[group]!.push(member);
+    this.weights[group]! += weight;
   }
 }

@@ -73,7 +73,7 @@ export function evidenceOf({ reading, serial, answers }: Asked, knowledge: Knowl
   const places = placeLogs(reading, hypotheses);
   if (years) stated.set('year', years);
   if (places) stated.set('place', places);
-  return { field, names: namesHeard(reading), serial: number?.logs ?? null, numbered, attributes, stated };
+  return { field, names: namesHeard(reading, field), serial: number?.logs ?? null, numbered, attributes, stated };
 }
 
 /** What the viewer saw of it; "can't tell" tells nothing. */

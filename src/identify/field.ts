@@ -47,3 +47,7 @@ export function fieldOf(knowledge: Knowledge, covering: ReadonlySet<string>): Fi
   fields.set(key, field);
   return field;
 }
+
+export function makerOf(model: ModelKnown): string | undefined {
+  return model.def.maker ?? model.family?.def.maker;
+}

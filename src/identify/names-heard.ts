@@ -1,46 +1,61 @@
 import type { Reading } from '../claims/reading';
 import type { ModelKnown } from '../pack/knowledge';
-import { MAKER_ASTRAY, NAME_ASTRAY, NAME_GUESSED_ASTRAY } from './assumptions';
-import { makerOf } from './serial-likelihood';
+import { NAME_ASTRAY, NAME_DENIED, NAME_GUESSED_ASTRAY } from './assumptions';
+import { type Field, makerOf } from './field';
 
-/** How likely the advert's names are from a seller who takes the thing for a model, or for none in particular. */
+/** How likely the advert's names are, from a seller who takes the thing for a model, or for none in particular. */
 export interface NamesHeard {
   /** Something was named. */
   any: boolean;
-  /** The seller takes it for this model. */
   takenFor: (model: ModelKnown) => number;
-  /** He knows no model: of the maker, if he names one, it is what it truly is. */
+  /** He knows no model: of the maker, if he names one, it mostly is what it truly is. */
   vague: (truth: ModelKnown | null) => number;
 }
 
-/** An advert that names nothing tells nothing: many sellers don't look. */
-export function namesHeard(reading: Reading): NamesHeard {
-  const models = reading.claimedModels.filter((model) => !model.isType);
+/**
+ * A name that went astray (it is of something else in the text, a dealer's badge, a bad reading) falls on models as
+ * often as they turn up. An advert that names nothing tells nothing: many sellers don't look.
+ */
+export function namesHeard(reading: Reading, { hypotheses, logPrior }: Field): NamesHeard {
   const denied = new Set(
     reading.names.flatMap((name) => (name.stance === 'denies' && 'model' in name.of ? [name.of.model] : [])),
   );
-  const unless = (model: ModelKnown | null): number => (model && denied.has(model) ? NAME_GUESSED_ASTRAY : 1);
-  if (models.length > 0) {
-    const first = reading.names.find((name) => 'model' in name.of && models.includes(name.of.model));
-    const astray = first?.stance === 'guesses' ? NAME_GUESSED_ASTRAY : NAME_ASTRAY;
-    const named = new Set(models);
-    return { any: true, takenFor: (model) => (named.has(model) ? 1 - astray : astray), vague: () => astray };
-  }
-  const isMeant = kinMeant(reading);
-  if (!isMeant) return { any: denied.size > 0, takenFor: unless, vague: unless };
-  const fits = (model: ModelKnown | null): number =>
-    (model && isMeant(model) ? 1 - MAKER_ASTRAY : MAKER_ASTRAY) * unless(model);
-  return { any: true, takenFor: fits, vague: fits };
+  const unlessDenied = (model: ModelKnown | null): number => (model && denied.has(model) ? NAME_DENIED : 1);
+  const meant = modelsMeant(reading);
+  if (!meant) return { any: denied.size > 0, takenFor: unlessDenied, vague: unlessDenied };
+  const common = hypotheses.reduce(
+    (sum, { model }, i) => (model && meant.includes(model) ? sum + Math.exp(logPrior[i]!) : sum),
+    0,
+  );
+  const stray = meant.astray * common;
+  const right = (model: ModelKnown | null): number =>
+    (model && meant.includes(model) ? 1 - meant.astray : stray) * unlessDenied(model);
+  return { any: true, takenFor: right, vague: meant.exact ? () => stray : right };
 }
 
-/** The family, else the maker, that the advert names. */
-function kinMeant(reading: Reading): ((model: ModelKnown) => boolean) | null {
+interface Meant {
+  includes: (model: ModelKnown) => boolean;
+  /** Models are named, not their maker or family alone. */
+  exact: boolean;
+  astray: number;
+}
+
+/** The models named; else those of the family, else of the maker that is named. */
+function modelsMeant(reading: Reading): Meant | null {
+  const models = new Set(reading.claimedModels.filter((model) => !model.isType));
+  if (models.size > 0) {
+    const first = reading.names.find((name) => 'model' in name.of && models.has(name.of.model));
+    const astray = first?.stance === 'guesses' ? NAME_GUESSED_ASTRAY : NAME_ASTRAY;
+    return { includes: (model) => models.has(model), exact: true, astray };
+  }
   const family = reading.claimedFamily;
-  if (family) return (model) => model.family === family;
+  if (family) return { includes: (model) => model.family === family, exact: false, astray: NAME_ASTRAY };
   const makers = new Set(
     reading.names.flatMap((name) =>
       'maker' in name.of && name.subject === 'this' && name.stance === 'says' ? [name.of.maker.toLowerCase()] : [],
     ),
   );
-  return makers.size > 0 ? (model) => !model.isType && makers.has((makerOf(model) ?? '').toLowerCase()) : null;
+  if (makers.size === 0) return null;
+  const isTheirs = (model: ModelKnown): boolean => !model.isType && makers.has((makerOf(model) ?? '').toLowerCase());
+  return { includes: isTheirs, exact: false, astray: NAME_ASTRAY };
 }

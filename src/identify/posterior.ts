@@ -97,24 +97,26 @@ function sellersPart(
     named[b] = nameless ? 1 : names.takenFor(hypotheses[b]!.model!);
     listed[b] = named[b]! * Math.exp(list[b]! - most);
   }
-  const sum = (values: Float64Array, of: readonly number[]): number => of.reduce((all, b) => all + values[b]!, 0);
+  const { weight, groups } = beliefs;
+  const sum = (values: Float64Array, of: readonly number[]): number =>
+    of.reduce((all, b) => all + weight[b]! * values[b]!, 0);
   const allNamed = sum(named, beliefs.nameable);
   const allListed = sum(listed, beliefs.nameable);
-  const groupNamed = beliefs.groups.map((group) => sum(named, group));
-  const groupListed = beliefs.groups.map((group) => sum(listed, group));
+  const groupNamed = groups.map((group) => sum(named, group));
+  const groupListed = groups.map((group) => sum(listed, group));
   const logs = new Float64Array(size);
   const copied = new Float64Array(size);
   for (let m = 0; m < size; m++) {
-    const group = beliefs.group[m]!;
-    // A model is never taken for itself by mistake. named and listed are 0 for what can't be named.
-    const inGroup = beliefs.groupRate[m]!;
     const any = beliefs.anyRate[m]!;
-    const self = beliefs.right[m]! > 0 ? 1 : 0;
-    let mistaken = any * Math.max(0, allNamed - named[m]!);
-    let copying = any * Math.max(0, allListed - listed[m]!);
+    // A model isn't taken for itself by mistake. The weight of what can't be named is 0.
+    const ownNamed = weight[m]! * named[m]!;
+    const ownListed = weight[m]! * listed[m]!;
+    let mistaken = any * Math.max(0, allNamed - ownNamed);
+    let copying = any * Math.max(0, allListed - ownListed);
+    const group = beliefs.group[m]!;
     if (group >= 0) {
-      mistaken += inGroup * Math.max(0, groupNamed[group]! - self * named[m]!);
-      copying += inGroup * Math.max(0, groupListed[group]! - self * listed[m]!);
+      mistaken += beliefs.groupRate[m]! * Math.max(0, groupNamed[group]! - ownNamed);
+      copying += beliefs.groupRate[m]! * Math.max(0, groupListed[group]! - ownListed);
     }
     for (const { taken, rate } of beliefs.rates[m]!) {
       mistaken += rate * named[taken]!;

@@ -8,20 +8,14 @@ import { SHARES, UNSTATED } from './assumptions';
  * @returns natural logarithms of shares of one whole: one for each model, then "none"
  */
 export function logPriors(models: readonly ModelKnown[]): Float64Array {
-  const out = new Float64Array(models.length + 1);
   const made = models.filter((model) => !model.isType);
   const types = models.filter((model) => model.isType);
-  // Where a pack has no types, a machine of an unknown maker is none of those known.
-  const typeShare = types.length > 0 ? SHARES.type : 0;
+  // Where a pack has no types, a machine of an unknown maker is none of those known; where it has types alone, they
+  // stand for all makers.
   const knownShare = made.length > 0 ? SHARES.known : 0;
-  // Where it has types alone, what known makers would have had falls to them.
-  const freed = types.length > 0 && made.length === 0 ? SHARES.known : 0;
-  const weights = new Map([...shared(made, knownShare), ...shared(types, typeShare + freed)]);
-  models.forEach((model, i) => {
-    out[i] = Math.log(weights.get(model) ?? 0);
-  });
-  out[models.length] = Math.log(1 - knownShare - typeShare - freed);
-  return out;
+  const typeShare = types.length > 0 ? SHARES.type + SHARES.known - knownShare : 0;
+  const weights = new Map([...shared(made, knownShare), ...shared(types, typeShare)]);
+  return Float64Array.from([...models.map((model) => weights.get(model) ?? 0), 1 - knownShare - typeShare], Math.log);
 }
 
 function shared(models: readonly ModelKnown[], share: number): [ModelKnown, number][] {

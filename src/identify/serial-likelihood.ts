@@ -5,7 +5,7 @@ import type { Scheme } from '../pack/schema/serials';
 import type { Run } from '../pack/serial-index';
 import { FORMS, GAP, MISREAD, NOT_THE_SERIAL, OTHER_FORM, UNSTATED, WRONG_READINGS } from './assumptions';
 import type { NumberedIn } from './condition-share';
-import type { Hypothesis } from './field';
+import { type Hypothesis, makerOf } from './field';
 
 /** What a serial says of each hypothesis. */
 export interface SerialEvidence {
@@ -111,10 +111,6 @@ class Makers {
   madeBy(model: ModelKnown): number {
     return this.#made.get(keyOf(model.pack, makerOf(model))) ?? UNSTATED.number;
   }
-}
-
-export function makerOf(model: ModelKnown): string | undefined {
-  return model.def.maker ?? model.family?.def.maker;
 }
 
 function keyOf(pack: string, maker: string | undefined): string {
