@@ -1,6 +1,6 @@
+import { remembering } from '../text/remember';
 import { type Token, tokenise } from '../text/tokens';
-import { findLengths, findWeights } from './measures';
-import { findMoney } from './money';
+import { claimedNumbers } from './claimed-numbers';
 import { isPhoneNumber } from './phones';
 import { type Code, codeAt, isSmallWord } from './serial-codes';
 
@@ -60,9 +60,9 @@ function isShape(text: string, tokens: readonly Token[], code: Code): boolean {
 }
 
 /** Codes with the shape of a serial that no word calls one, as spans of tokens: see `findSerialShapes`. */
-export function shapesIn(text: string): { tokens: Token[]; codes: Code[] } {
+export const shapesIn = remembering((text: string): { tokens: readonly Token[]; codes: readonly Code[] } => {
   const tokens = tokenise(text);
-  const claimed = [...findMoney(text), ...findWeights(text), ...findLengths(text)].sort((a, b) => a.start - b.start);
+  const claimed = claimedNumbers(text);
   const codes: Code[] = [];
   let claim = 0;
   for (let at = 0; at < tokens.length; at++) {
@@ -75,4 +75,4 @@ export function shapesIn(text: string): { tokens: Token[]; codes: Code[] } {
     if (!isClaimed && isShape(text, tokens, code)) codes.push(code);
   }
   return { tokens, codes };
-}
+});

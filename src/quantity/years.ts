@@ -1,6 +1,5 @@
 import { fold } from '../text/fold';
-import { findLengths, findWeights } from './measures';
-import { findMoney } from './money';
+import { claimedNumbers } from './claimed-numbers';
 import type { YearMention } from './types';
 import { yearKinds } from './year-kinds';
 import { type YearSpan, yearSpans } from './year-spans';
@@ -14,7 +13,7 @@ export function findYears(text: string): YearMention[] {
   const folded = fold(text);
   const spans = yearSpans(folded.text);
   if (spans.length === 0) return [];
-  const taken = [...findMoney(text), ...findWeights(text), ...findLengths(text)].sort((a, b) => a.start - b.start);
+  const taken = claimedNumbers(text);
   const years: { span: YearSpan; start: number; end: number }[] = [];
   let next = 0;
   for (const span of spans) {

@@ -1,3 +1,4 @@
+import { remembering } from './remember';
 import type { Span } from './span';
 
 /** A text made comparable, with the way back to where its parts stand in the original. */
@@ -123,7 +124,7 @@ function foldAscii(text: string): string {
  * forms (full width, ligatures) as what they stand for; digits of every script as 0 to 9; invisible characters
  * dropped. Line breaks stay.
  */
-export function fold(text: string): Folded {
+export const fold = remembering((text: string): Folded => {
   if (ASCII.test(text))
     return { text: foldAscii(text), toOriginal: (start, end) => ({ start, end: Math.max(start, end) }) };
   const starts: number[] = [];
@@ -151,4 +152,4 @@ export function fold(text: string): Folded {
     return { start: from, end: end > start ? (ends[Math.min(end, ends.length) - 1] ?? from) : from };
   };
   return { text: folded, toOriginal };
-}
+});
