@@ -1,4 +1,4 @@
-import type { PhraseIndex } from '../text/phrases';
+import type { PhraseFinder } from '../text/phrases';
 import type { About } from './schema/about';
 import type { Attribute } from './schema/attributes';
 import type { Family, Model, When } from './schema/models';
@@ -42,25 +42,26 @@ export interface FactsByAttribute {
 }
 
 export interface FamilyKnown {
-  ref: string;
-  pack: string;
-  def: Family;
-  models: ModelKnown[];
+  readonly ref: string;
+  readonly pack: string;
+  readonly def: Family;
+  /** Every model of it; looks at all models of all packs. */
+  readonly models: readonly ModelKnown[];
   /** Its necessary conditions, then its other facts. */
-  facts: FactsByAttribute;
+  readonly facts: FactsByAttribute;
 }
 
 export interface ModelKnown {
-  ref: string;
-  pack: string;
-  id: string;
-  label: string;
-  def: Model;
+  readonly ref: string;
+  readonly pack: string;
+  readonly id: string;
+  readonly label: string;
+  readonly def: Model;
   /** A brand-free kind of the thing, not one maker's model. */
-  isType: boolean;
-  family: FamilyKnown | null;
+  readonly isType: boolean;
+  readonly family: FamilyKnown | null;
   /** The model's own facts, else its family's, else its type's; variants' beside them. */
-  facts: FactsByAttribute;
+  readonly facts: FactsByAttribute;
 }
 
 export interface BandKnown {
@@ -112,16 +113,19 @@ export interface PackKnown {
   sealedBy: string | null;
 }
 
-/** Packs made ready to be asked: every reference resolved, every phrase indexed, every run searchable. */
+/**
+ * Packs made ready to be asked together. They stand beside each other: none overrides another; a reference without a
+ * pack id means the pack's own entry, else that of the pack it extends.
+ */
 export interface Knowledge {
-  packs: PackKnown[];
-  attributes: Map<string, AttributeKnown>;
-  models: Map<string, ModelKnown>;
-  families: Map<string, FamilyKnown>;
-  phrases: PhraseIndex<PhraseKnown>;
-  names: PhraseIndex<NameKnown>;
+  readonly packs: readonly PackKnown[];
+  readonly attributes: ReadonlyMap<string, AttributeKnown>;
+  readonly models: ReadonlyMap<string, ModelKnown>;
+  readonly families: ReadonlyMap<string, FamilyKnown>;
+  readonly phrases: PhraseFinder<PhraseKnown>;
+  readonly names: PhraseFinder<NameKnown>;
   /** Every name once, for the fuzzy reading of misspelt ones. */
-  nameList: NameKnown[];
-  serials: SerialIndex;
-  bands: Map<string, BandKnown[]>;
+  readonly nameList: readonly NameKnown[];
+  readonly serials: SerialIndex;
+  readonly bands: ReadonlyMap<string, readonly BandKnown[]>;
 }

@@ -1,5 +1,13 @@
 import { factList } from '../facts';
-import type { Allowed, AttributeKnown, FactKnown, FamilyKnown, Knowledge, ModelKnown } from '../knowledge';
+import type {
+  Allowed,
+  AttributeKnown,
+  FactKnown,
+  FactsByAttribute,
+  FamilyKnown,
+  Knowledge,
+  ModelKnown,
+} from '../knowledge';
 import type { Facts, FactValue, When } from '../schema/models';
 import { InheritedFacts } from './inherited-facts';
 import type { Scope } from './scope';
@@ -7,39 +15,52 @@ import type { Scope } from './scope';
 type Layer = Map<string, FactKnown[]>;
 
 /**
- * Gives every model its facts with what it inherits. For each attribute the nearest of model, family (its necessary
- * conditions first) and type speaks alone; a variant's fact stands beside the nearest one with its condition, because
- * it holds for some years, places or numbers only.
+ * Facts of models and families with what they inherit, read when they are asked for. For each attribute the nearest of
+ * model, family (its necessary conditions first) and type speaks alone; a variant's fact stands beside the nearest one
+ * with its condition, because it holds for some years, places or numbers only.
  */
-export function giveFacts(scopes: readonly Scope[], knowledge: Knowledge): void {
-  const scopeOf = new Map(scopes.map((scope) => [scope.id, scope]));
-  const own = new Map<ModelKnown, Layer>();
-  for (const model of knowledge.models.values()) {
-    const scope = scopeOf.get(model.pack);
-    if (scope) own.set(model, read(model.def.facts, scope, knowledge, model.id, model.def.source));
-  }
-  const families = new Map<FamilyKnown, Layer[]>();
-  for (const family of knowledge.families.values()) {
-    const scope = scopeOf.get(family.pack);
-    if (!scope) continue;
-    const layers = familyLayers(family, scope, knowledge);
-    families.set(family, layers);
-    family.facts = new InheritedFacts(layers, new Map());
-  }
-  for (const [model, facts] of own) {
-    const scope = scopeOf.get(model.pack)!;
-    const layers = [facts, ...((model.family && families.get(model.family)) ?? [])];
-    const type = model.def.type && knowledge.models.get(scope.ref(model.def.type, knowledge.models));
-    const typeFacts = type && own.get(type);
-    if (typeFacts) layers.push(typeFacts);
-    model.facts = new InheritedFacts(layers, variantFacts(model, scope, knowledge));
-  }
-}
+export class FactReader {
+  readonly #own = new Map<ModelKnown, Layer>();
+  readonly #families = new Map<FamilyKnown, readonly Layer[]>();
+  readonly #knowledge: Knowledge;
+  readonly #scopeOf: (pack: string) => Scope;
 
-function familyLayers({ def }: FamilyKnown, scope: Scope, knowledge: Knowledge): Layer[] {
-  const necessary = read(def.necessary, scope, knowledge, def.id, def.source);
-  for (const list of necessary.values()) for (const fact of list) fact.necessary = true;
-  return [necessary, read(def.facts, scope, knowledge, def.id, def.source)];
+  constructor(knowledge: Knowledge, scopeOf: (pack: string) => Scope) {
+    this.#knowledge = knowledge;
+    this.#scopeOf = scopeOf;
+  }
+
+  ofFamily(family: FamilyKnown): FactsByAttribute {
+    return new InheritedFacts(this.#familyLayers(family), new Map());
+  }
+
+  ofModel(model: ModelKnown): FactsByAttribute {
+    const scope = this.#scopeOf(model.pack);
+    const layers = [this.#ownLayer(model), ...(model.family ? this.#familyLayers(model.family) : [])];
+    const type = model.def.type && this.#knowledge.models.get(scope.ref(model.def.type, this.#knowledge.models));
+    if (type) layers.push(this.#ownLayer(type));
+    return new InheritedFacts(layers, variantFacts(model, scope, this.#knowledge));
+  }
+
+  #ownLayer(model: ModelKnown): Layer {
+    const there = this.#own.get(model);
+    if (there) return there;
+    const made = read(model.def.facts, this.#scopeOf(model.pack), this.#knowledge, model.id, model.def.source);
+    this.#own.set(model, made);
+    return made;
+  }
+
+  #familyLayers(family: FamilyKnown): readonly Layer[] {
+    const there = this.#families.get(family);
+    if (there) return there;
+    const { def, pack } = family;
+    const scope = this.#scopeOf(pack);
+    const necessary = read(def.necessary, scope, this.#knowledge, def.id, def.source);
+    for (const list of necessary.values()) for (const fact of list) fact.necessary = true;
+    const made = [necessary, read(def.facts, scope, this.#knowledge, def.id, def.source)];
+    this.#families.set(family, made);
+    return made;
+  }
 }
 
 function variantFacts(model: ModelKnown, scope: Scope, knowledge: Knowledge): Layer {

@@ -1,51 +1,122 @@
-import type { Knowledge, Meaning } from '../knowledge';
+import { packPhrases } from '../../text/packed-phrases';
+import type { Knowledge, Meaning, PhraseKnown } from '../knowledge';
+import type { PackParts, PhraseTable } from '../parts';
+import type { Pack } from '../schema/index';
 import type { Phrase } from '../schema/parts';
-import type { Scope } from './scope';
+import { Column } from '../serials/column';
+import { Dictionary } from '../serials/dictionary';
 
-/** Every phrase of a pack, with what it stands for, into the one index that reads adverts. */
-export function indexPhrases(scope: Scope, knowledge: Knowledge): void {
-  const { pack, id } = scope;
+/** Kept as numbers: only ever append. */
+const KINDS: readonly Meaning['kind'][] = [
+  ...(['thing', 'part', 'not-thing', 'value', 'measured', 'wording', 'unless', 'caution', 'grade', 'place'] as const),
+  'fit',
+];
+
+/** Every phrase of a pack, with the place in the pack of what it stands for. */
+export function phrasesOf(pack: Pack): PhraseTable {
   const home = pack.about.language;
-  const add = (phrases: readonly Phrase[] | undefined, meaning: Meaning): void => {
-    for (const phrase of phrases ?? []) {
+  const languageNames = new Dictionary<string>((name) => name);
+  const phrases: [string, number][] = [];
+  const [languages, meanings]: [number[], number[]] = [[], []];
+  const [kinds, entries, within]: [number[], number[], number[]] = [[], [], []];
+  const add = (list: readonly Phrase[] | undefined, kind: Meaning['kind'], entry = 0, place = 0): void => {
+    if (!list?.length) return;
+    const meaning = kinds.push(KINDS.indexOf(kind)) - 1;
+    entries.push(entry);
+    within.push(place);
+    for (const phrase of list) {
       const text = typeof phrase === 'string' ? phrase : phrase.text;
-      const lang = (typeof phrase === 'string' ? home : (phrase.lang ?? home)).split('-')[0] ?? home;
-      knowledge.phrases.add(text, { lang, meaning });
+      const language = (typeof phrase === 'string' ? home : (phrase.lang ?? home)).split('-')[0] ?? home;
+      phrases.push([text, phrases.length]);
+      languages.push(languageNames.place(language));
+      meanings.push(meaning);
     }
   };
   const { covers } = pack.about;
-  add(covers.words, { kind: 'thing', pack: id });
-  add(covers.parts, { kind: 'part', pack: id });
-  add(covers.not, { kind: 'not-thing', pack: id });
-  for (const def of pack.attributes ?? []) {
-    const attribute = knowledge.attributes.get(`${id}/${def.id}`);
-    if (!attribute) continue;
-    if (def.kind === 'choice')
-      for (const value of def.values) add(value.words, { kind: 'value', pack: id, attribute, value: value.id });
+  add(covers.words, 'thing');
+  add(covers.parts, 'part');
+  add(covers.not, 'not-thing');
+  pack.attributes?.forEach((def, i) => {
+    if (def.kind === 'choice') def.values.forEach((value, at) => void add(value.words, 'value', i, at));
     if (def.kind === 'yes-no') {
-      add(def.yes, { kind: 'value', pack: id, attribute, value: true });
-      add(def.no, { kind: 'value', pack: id, attribute, value: false });
+      add(def.yes, 'value', i, 1);
+      add(def.no, 'value', i, 0);
     }
-    if (def.kind === 'measure') add(def.words, { kind: 'measured', pack: id, attribute });
-  }
-  for (const entry of pack.wording ?? []) {
-    add(entry.words, { kind: 'wording', pack: id, entry });
-    add(entry.unless, { kind: 'unless', pack: id, entry });
-  }
-  for (const entry of pack.cautions ?? []) add(entry.words, { kind: 'caution', pack: id, entry });
-  for (const entry of pack.prices?.grades ?? []) add(entry.words, { kind: 'grade', pack: id, entry });
-  for (const place of placesOf(scope)) add([{ text: place, lang: 'und' }], { kind: 'place', pack: id, place });
-  for (const def of [...(pack.models ?? []), ...(pack.types ?? [])]) {
-    const model = knowledge.models.get(`${id}/${def.id}`);
-    if (model) for (const fit of def.fits ?? []) add(fit.words, { kind: 'fit', pack: id, model, part: fit.id });
-  }
+    if (def.kind === 'measure') add(def.words, 'measured', i);
+  });
+  pack.wording?.forEach((entry, i) => {
+    add(entry.words, 'wording', i);
+    add(entry.unless, 'unless', i);
+  });
+  pack.cautions?.forEach((entry, i) => void add(entry.words, 'caution', i));
+  pack.prices?.grades?.forEach((entry, i) => void add(entry.words, 'grade', i));
+  const places = placesOf(pack);
+  places.forEach((text, i) => void add([{ text, lang: 'und' }], 'place', i));
+  [...(pack.models ?? []), ...(pack.types ?? [])].forEach((def, i) => {
+    def.fits?.forEach((fit, at) => void add(fit.words, 'fit', i, at));
+  });
+  return {
+    tree: packPhrases(phrases),
+    ...{ languages: Column.of(languages), meanings: Column.of(meanings), languageNames: languageNames.values },
+    ...{ kinds: Column.of(kinds), entries: Column.of(entries), within: Column.of(within), places },
+  };
 }
 
 /** Every place made that the pack names, once. */
-function placesOf({ pack }: Scope): Set<string> {
+function placesOf(pack: Pack): string[] {
   const places = new Set<string>();
   for (const model of [...(pack.models ?? []), ...(pack.types ?? [])])
     for (const place of model.places ?? []) places.add(place);
   for (const place of pack.serials?.runs.place ?? []) if (place) places.add(place);
-  return places;
+  return [...places];
+}
+
+/** What a pack's phrases stand for, by their numbers. A meaning is one object, however many phrases have it. */
+export function phraseReader(parts: PackParts, knowledge: Knowledge): (phrase: number) => PhraseKnown {
+  const { languages, meanings, languageNames } = parts.phrases;
+  const known = new Map<number, Meaning>();
+  return (phrase) => {
+    const number = meanings.at(phrase);
+    const meaning = known.get(number) ?? meaningAt(number, parts, knowledge);
+    known.set(number, meaning);
+    return { lang: languageNames[languages.at(phrase)]!, meaning };
+  };
+}
+
+function meaningAt(number: number, { phrases, about, rest, models }: PackParts, knowledge: Knowledge): Meaning {
+  const kind = KINDS[phrases.kinds.at(number)]!;
+  const pack = about.id;
+  const place = phrases.entries.at(number);
+  const within = phrases.within.at(number);
+  const attribute = () => knowledge.attributes.get(`${pack}/${rest.attributes![place]!.id}`)!;
+  switch (kind) {
+    case 'thing':
+    case 'part':
+    case 'not-thing':
+      return { kind, pack };
+    case 'value': {
+      const def = rest.attributes![place]!;
+      return {
+        kind,
+        pack,
+        attribute: attribute(),
+        value: def.kind === 'choice' ? def.values[within]!.id : within === 1,
+      };
+    }
+    case 'measured':
+      return { kind, pack, attribute: attribute() };
+    case 'wording':
+    case 'unless':
+      return { kind, pack, entry: rest.wording![place]! };
+    case 'caution':
+      return { kind, pack, entry: rest.cautions![place]! };
+    case 'grade':
+      return { kind, pack, entry: rest.prices!.grades![place]! };
+    case 'place':
+      return { kind, pack, place: phrases.places[place]! };
+    case 'fit': {
+      const model = knowledge.models.get(`${pack}/${models.ids[place]!}`)!;
+      return { kind, pack, model, part: models.at(place).fits![within]!.id };
+    }
+  }
 }

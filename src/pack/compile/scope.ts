@@ -1,43 +1,79 @@
 import type { Knowledge, PackKnown } from '../knowledge';
+import type { PackParts } from '../parts';
 import type { Citation } from '../schema/about';
-import type { Pack } from '../schema/index';
 
-/** How one pack's references and source ids are read. */
-export class Scope {
+/** One pack as it is known: small parts are read when they are asked for. */
+export class Scope implements PackKnown {
   readonly id: string;
-  readonly known: PackKnown;
+  readonly about: PackKnown['about'];
+  #citations: Map<string, string> | null = null;
 
   constructor(
-    readonly pack: Pack,
-    knowledge: Knowledge,
-    sealedBy: string | null,
+    readonly parts: PackParts,
+    readonly knowledge: Knowledge,
+    readonly sealedBy: string | null,
   ) {
-    this.id = pack.about.id;
-    this.known = {
-      id: this.id,
-      about: pack.about,
-      citations: new Map(Object.entries(pack.about.sources ?? {}).map(([id, cited]) => [id, citationText(cited)])),
-      cautions: pack.cautions ?? [],
-      wording: pack.wording ?? [],
-      photographs: pack.photographs ?? [],
-      terms: pack.terms ?? [],
-      grades: pack.prices?.grades ?? [],
-      rates: pack.prices?.rates ?? [],
-      sealedBy,
-    };
-    knowledge.packs.push(this.known);
+    this.id = parts.about.id;
+    this.about = parts.about;
+  }
+
+  get citations(): Map<string, string> {
+    this.#citations ??= new Map(
+      Object.entries(this.about.sources ?? {}).map(([id, cited]) => [id, citationText(cited)]),
+    );
+    return this.#citations;
+  }
+
+  get cautions(): PackKnown['cautions'] {
+    return this.parts.rest.cautions ?? [];
+  }
+
+  get wording(): PackKnown['wording'] {
+    return this.parts.rest.wording ?? [];
+  }
+
+  get photographs(): PackKnown['photographs'] {
+    return this.parts.rest.photographs ?? [];
+  }
+
+  get terms(): PackKnown['terms'] {
+    return this.parts.rest.terms ?? [];
+  }
+
+  get rates(): PackKnown['rates'] {
+    return this.parts.rest.prices?.rates ?? [];
+  }
+
+  /** Its own grades, then those of the packs that it extends, from near to far. */
+  get grades(): PackKnown['grades'] {
+    const grades: PackKnown['grades'] = [];
+    for (const { parts } of this.#line())
+      for (const grade of parts.rest.prices?.grades ?? [])
+        if (!grades.some(({ id }) => id === grade.id)) grades.push(grade);
+    return grades;
   }
 
   /** A reference in full: packId/entryId. */
   ref(ref: string, among: { has(ref: string): boolean }): string {
     if (ref.includes('/')) return ref;
     const own = `${this.id}/${ref}`;
-    const base = this.pack.about.extends;
+    const base = this.about.extends;
     return !among.has(own) && base !== undefined && among.has(`${base}/${ref}`) ? `${base}/${ref}` : own;
   }
 
   citation(id: string | null | undefined): string | null {
-    return id ? (this.known.citations.get(id) ?? null) : null;
+    return id ? (this.citations.get(id) ?? null) : null;
+  }
+
+  /** This pack, the one that it extends, the one that that extends: each once, whatever they say in a circle. */
+  #line(): Set<Scope> {
+    const line = new Set<Scope>();
+    for (let pack: Scope | undefined = this; pack && !line.has(pack); ) {
+      line.add(pack);
+      const base: string | undefined = pack.about.extends;
+      pack = this.knowledge.packs.find((one): one is Scope => one instanceof Scope && one.id === base);
+    }
+    return line;
   }
 }
 

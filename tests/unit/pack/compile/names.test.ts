@@ -5,7 +5,7 @@ import { tokenise } from '../../../../src/text/tokens';
 import { knowing } from '../support/knowledge';
 import { smallPack } from '../support/packs';
 
-function named(parts: Partial<Pack>): NameKnown[] {
+function named(parts: Partial<Pack>): readonly NameKnown[] {
   return knowing(smallPack(parts)).nameList;
 }
 

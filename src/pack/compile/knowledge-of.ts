@@ -1,0 +1,111 @@
+import { JoinedPhrases, PackedPhrases } from '../../text/packed-phrases';
+import type { PhraseFinder } from '../../text/phrases';
+import type {
+  AttributeKnown,
+  BandKnown,
+  FamilyKnown,
+  Knowledge,
+  ModelKnown,
+  NameKnown,
+  PhraseKnown,
+} from '../knowledge';
+import type { PackParts } from '../parts';
+import { SerialIndex } from '../serial-index';
+import { EntriesByRef } from './entries-by-ref';
+import { FactReader } from './facts';
+import { LazyFamily, LazyModel } from './lazy-model';
+import { type NameReader, nameReader } from './names';
+import { phraseReader } from './phrases';
+import { Scope } from './scope';
+
+/**
+ * Packs made ready to be asked together, each of them made ready by itself before. Nothing of them is walked through
+ * here: what an audit asks for is read when it asks.
+ * @param seals pack id -> fingerprint of the key that sealed it, for packs that came sealed.
+ */
+export function knowledgeOf(packs: readonly PackParts[], seals: ReadonlyMap<string, string>): Knowledge {
+  return new KnownTogether(packs, seals);
+}
+
+class KnownTogether implements Knowledge {
+  readonly packs: readonly Scope[];
+  readonly models: ReadonlyMap<string, ModelKnown>;
+  readonly families: ReadonlyMap<string, FamilyKnown>;
+  readonly phrases: PhraseFinder<PhraseKnown>;
+  readonly names: PhraseFinder<NameKnown>;
+  readonly serials: SerialIndex;
+  readonly #nameReaders: readonly NameReader[];
+  #nameList: readonly NameKnown[] | null = null;
+  #attributes: ReadonlyMap<string, AttributeKnown> | null = null;
+  #bands: ReadonlyMap<string, readonly BandKnown[]> | null = null;
+
+  constructor(packs: readonly PackParts[], seals: ReadonlyMap<string, string>) {
+    const scopes = packs.map((parts) => new Scope(parts, this, seals.get(parts.about.id) ?? null));
+    const reader = new FactReader(this, (pack) => scopes.find(({ id }) => id === pack)!);
+    this.packs = scopes;
+    this.models = new EntriesByRef(
+      scopes.map((scope) => {
+        const make = (place: number) => new LazyModel(scope, place, reader);
+        return { pack: scope.id, ids: scope.parts.models.ids, make };
+      }),
+    );
+    this.families = new EntriesByRef(
+      scopes.map((scope) => {
+        const make = (place: number) => new LazyFamily(scope, place, reader);
+        return { pack: scope.id, ids: scope.parts.families.ids, make };
+      }),
+    );
+    this.phrases = new JoinedPhrases(
+      packs.map((parts) => new PackedPhrases(parts.phrases.tree, phraseReader(parts, this))),
+    );
+    this.#nameReaders = packs.map((parts) => nameReader(parts, this));
+    this.names = new JoinedPhrases(packs.map(({ names }, i) => new PackedPhrases(names.tree, this.#nameReaders[i]!)));
+    this.serials = new SerialIndex(
+      scopes.flatMap((scope) => {
+        const { id: pack, parts } = scope;
+        const modelRef = (ref: string) => scope.ref(ref, this.models);
+        return parts.runs ? [{ pack, table: parts.runs, modelRef, citation: (id) => scope.citation(id) }] : [];
+      }),
+    );
+  }
+
+  get attributes(): ReadonlyMap<string, AttributeKnown> {
+    this.#attributes ??= attributesOf(this.packs);
+    return this.#attributes;
+  }
+
+  get nameList(): readonly NameKnown[] {
+    this.#nameList ??= this.#nameReaders.flatMap((nameAt, i) =>
+      Array.from({ length: this.packs[i]!.parts.names.texts.length }, (_, name) => nameAt(name)),
+    );
+    return this.#nameList;
+  }
+
+  get bands(): ReadonlyMap<string, readonly BandKnown[]> {
+    this.#bands ??= bandsOf(this.packs, this.models);
+    return this.#bands;
+  }
+}
+
+function attributesOf(packs: readonly Scope[]): Map<string, AttributeKnown> {
+  const attributes = new Map<string, AttributeKnown>();
+  for (const { id: pack, parts } of packs)
+    for (const def of parts.rest.attributes ?? []) {
+      const ref = `${pack}/${def.id}`;
+      attributes.set(ref, { ref, pack, id: def.id, def });
+    }
+  return attributes;
+}
+
+function bandsOf(packs: readonly Scope[], models: ReadonlyMap<string, ModelKnown>): Map<string, BandKnown[]> {
+  const bands = new Map<string, BandKnown[]>();
+  for (const scope of packs)
+    scope.parts.rest.prices?.bands?.forEach((def, index) => {
+      const ref = scope.ref(def.model, models);
+      const band: BandKnown = { pack: scope.id, entry: `band-${index + 1}`, def, source: scope.citation(def.source) };
+      const there = bands.get(ref);
+      if (there) there.push(band);
+      else bands.set(ref, [band]);
+    });
+  return bands;
+}
