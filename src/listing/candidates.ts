@@ -3,6 +3,7 @@ import { fromJsonLd } from './sources/json-ld';
 import { fromMeta } from './sources/meta';
 import { fromMicrodata } from './sources/microdata';
 import { fromPage } from './sources/page';
+import { fromRdfa } from './sources/rdfa';
 import { chooseMain } from './structured/choose';
 import { candidatesOf } from './structured/product';
 import type { Candidate, FieldName, Harvest } from './types';
@@ -38,6 +39,7 @@ export function candidatesIn(harvest: Harvest): Found {
   };
   const jsonLd = chooseMain(fromJsonLd(harvest.jsonLd), about);
   const microdata = chooseMain(fromMicrodata(harvest.items), about);
+  const rdfa = chooseMain(fromRdfa(harvest.rdfa, harvest.base), about);
 
   // A window title that no line of the page repeats names the site or a number, not the thing.
   const isRepeated = harvest.page.lines
@@ -49,11 +51,12 @@ export function candidatesIn(harvest: Harvest): Found {
   const structured: Candidate[] = [
     ...(jsonLd.main ? candidatesOf(jsonLd.main, 'json-ld', 0.9) : []),
     ...(microdata.main ? candidatesOf(microdata.main, 'microdata', 0.9) : []),
+    ...(rdfa.main ? candidatesOf(rdfa.main, 'rdfa', 0.9) : []),
   ];
   // One product whose offers are many, beside cards: the "product" is the category of a list.
   const isCategory = visible.cards > 2 && structured.some(({ field, how }) => field === 'price' && how === 'from');
   const isOne = (structured.length > 0 && !isCategory) || visible.advert >= OWN_ADVERT;
-  const side = Math.max(visible.cards, jsonLd.count, microdata.count);
+  const side = Math.max(visible.cards, jsonLd.count, microdata.count, rdfa.count);
   const isSome = side === 1 || meta.isProduct || visible.advert >= SOME_ADVERT;
   const offers = isOne ? 1 : side > 1 ? side : isSome ? 1 : 0;
 

@@ -4,6 +4,7 @@ import { absolute } from './visit/addresses';
 import { itemsOf } from './visit/items';
 import { seenLines } from './visit/lines';
 import { picturesOf } from './visit/pictures';
+import { rdfaOf } from './visit/rdfa';
 import { lookAt, type Sight } from './visit/sight';
 import { bytesOf, trimmed } from './visit/trim';
 import { walk } from './visit/walk';
@@ -11,6 +12,7 @@ import { walk } from './visit/walk';
 /** Bytes as JSON for each part; together under 400 kB. */
 const PAGE_MOST = 195_000;
 const JSON_LD_MOST = 75_000;
+/** Microdata and RDFa together. */
 const ITEMS_MOST = 55_000;
 const METAS_MOST = 25_000;
 const PICTURES_MOST = 25_000;
@@ -43,6 +45,7 @@ const empty = (url: string): Harvest => ({
   metas: [],
   jsonLd: [],
   items: [],
+  rdfa: [],
   page: { lines: [], boxes: [], pictures: [], times: [] },
   cut: false,
 });
@@ -72,7 +75,11 @@ export function visit(document: Document, url?: string): Harvest {
     // A value that is hidden as a whole is meant for machines, and counts.
     return cutTo(text || (left > 0 ? tidyLines(sight.textContent(element)) : ''), TEXT_MOST);
   };
-  harvest.items = withinBudget(itemsOf(sight, page, seenText), harvest);
+  const fitsItem = budget(ITEMS_MOST, harvest);
+  harvest.items = withinBudget(itemsOf(sight, page, seenText), fitsItem);
+  const marks = rdfaOf(sight, seenText);
+  const end = marks.findIndex((mark) => !fitsItem(mark));
+  harvest.rdfa = end < 0 ? marks : marks.slice(0, end);
 
   const { lines, origins } = seenLines(sight, page.lines);
   /** Index of the first seen line that came from this stretch or a later one. */
@@ -134,8 +141,7 @@ function budget(bytes: number, harvest: Harvest): (value: unknown) => boolean {
 }
 
 /** Items keep their places among each other, so they are cut where the room ends. */
-function withinBudget(items: Item[], harvest: Harvest): Item[] {
-  const fits = budget(ITEMS_MOST, harvest);
+function withinBudget(items: Item[], fits: (item: Item) => boolean): Item[] {
   const end = items.findIndex((item) => !fits(item));
   if (end < 0) return items;
   // References to what was cut are dropped with it.

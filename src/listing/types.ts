@@ -1,5 +1,5 @@
 /** Where a value was read. Ordered by nothing: `settle` decides by stated reasons. */
-export type SourceName = 'json-ld' | 'microdata' | 'meta' | 'page' | 'draft';
+export type SourceName = 'json-ld' | 'microdata' | 'rdfa' | 'state' | 'meta' | 'page' | 'draft';
 
 export type FieldName =
   | 'title'
@@ -94,6 +94,17 @@ export interface Item {
   top: boolean;
 }
 
+/** An element with RDFa attributes (RDFa Core 1.1). */
+export interface RdfaMark {
+  /** Index of the nearest such element around it, or -1. */
+  parent: number;
+  tag: string;
+  /** In no order; namespaces of old as "xmlns:gr". */
+  attributes: [name: string, value: string][];
+  /** Its text, where that is the value of its property. */
+  text?: string;
+}
+
 /**
  * What one visit of a page found: capped (under 400 kB), plain JSON, safe to send between contexts. Nothing is judged
  * yet: the reader inside the page stays small, and all judgement is pure and stands outside.
@@ -112,6 +123,7 @@ export interface Harvest {
   /** Text of the JSON-LD blocks, unparsed. */
   jsonLd: string[];
   items: Item[];
+  rdfa: RdfaMark[];
   page: PageText;
   /** Something was longer than the caps and was cut. */
   cut: boolean;

@@ -34,6 +34,13 @@ const item = z.object({
   top: z.boolean(),
 });
 
+const mark = z.object({
+  parent: index,
+  tag: text,
+  attributes: listOf(z.tuple([text, text])),
+  text: z.exactOptional(text),
+});
+
 /**
  * The shape of what the reader brings from a page. It runs beside the page's own scripts, so its answer is checked
  * before it is kept. Keys other than these are dropped.
@@ -47,6 +54,7 @@ export const HarvestShape = z.object({
   metas: listOf(z.tuple([text, text])),
   jsonLd: listOf(text),
   items: listOf(item),
+  rdfa: listOf(mark),
   page: z.object({
     lines: listOf(line),
     boxes: listOf(box),

@@ -211,7 +211,7 @@ describe('structured data', () => {
     ),
   });
 
-  it('says the same as JSON-LD and as microdata', () => {
+  it('says the same as JSON-LD, as microdata and as RDFa', () => {
     fc.assert(
       fc.property(thing, (its) => {
         const jsonLd = JSON.stringify({
@@ -235,9 +235,15 @@ describe('structured data', () => {
         const microdata = `<div itemscope itemtype="https://schema.org/Product">${meta('name', its.name)}${meta('description', its.description)}${meta('serialNumber', its.serial)}${meta('color', its.colour)}<link itemprop="image" href="${ADDRESS}/1.jpg">
         <div itemprop="offers" itemscope itemtype="https://schema.org/Offer">${meta('price', its.price)}${meta('priceCurrency', its.currency)}<link itemprop="itemCondition" href="https://schema.org/${its.condition}Condition">
         <div itemprop="availableAtOrFrom" itemscope itemtype="https://schema.org/Place"><div itemprop="address" itemscope itemtype="https://schema.org/PostalAddress">${meta('addressLocality', its.town)}</div></div></div></div>`;
+        const property = (name: string, value: string | undefined) =>
+          value === undefined ? '' : `<meta property="${name}" content="${escaped(value)}">`;
+        const rdfa = `<div vocab="https://schema.org/" typeof="Product">${property('name', its.name)}${property('description', its.description)}${property('serialNumber', its.serial)}${property('color', its.colour)}<link property="image" href="${ADDRESS}/1.jpg">
+        <div property="offers" typeof="Offer">${property('price', its.price)}${property('priceCurrency', its.currency)}<link property="itemCondition" href="https://schema.org/${its.condition}Condition">
+        <div property="availableAtOrFrom" typeof="Place"><div property="address" typeof="PostalAddress">${property('addressLocality', its.town)}</div></div></div></div>`;
         const one = readListing(parse(`<script type="application/ld+json">${jsonLd}</script>`));
         const other = readListing(parse(microdata));
         expect(said(other)).toEqual(said(one));
+        expect(said(readListing(parse(rdfa)))).toEqual(said(one));
         // And it says what was put in.
         expect(one.price).toEqual({ amount: its.price, currency: its.currency, how: 'asking' });
         expect([one.condition, one.place, one.serials]).toEqual([

@@ -1,10 +1,13 @@
 import { fold } from '../../text/fold';
 import { cutTo } from '../tidy';
-import type { Candidate, FieldNote } from '../types';
+import type { Candidate, FieldNote, SourceName } from '../types';
 import { type Group, grouped, noteOf, rounded } from './groups';
 
 const TITLE_MOST = 500;
 const DESCRIPTION_MOST = 20_000;
+
+/** Where a page tells machines what it sells; a summary in the head is less. */
+const TELLING: ReadonlySet<SourceName> = new Set(['json-ld', 'microdata', 'rdfa']);
 
 export interface SettledText {
   text: string;
@@ -70,7 +73,7 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
     .sort((a, b) => b.candidate.weight - a.candidate.weight);
   type Text = (typeof texts)[number];
   const shown = texts.filter(({ candidate }) => candidate.source === 'page' || candidate.source === 'draft');
-  const told = texts.filter(({ candidate }) => candidate.source === 'json-ld' || candidate.source === 'microdata');
+  const told = texts.filter(({ candidate }) => TELLING.has(candidate.source));
   const summaries = texts.filter(({ candidate }) => candidate.source === 'meta');
   const holds = (whole: Text, part: Text) => whole.key.includes(part.key);
 

@@ -16,21 +16,27 @@ export function fromJsonLd(blocks: string[]): Thing[] {
     const block = parse(text);
     if (block !== undefined) roots.push(block);
   }
-  const byId = indexOf(roots);
+  const aliases = aliasesOf(roots);
+  const byId = indexOf(roots, aliases);
   const known = new WeakMap<Plain, Thing>();
 
   const thing = (node: Plain): Thing => {
     const before = known.get(node);
     if (before) return before;
-    const id = own(node, '@id');
+    const id = keyword(node, '@id', aliases);
     // A node that is only named here is described elsewhere, perhaps in several places.
     const places = typeof id === 'string' ? (byId.get(id) ?? [node]) : [node];
+    const same = known.get(places[0]!);
+    if (same) {
+      known.set(node, same);
+      return same;
+    }
     const made: Thing = {
       types: places
-        .flatMap((place) => flat(own(place, '@type')))
+        .flatMap((place) => flat(keyword(place, '@type', aliases)))
         .filter((type) => typeof type === 'string')
         .map(shortName),
-      id: typeof id === 'string' ? id : null,
+      id: typeof id === 'string' && !id.startsWith('_:') ? id : null,
       get: (property) => places.flatMap((place) => values(place, property)),
     };
     for (const place of places) known.set(place, made);
@@ -44,6 +50,7 @@ export function fromJsonLd(blocks: string[]): Thing[] {
       `schema:${property}`,
       `http://schema.org/${property}`,
       `https://schema.org/${property}`,
+      ...(aliases.get(property) ?? []),
     ]) {
       for (const value of flat(own(node, key))) {
         if (typeof value === 'string') found.push(value);
@@ -93,15 +100,43 @@ function flat(value: unknown): unknown[] {
   return out;
 }
 
+type Aliases = ReadonlyMap<string, string[]>;
+
+/** schema.org's own context has these words for the keywords of JSON-LD. */
+const keyword = (node: Plain, name: '@id' | '@type', aliases: Aliases): unknown => {
+  for (const key of [name, name.slice(1), ...(aliases.get(name) ?? [])]) {
+    const value = own(node, key);
+    if (value !== undefined) return value;
+  }
+  return undefined;
+};
+
+/** Names that a block's own context (JSON-LD 1.1, section 4.1) gives to properties and keywords: property -> its names. */
+function aliasesOf(roots: unknown[]): Aliases {
+  const found = new Map<string, string[]>();
+  for (const root of flat(roots)) {
+    for (const context of isPlain(root) ? flat(own(root, '@context')) : []) {
+      for (const [term, meaning] of isPlain(context) ? Object.entries(context).slice(0, VALUES_MOST) : []) {
+        const name = isPlain(meaning) ? own(meaning, '@id') : meaning;
+        if (term.startsWith('@') || typeof name !== 'string') continue;
+        const property = name.startsWith('@') ? name : shortName(name);
+        if (property === '' || property === term) continue;
+        found.set(property, [...(found.get(property) ?? []), term]);
+      }
+    }
+  }
+  return found;
+}
+
 /** Every described node by its @id. */
-function indexOf(roots: unknown[]): Map<string, Plain[]> {
+function indexOf(roots: unknown[], aliases: Aliases): Map<string, Plain[]> {
   const byId = new Map<string, Plain[]>();
   const waiting: unknown[] = [...roots];
   for (let steps = 0; waiting.length > 0 && steps < NODES_MOST; steps++) {
     const next = waiting.pop();
     if (typeof next !== 'object' || next === null) continue;
     if (isPlain(next)) {
-      const id = own(next, '@id');
+      const id = keyword(next, '@id', aliases);
       if (typeof id === 'string' && Object.keys(next).length > 1) {
         const places = byId.get(id);
         if (!places) byId.set(id, [next]);

@@ -14,6 +14,9 @@ export interface Sight {
   /** An attribute's text, or null. */
   attribute(element: Element, name: string): string | null;
   hasAttributes(element: Element): boolean;
+  attributeNames(element: Element): string[];
+  /** The elements of the document that a selector matches, in document order; shadow trees have their own. */
+  select(selector: string): Iterable<Element> & { length: number };
   /** An open shadow root, or null. */
   shadow(element: Element): Node | null;
   /** True where `a` stands before `b`. */
@@ -57,6 +60,8 @@ export function lookAt(document: Document, address?: string): Sight {
   const element: object = root ?? document;
   const attribute = method(element, 'getAttribute');
   const hasAttributes = method(element, 'hasAttributes');
+  const attributeNames = method(element, 'getAttributeNames');
+  const select = method(document, 'querySelectorAll');
   const checkVisibility = method(element, 'checkVisibility');
   const compare = method(document, 'compareDocumentPosition');
   const nodeType = getter<number>(document, 'nodeType', 0);
@@ -90,6 +95,8 @@ export function lookAt(document: Document, address?: string): Sight {
     tag,
     attribute: (of, name) => (attribute ? (attribute.call(of, name) as string | null) : null),
     hasAttributes: (of) => (hasAttributes ? (hasAttributes.call(of) as boolean) : false),
+    attributeNames: (of) => (attributeNames ? (attributeNames.call(of) as string[]) : []),
+    select: (selector) => (select ? (select.call(document, selector) as NodeListOf<Element>) : []),
     shadow: getter<Node | null>(element, 'shadowRoot', null),
     before: (a, b) => compare !== null && ((compare.call(a, b) as number) & 4) !== 0,
     address: address ?? getter<string>(document, 'URL', '')(document),

@@ -139,6 +139,8 @@ export const cli = {
     sources: {
       'json-ld': 'JSON-LD',
       microdata: 'microdata',
+      rdfa: 'RDFa',
+      state: 'embedded page state',
       meta: 'page metadata',
       page: 'the visible page',
       draft: 'the draft',

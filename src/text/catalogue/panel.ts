@@ -254,6 +254,8 @@ export const panelTexts = {
     sources: {
       'json-ld': 'from the page’s embedded data',
       microdata: 'from marks in the page’s text',
+      rdfa: 'from marks in the page’s text (RDFa)',
+      state: 'from data inside the page’s scripts',
       meta: 'from the page’s head',
       page: 'from the visible page',
       draft: 'from the draft',

@@ -36,6 +36,8 @@ const sightOf = (root: Made): Sight => {
     tag: (element) => of(element).tag,
     attribute: () => null,
     hasAttributes: () => false,
+    attributeNames: () => [],
+    select: () => [],
     shadow: () => null,
     before: () => false,
     address: '',

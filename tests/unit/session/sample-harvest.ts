@@ -10,6 +10,7 @@ export function sampleHarvest(change: Partial<Harvest> = {}): Harvest {
     metas: [['og:title', 'Corvane 6 sewing machine']],
     jsonLd: ['{"@type":"Product","name":"Corvane 6 sewing machine"}'],
     items: [{ types: ['https://schema.org/Product'], id: null, properties: [['offers', 1]], top: true }],
+    rdfa: [{ parent: -1, tag: 'p', attributes: [['property', 'name']], text: 'Corvane 6' }],
     page: {
       lines: [
         { text: 'Corvane 6 sewing machine', box: 0 },
