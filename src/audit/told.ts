@@ -1,22 +1,32 @@
-import type { Allowed, AttributeKnown } from '../pack/knowledge';
-import { assertions } from './assertions';
+import { judge } from '../identify/judge';
+import type { Allowed, AttributeKnown, ModelKnown } from '../pack/knowledge';
+import { type Assertion, assertions } from './assertions';
 import { type AuditCase, type HeldAgainst, heldAgainst } from './case';
 import { conditionsOf, isAsserted } from './claims-held';
 import { factsInForce } from './conditions';
 
 /**
- * Is it told which value the attribute has: by the advert itself, else by the claimed model, else by all that the thing
- * may well be? "Round bobbin" tells nothing where round bobbins are of several kinds.
+ * Is it told which value the attribute has: by the advert itself, else by the claimed model, else by every kind of thing
+ * of which the advert's words can be true ("vibrating shuttle": the bobbin is long)? "Round bobbin" tells nothing where
+ * round bobbins are of several kinds.
  */
 export function isTold(auditCase: AuditCase, attribute: AttributeKnown): boolean {
-  const said = assertions(auditCase).some(
-    (one) =>
-      one.attribute === attribute && !one.denied && !one.guessed && !one.loose && oneValue(attribute, one.allowed),
-  );
+  const firm = assertions(auditCase).filter((one) => !one.guessed && !one.loose);
+  const said = firm.some((one) => one.attribute === attribute && !one.denied && oneValue(attribute, one.allowed));
   if (said || auditCase.reading.measures.some((one) => one.attribute === attribute && isAsserted(one))) return true;
-  const { each, all } = heldAgainst(auditCase);
-  const values = (each.length > 0 ? each : all).map((held) => known(auditCase, held, attribute));
+  const { each } = heldAgainst(auditCase);
+  const held = each.length > 0 ? each : kindsLeft(auditCase, firm).map((model) => ({ model, run: null }));
+  const values = held.map((one) => known(auditCase, one, attribute));
   return values.length > 0 && values[0] !== null && values.every((value) => value === values[0]);
+}
+
+/** The brand-free kinds that the advert's words leave; none where its words rule none out. */
+function kindsLeft({ knowledge, reading }: AuditCase, firm: readonly Assertion[]): ModelKnown[] {
+  const kinds = [...knowledge.models.values()].filter((model) => model.isType && reading.covering.has(model.pack));
+  const left = kinds.filter((kind) =>
+    firm.every((one) => judge(one, one.attribute, kind.facts.get(one.attribute.ref) ?? []) !== 'refutes'),
+  );
+  return left.length < kinds.length ? left : [];
 }
 
 /** Is this one of the values that the advert, or every claimed model, gives the attribute? */
