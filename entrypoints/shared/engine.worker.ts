@@ -1,6 +1,6 @@
 import type { Kept } from '../../src/keep/trouble';
 import type { Knowledge } from '../../src/pack/knowledge';
-import { answerTo, answerToDraft } from '../../src/session/answer';
+import { answerByHand, answerTo, answerToDraft } from '../../src/session/answer';
 import type { FromEngine, Question, Replies, ToEngine } from '../../src/session/engine-messages';
 import { answerToEnquiry } from '../../src/session/enquiry';
 import { cardOf, type PackCard } from '../../src/session/pack-card';
@@ -60,7 +60,9 @@ function answer(question: Question, { cards, knowledge: known }: Packs): Replies
     case 'shelf':
       return cards;
     case 'draft':
-      return answerToDraft(question.draft, question.asOf, known);
+      return answerToDraft(question.draft, question.asOf, known, question.seen);
+    case 'machine':
+      return answerByHand(question.described, question.asOf, known, question.seen);
     case 'serial':
       return answerToEnquiry(question.serial, question.pack, known);
   }
@@ -71,8 +73,10 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
     case 'packsChanged':
       return void readPacks();
     case 'audit':
-      if (knowledge)
-        tell({ type: 'answered', wanted: data.wanted, answer: answerTo(data.harvest, data.asOf, knowledge) });
+      if (knowledge) {
+        const { wanted, harvest, asOf, seen } = data;
+        tell({ type: 'answered', wanted, answer: answerTo(harvest, asOf, knowledge, seen) });
+      }
       return;
     case 'ask':
       return void reply(data.number, data.question).catch((error: unknown) => {

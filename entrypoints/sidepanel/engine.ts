@@ -1,11 +1,12 @@
 import type { PanelAnswer } from '../../src/session/engine-messages';
 import type { Wanted } from '../../src/session/events';
 import type { ReadReading } from '../../src/session/reading';
+import type { Seen } from '../../src/session/seen';
 import { startThread } from '../shared/engine-thread';
 
 export interface Engine {
   /** Asks for an audit; one that is already asked for is not asked for again. */
-  audit(wanted: Wanted, reading: ReadReading): void;
+  audit(wanted: Wanted, reading: ReadReading, seen: Seen): void;
   packsChanged(): void;
 }
 
@@ -16,11 +17,11 @@ export function startEngine(emit: (event: PanelAnswer) => void): Engine {
   let last = '';
   send({ type: 'packsChanged' });
   return {
-    audit(wanted, { harvest, asOf }) {
+    audit(wanted, { harvest, asOf }, seen) {
       const asked = JSON.stringify(wanted);
       if (asked === last) return;
       last = asked;
-      send({ type: 'audit', wanted, harvest, asOf });
+      send({ type: 'audit', wanted, harvest, asOf, seen });
     },
     packsChanged: () => send({ type: 'packsChanged' }),
   };

@@ -1,9 +1,11 @@
 import { putDraft, readDrafts, removeDraft } from '../../src/keep/drafts';
 import type { KeptDraft } from '../../src/keep/schema';
 import { draftText, isBlank } from '../../src/session/drafts';
+import { NOTHING_SEEN, type Seen, withoutSeen, withSeen } from '../../src/session/seen';
 import type { DraftsActions, DraftsState } from '../../src/view/workbench/DraftsRoom';
 import { copyText } from '../shared/copy-text';
 import { withKeep } from '../shared/keep';
+import { seenStore } from '../shared/seen-store';
 import { today } from '../shared/today';
 import type { BenchEngine } from './bench-engine';
 
@@ -22,6 +24,7 @@ export function draftsActions(
   let pause: ReturnType<typeof setTimeout> | undefined;
   /** The draft whose last words are not kept yet. */
   let unkept: KeptDraft | null = null;
+  const store = seenStore(state().isPrivate);
 
   const chosen = () => state().drafts?.find(({ id }) => id === state().chosen);
 
@@ -38,12 +41,18 @@ export function draftsActions(
   async function audit(): Promise<void> {
     const asked = chosen();
     if (!asked || isBlank(asked.draft)) return show({ answered: null });
-    const reply = await engine.ask({ about: 'draft', draft: asked.draft, asOf: today() });
+    const { seen } = state();
+    const reply = await engine.ask({ about: 'draft', draft: asked.draft, asOf: today(), seen });
     const now = chosen();
-    // Another draft was chosen, or more was typed and is audited by itself.
-    if (now?.draft !== asked.draft) return;
-    if (reply.ok) show({ answered: { draft: asked.draft, answer: reply.value } });
+    // Another draft was chosen, or more was typed or seen and is audited by itself.
+    if (now?.draft !== asked.draft || state().seen !== seen) return;
+    if (reply.ok) show({ answered: { draft: asked.draft, seen, answer: reply.value } });
     else show({ trouble: reply.trouble });
+  }
+
+  function nowSeen(seen: Seen): void {
+    show({ seen });
+    void audit();
   }
 
   /** What was typed so far is kept now, whatever else happens. */
@@ -58,14 +67,29 @@ export function draftsActions(
       const draft: KeptDraft = { id: crypto.randomUUID(), draft: {}, changedAt: new Date().toISOString() };
       show({
         drafts: [draft, ...(state().drafts ?? [])],
-        ...{ chosen: draft.id, answered: null, kept: 'blank', copied: 'none', removed: null },
+        ...{ chosen: draft.id, seen: NOTHING_SEEN, answered: null, kept: 'blank', copied: 'none', removed: null },
       });
       document.getElementById('draft-title')?.focus();
     },
-    choose(id) {
+    async choose(id) {
       flush();
-      show({ chosen: id, answered: null, kept: 'kept', copied: 'none' });
+      show({ chosen: id, seen: NOTHING_SEEN, answered: null, kept: 'kept', copied: 'none' });
+      const seen = await store.read(id);
+      if (state().chosen !== id) return;
+      show({ seen });
       void audit();
+    },
+    saw(attribute, value) {
+      const { chosen: id, seen } = state();
+      if (id === null) return;
+      nowSeen(withSeen(seen, attribute, value));
+      void store.put(id, attribute, value);
+    },
+    takeBack(attribute) {
+      const { chosen: id, seen } = state();
+      if (id === null) return;
+      nowSeen(withoutSeen(seen, attribute));
+      void store.remove(id, attribute);
     },
     write(field, value) {
       const before = chosen();

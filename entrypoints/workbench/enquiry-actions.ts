@@ -1,40 +1,82 @@
+import { askedThings, chosenThing } from '../../src/session/asked-things';
+import { describedMachine, type MachineEvent, stepMachine } from '../../src/session/machine-asked';
+import type { PackCard } from '../../src/session/pack-card';
 import type { EnquiryActions, EnquiryState } from '../../src/view/workbench/EnquiryRoom';
+import { copyText } from '../shared/copy-text';
+import { today } from '../shared/today';
 import type { BenchEngine } from './bench-engine';
 
-/** What can be asked of the tables. A number is looked up when its form is sent, and anew when the packs change. */
+/**
+ * What can be asked of a machine that somebody has before them. Every answer is held against the packs at once; a
+ * number is looked up when its form is sent; both anew when the packs change.
+ */
 export function enquiryActions(
   engine: BenchEngine,
   state: () => EnquiryState,
   show: (change: Partial<EnquiryState>) => void,
-): { actions: EnquiryActions; packsChanged: () => void } {
-  let last = 0;
+): { actions: EnquiryActions; shelfRead: (shelf: readonly PackCard[]) => void } {
+  let lookUps = 0;
+  let shelf: readonly PackCard[] = [];
 
   async function lookUp(serial: string): Promise<void> {
-    last += 1;
-    const mine = last;
+    lookUps += 1;
+    const mine = lookUps;
     const reply = await engine.ask({ about: 'serial', serial, pack: state().pack });
-    if (mine !== last) return;
-    if (reply.ok) show({ answered: { serial, answer: reply.value }, trouble: null });
+    if (mine !== lookUps) return;
+    if (reply.ok) show({ numbered: { serial, answer: reply.value }, trouble: null });
     else show({ trouble: reply.trouble });
   }
 
-  const again = () => {
-    const { answered } = state();
-    if (answered) void lookUp(answered.serial);
-  };
+  async function tell(): Promise<void> {
+    const { asked } = state();
+    const thing = chosenThing(askedThings(shelf), asked.thing);
+    if (!thing) return;
+    const asOf = today();
+    const described = describedMachine(asked, thing.word);
+    const reply = await engine.ask({ about: 'machine', described, asOf, seen: asked.seen });
+    // More was said meanwhile, which is told by itself.
+    if (state().asked !== asked) return;
+    if (reply.ok) show({ told: { asked, asOf, answer: reply.value }, trouble: null });
+    else show({ trouble: reply.trouble });
+  }
+
+  function step(event: MachineEvent): void {
+    const before = state().asked;
+    const asked = stepMachine(before, event);
+    if (asked === before) return;
+    // Another thing's answer is no answer.
+    show(asked.thing === before.thing ? { asked } : { asked, told: null });
+    void tell();
+  }
 
   return {
     actions: {
+      chooseThing: (thing) => step({ type: 'thingChosen', thing }),
+      saw: (attribute, value) => step({ type: 'saw', attribute, value }),
+      takeBack: (attribute) => step({ type: 'tookBack', attribute }),
+      startAgain() {
+        lookUps += 1;
+        show({ serial: '', numbered: null });
+        step({ type: 'startedAgain' });
+      },
       write: (serial) => show({ serial }),
       choosePack(pack) {
         show({ pack });
-        again();
+        const { numbered } = state();
+        if (numbered) void lookUp(numbered.serial);
       },
       ask(serial) {
         show({ serial });
         void lookUp(serial);
+        step({ type: 'numberAsked', serial });
       },
+      copyText,
     },
-    packsChanged: again,
+    shelfRead(cards) {
+      shelf = cards;
+      const { numbered } = state();
+      if (numbered) void lookUp(numbered.serial);
+      void tell();
+    },
   };
 }

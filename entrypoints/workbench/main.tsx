@@ -3,12 +3,16 @@ import { browser } from 'wxt/browser';
 import '../../src/view/style/tokens.css';
 import '../../src/view/style/base.css';
 import '../../src/view/style/findings.css';
+import '../../src/view/style/likely.css';
 import '../../src/view/style/workbench.css';
 import '../../src/view/style/drafts.css';
 import '../../src/view/style/enquiry.css';
+import { NOTHING_ASKED } from '../../src/session/machine-asked';
+import { NOTHING_SEEN } from '../../src/session/seen';
 import { workbenchTexts } from '../../src/text/catalogue/workbench';
 import { roomOf } from '../../src/view/workbench/rooms';
 import { type BenchState, Workbench } from '../../src/view/workbench/Workbench';
+import { whenOutdated } from '../shared/when-outdated';
 import { startBenchEngine } from './bench-engine';
 import { draftsActions } from './drafts-actions';
 import { enquiryActions } from './enquiry-actions';
@@ -21,6 +25,7 @@ let state: BenchState = {
   drafts: {
     drafts: null,
     chosen: null,
+    seen: NOTHING_SEEN,
     answered: null,
     kept: 'blank',
     copied: 'none',
@@ -28,16 +33,21 @@ let state: BenchState = {
     trouble: null,
     isPrivate: browser.extension.inIncognitoContext,
   },
-  enquiry: { serial: '', pack: null, answered: null, trouble: null },
+  enquiry: { asked: NOTHING_ASKED, told: null, serial: '', pack: null, numbered: null, trouble: null },
 };
+let outdated = false;
 document.title = workbenchTexts.title;
 
 function show(change: Partial<BenchState>): void {
   state = { ...state, ...change };
+  if (outdated) return;
   const root = document.getElementById('root');
   if (root) render(<Workbench state={state} actions={actions} />, root);
 }
 
+whenOutdated('workbench', () => {
+  outdated = true;
+});
 const engine = startBenchEngine(() => show({ packs: { ...state.packs, trouble: 'broken' } }));
 const drafts = draftsActions(
   engine,
@@ -51,11 +61,11 @@ const enquiry = enquiryActions(
 );
 const packs = packsActions(
   engine,
-  (change) => show({ packs: { ...state.packs, ...change } }),
-  () => {
-    drafts.packsChanged();
-    enquiry.packsChanged();
+  (change) => {
+    show({ packs: { ...state.packs, ...change } });
+    if (change.shelf) enquiry.shelfRead(change.shelf);
   },
+  drafts.packsChanged,
 );
 const actions = { packs: packs.actions, drafts: drafts.actions, enquiry: enquiry.actions };
 

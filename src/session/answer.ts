@@ -1,34 +1,58 @@
 import { audit } from '../audit/audit';
 import type { Audit } from '../audit/types';
+import { type Described, listingByHand } from '../listing/by-hand';
 import { readDraft } from '../listing/draft';
 import { settle } from '../listing/settle';
 import type { Draft, Harvest, Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
+import { type KindNote, kindNote } from './kind-note';
+import { NOTHING_SEEN, type Seen } from './seen';
+import { type SeenWords, seenWords, usableSeen } from './seen-words';
 import type { Words } from './words';
 import { wordsOf } from './words-of';
 
-/** What came of one harvest: an audit with its words, or a mistake of ours. */
-export type Answer = { ok: true; listing: Listing; audit: Audit; words: Words } | { ok: false; problem: string };
+/** What came of one listing: an audit with its words, or a mistake of ours. */
+export type Answer = Answered | { ok: false; problem: string };
+
+export interface Answered {
+  ok: true;
+  listing: Listing;
+  audit: Audit;
+  words: Words;
+  /** What the audit has been told that was seen. */
+  seen: SeenWords[];
+  /** What is known of the kind that it most likely is, or null. */
+  kind: KindNote | null;
+}
 
 /**
  * Settles what a page said and holds it against what the packs know. Never throws: a mistake in the engine is an
  * answer too, so that the panel can say so.
  * @param asOf the day of the audit, ISO 8601
+ * @param seen what the viewer has seen of it
  */
-export function answerTo(harvest: Harvest, asOf: string, knowledge: Knowledge): Answer {
-  return answered(() => settle(harvest, harvest.url), asOf, knowledge);
+export function answerTo(harvest: Harvest, asOf: string, knowledge: Knowledge, seen: Seen = NOTHING_SEEN): Answer {
+  return answered(() => settle(harvest, harvest.url), asOf, knowledge, seen);
 }
 
 /** The same for a seller's own draft. */
-export function answerToDraft(draft: Draft, asOf: string, knowledge: Knowledge): Answer {
-  return answered(() => readDraft(draft), asOf, knowledge);
+export function answerToDraft(draft: Draft, asOf: string, knowledge: Knowledge, seen: Seen = NOTHING_SEEN): Answer {
+  return answered(() => readDraft(draft), asOf, knowledge, seen);
 }
 
-function answered(read: () => Listing, asOf: string, knowledge: Knowledge): Answer {
+/** The same for a machine that somebody has before them. */
+export function answerByHand(described: Described, asOf: string, knowledge: Knowledge, seen: Seen): Answer {
+  return answered(() => listingByHand(described), asOf, knowledge, seen);
+}
+
+function answered(read: () => Listing, asOf: string, knowledge: Knowledge, seen: Seen): Answer {
   try {
     const listing = read();
-    const result = audit(listing, knowledge, { asOf });
-    return { ok: true, listing, audit: result, words: wordsOf(result, knowledge) };
+    const result = audit(listing, knowledge, { asOf, answers: usableSeen(seen, knowledge) });
+    return {
+      ...{ ok: true, listing, audit: result, words: wordsOf(result, knowledge) },
+      ...{ seen: seenWords(seen, knowledge), kind: kindNote(result.likely[0], result.findings, knowledge) },
+    };
   } catch (error) {
     return { ok: false, problem: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }

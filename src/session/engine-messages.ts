@@ -1,16 +1,18 @@
 import type { Kept } from '../keep/trouble';
+import type { Described } from '../listing/by-hand';
 import type { Draft, Harvest } from '../listing/types';
 import type { Answer } from './answer';
 import type { EnquiryAnswer } from './enquiry';
 import type { SessionEvent, Wanted } from './events';
 import type { InstallStep } from './install';
 import type { PackCard } from './pack-card';
+import type { Seen } from './seen';
 
 /** What our pages tell the thread in which the engine runs. */
 export type ToEngine =
   /** Read the packs, for the first time or anew. Nothing is read before. */
   | { type: 'packsChanged' }
-  | { type: 'audit'; wanted: Wanted; harvest: Harvest; asOf: string }
+  | { type: 'audit'; wanted: Wanted; harvest: Harvest; asOf: string; seen: Seen }
   | { type: 'ask'; number: number; question: Question }
   /** Check these files and install them, all or none. */
   | { type: 'install'; files: File[]; installedAt: string };
@@ -29,7 +31,9 @@ export type BenchAnswer =
 /** What the workbench asks; each is answered once the packs have been read. */
 export type Question =
   | { about: 'shelf' }
-  | { about: 'draft'; draft: Draft; asOf: string }
+  | { about: 'draft'; draft: Draft; asOf: string; seen: Seen }
+  /** A machine that somebody has before them: what it is, and what they see. */
+  | { about: 'machine'; described: Described; asOf: string; seen: Seen }
   /** A machine's number; of one pack alone, or of all that are switched on. */
   | { about: 'serial'; serial: string; pack: string | null };
 
@@ -37,6 +41,7 @@ export type Question =
 export interface Replies {
   shelf: PackCard[];
   draft: Answer;
+  machine: Answer;
   serial: EnquiryAnswer;
 }
 

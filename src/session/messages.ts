@@ -16,7 +16,10 @@ export const Mark = z.object({
 /** Workbench to panel: packs were installed, removed or switched. */
 export const PacksChanged = z.object({ type: z.literal('packs-changed') });
 
-export const Message = z.discriminatedUnion('type', [Mark, PacksChanged]);
+/** Panel to panels of other windows: what was seen of a page has changed. */
+export const SeenChanged = z.object({ type: z.literal('seen-changed'), about: z.string().check(z.maxLength(4_000)) });
+
+export const Message = z.discriminatedUnion('type', [Mark, PacksChanged, SeenChanged]);
 export type Message = z.infer<typeof Message>;
 
 /** Who sent a message, as the browser says it. */

@@ -1,6 +1,8 @@
 import type { PackIssue } from '../pack/issues';
 import { localText } from '../pack/local-text';
+import type { Outline } from '../pack/schema/about';
 import type { Pack } from '../pack/schema/index';
+import type { Phrase } from '../pack/schema/parts';
 import type { ShelvedPack } from './packs';
 
 /** What is shown of a pack on the shelf, as plain data: the pack itself stays in the thread that has read it. */
@@ -25,6 +27,13 @@ export interface PackAbout {
   licence: string;
   /** What kind of thing it speaks of. */
   thing: string;
+  /** The word that stands for the thing where it is described by hand. */
+  word: string;
+  outline: Outline | null;
+  /** Reference of the attribute that is asked about first, or null. */
+  first: string | null;
+  /** It can ask what a thing is by itself; a pack that extends another one asks together with that one. */
+  asks: boolean;
   keepers: string[];
   note: string | null;
   /** Invented content, for demonstration. */
@@ -43,17 +52,30 @@ export function titleOf({ id, about }: PackCard): string {
   return about?.title ?? id;
 }
 
-function aboutOf({ about, models, types, serials }: Pack): PackAbout {
-  const { language } = about;
+function aboutOf({ about, attributes, models, types, serials }: Pack): PackAbout {
+  const { language, covers } = about;
   return {
     title: localText(about.title, language),
     language,
     licence: about.licence,
-    thing: localText(about.covers.thing, language),
+    thing: localText(covers.thing, 'en', language),
+    word: wordOf(covers.words),
+    outline: covers.outline ?? null,
+    first:
+      covers.first === undefined ? null : covers.first.includes('/') ? covers.first : `${about.id}/${covers.first}`,
+    asks: about.extends === undefined && (attributes?.length ?? 0) > 0,
     keepers: about.keepers?.map(({ name }) => name) ?? [],
     note: about.note === undefined ? null : localText(about.note, language),
     demo: about.demo === true,
     models: (models?.length ?? 0) + (types?.length ?? 0),
     runs: serials?.runs.first.length ?? 0,
   };
+}
+
+/** The pack's first word for it, in English where it has one. */
+function wordOf(words: readonly Phrase[]): string {
+  const text = (phrase: Phrase) => (typeof phrase === 'string' ? phrase : phrase.text);
+  const english = words.find((phrase) => typeof phrase === 'string' || phrase.lang?.startsWith('en'));
+  const first = english ?? words[0];
+  return first === undefined ? '' : text(first);
 }

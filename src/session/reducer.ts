@@ -2,6 +2,7 @@ import type { Trouble } from '../keep/trouble';
 import type { Answer } from './answer';
 import type { SessionEvent, Wanted } from './events';
 import type { Reading } from './reading';
+import { NOTHING_SEEN, type Seen, sameSeen, withoutSeen, withSeen } from './seen';
 import { keyOf, type Where } from './where';
 
 export type PacksState =
@@ -15,6 +16,12 @@ export interface Answered {
   answer: Answer;
 }
 
+/** What was seen of one listing, and how often that has changed since the panel was opened. */
+export interface SeenOf {
+  turn: number;
+  seen: Seen;
+}
+
 /** All that the panel of one window knows. */
 export interface Session {
   /** The tab in front, or null before the browser has said. */
@@ -24,6 +31,8 @@ export interface Session {
   packs: PacksState;
   /** By window and tab. */
   answers: ReadonlyMap<string, Answered>;
+  /** By the address of the page; those whose answers have been read. */
+  seen: ReadonlyMap<string, SeenOf>;
 }
 
 export const emptySession: Session = {
@@ -31,6 +40,7 @@ export const emptySession: Session = {
   readings: new Map(),
   packs: { state: 'loading' },
   answers: new Map(),
+  seen: new Map(),
 };
 
 /** The session after an event. Pure; answers the same object where nothing changed. */
@@ -46,6 +56,12 @@ export function step(session: Session, event: SessionEvent): Session {
       return { ...session, packs: { state: 'ready', stamp: event.stamp } };
     case 'packsFailed':
       return { ...session, packs: { state: 'failed', trouble: event.trouble } };
+    case 'seenKept':
+      return withSeenOf(session, event.about, event.seen);
+    case 'saw':
+      return withSeenOf(session, event.about, withSeen(seenOf(session, event.about), event.attribute, event.value));
+    case 'tookBack':
+      return withSeenOf(session, event.about, withoutSeen(seenOf(session, event.about), event.attribute));
     case 'answered':
       return withAnswer(session, event);
   }
@@ -65,14 +81,31 @@ function withReading(session: Session, reading: Reading): Session {
   return { ...session, readings: new Map(session.readings).set(key, reading) };
 }
 
-/** An answer counts only for the press that is still the tab's last one, and never replaces one to newer packs. */
+function seenOf(session: Session, about: string): Seen {
+  return session.seen.get(about)?.seen ?? NOTHING_SEEN;
+}
+
+function withSeenOf(session: Session, about: string, seen: Seen): Session {
+  const before = session.seen.get(about);
+  if (before && sameSeen(before.seen, seen)) return session;
+  return { ...session, seen: new Map(session.seen).set(about, { turn: (before?.turn ?? 0) + 1, seen }) };
+}
+
+/**
+ * An answer counts only for the press that is still the tab's last one, and never replaces one to newer packs or to more
+ * that was seen.
+ */
 function withAnswer(session: Session, { wanted, answer }: Answered): Session {
   const key = keyOf(wanted);
   const reading = session.readings.get(key);
   if (reading?.state !== 'read' || reading.number !== wanted.number) return session;
   const there = session.answers.get(key);
-  if (there && there.wanted.number === wanted.number && there.wanted.stamp > wanted.stamp) return session;
+  if (there && there.wanted.number === wanted.number && isNewer(there.wanted, wanted)) return session;
   return { ...session, answers: new Map(session.answers).set(key, { wanted, answer }) };
+}
+
+function isNewer(a: Wanted, b: Wanted): boolean {
+  return a.stamp > b.stamp || (a.stamp === b.stamp && a.turn > b.turn);
 }
 
 function without(session: Session, key: string): Session {

@@ -1,10 +1,8 @@
-import type { Audit } from '../audit/types';
 import type { Trouble } from '../keep/trouble';
 import type { Listing } from '../listing/types';
-import type { Answer } from './answer';
+import type { Answer, Answered } from './answer';
 import type { Failure, ReadReading, Refusal } from './reading';
 import { answerFor, currentReading, type Session } from './reducer';
-import type { Words } from './words';
 
 /** What the panel shows. */
 export type Screen =
@@ -24,7 +22,8 @@ export type Screen =
   | { screen: 'list' }
   /** No pack that is switched on speaks of such a thing. */
   | { screen: 'no-pack'; listing: Listing }
-  | { screen: 'audit'; reading: ReadReading; listing: Listing; audit: Audit; words: Words };
+  /** `pending`: what was seen has changed since, and the next audit is on its way. */
+  | ({ screen: 'audit'; reading: ReadReading; pending: boolean } & Omit<Answered, 'ok'>);
 
 /**
  * What the panel shows for a session. Pure. While packs that have changed are read and the audit is made anew, the
@@ -44,18 +43,20 @@ export function screenOf(session: Session): Screen {
     case 'read': {
       if (session.packs.state === 'failed') return { screen: 'packs-failed', trouble: session.packs.trouble };
       const answered = answerFor(session, reading);
-      return answered ? answerScreen(reading, answered.answer) : { screen: 'reading' };
+      const pending = answered?.wanted.turn !== session.seen.get(reading.address)?.turn;
+      return answered ? answerScreen(reading, answered.answer, pending) : { screen: 'reading' };
     }
   }
 }
 
-function answerScreen(reading: ReadReading, answer: Answer): Screen {
+function answerScreen(reading: ReadReading, answer: Answer, pending: boolean): Screen {
   if (!answer.ok) return { screen: 'broken', problem: answer.problem };
-  const { listing, audit, words } = answer;
+  const { ok: _, ...answered } = answer;
+  const { audit, listing } = answered;
   if (audit.kind === 'none') return { screen: 'no-listing' };
   if (audit.kind === 'list') return { screen: 'list' };
   if (audit.packs.length === 0) return { screen: 'no-pack', listing };
-  return { screen: 'audit', reading, listing, audit, words };
+  return { screen: 'audit', reading, pending, ...answered };
 }
 
 /** Whether there is something to read behind the button: anything that doesn't hold, isn't shown, or is to be minded. */

@@ -1,18 +1,17 @@
 import type { Audit } from '../audit/types';
+import { say } from '../audit/words';
 import type { AttributeKnown, Knowledge } from '../pack/knowledge';
 import { localText } from '../pack/local-text';
 import type { LocalText } from '../pack/schema/parts';
+import { attributeKnown } from './attribute-known';
 import type { PackNote, Term, Words } from './words';
-
-/** The language of the interface; packs may have their texts in several. */
-const INTERFACE = 'en';
 
 /** The words for all that an audit names. */
 export function wordsOf(audit: Audit, knowledge: Knowledge): Words {
   const terms = new Map<string, Term>();
-  for (const { attribute } of audit.findings) {
-    const term = attribute === null ? null : termOf(attributeKnown(knowledge, attribute));
-    if (attribute !== null && term) terms.set(attribute, term);
+  for (const attribute of attributesNamed(audit)) {
+    const term = termOf(attributeKnown(knowledge, attribute));
+    if (term) terms.set(attribute, term);
   }
   return { ...wordsForModels(modelsNamed(audit), knowledge), terms };
 }
@@ -24,7 +23,12 @@ export function wordsForModels(refs: Iterable<string>, knowledge: Knowledge): Wo
     const known = knowledge.models.get(ref);
     if (known) models.set(ref, known.label);
   }
-  return { models, terms: new Map(), packs: new Map(knowledge.packs.map((pack) => [pack.id, noteOf(pack)])) };
+  return { models, terms: new Map(), packs: notesOf(knowledge) };
+}
+
+function attributesNamed({ findings, likely, nextEvidence }: Audit): Set<string> {
+  const named = [...findings, ...nextEvidence, ...likely.flatMap(({ follows }) => follows)];
+  return new Set(named.flatMap(({ attribute }) => attribute ?? []));
 }
 
 function modelsNamed(audit: Audit): Set<string> {
@@ -33,19 +37,25 @@ function modelsNamed(audit: Audit): Set<string> {
   return new Set([...named, ...(audit.claimedModel === null ? [] : [audit.claimedModel])]);
 }
 
-function attributeKnown(knowledge: Knowledge, name: string): AttributeKnown | undefined {
-  return knowledge.attributes.get(name) ?? [...knowledge.attributes.values()].find(({ id }) => id === name);
-}
-
 function termOf(known: AttributeKnown | undefined): Term | null {
   if (!known) return null;
-  const { label, explain, where, see } = known.def;
-  const text = (part: LocalText | undefined) => (part === undefined ? null : localText(part, INTERFACE));
-  const term = { label: localText(label, INTERFACE), explain: text(explain), where: text(where), see: text(see) };
-  return term.explain !== null || term.where !== null || term.see !== null ? term : null;
+  const { label, explain, where, see, question } = known.def;
+  const text = (part: LocalText | undefined) => (part === undefined ? null : say(part));
+  const term = { label: say(label), explain: text(explain), where: text(where), see: text(see) };
+  const explained = term.explain !== null || term.where !== null || term.see !== null;
+  return explained || question !== undefined ? { ...term, question: text(question) } : null;
 }
 
-function noteOf({ id, about, sealedBy }: Knowledge['packs'][number]): PackNote {
-  const { title, edition, language, demo } = about;
-  return { id, title: localText(title, INTERFACE, language), edition, language, sealedBy, demo: demo === true };
+function notesOf({ packs }: Knowledge): Map<string, PackNote> {
+  return new Map(packs.map((pack) => [pack.id, noteOf(pack)]));
+
+  function noteOf({ id, about, sealedBy }: Knowledge['packs'][number]): PackNote {
+    const { title, edition, language, demo, covers } = about;
+    // A pack that extends another one speaks of the same things.
+    const base = packs.find((pack) => pack.id === about.extends);
+    return {
+      ...{ id, title: localText(title, 'en', language), edition, language, sealedBy },
+      ...{ demo: demo === true, outline: covers.outline ?? base?.about.covers.outline ?? null },
+    };
+  }
 }

@@ -1,6 +1,10 @@
+import type { Outline } from '../pack/schema/about';
+
 /** A term of the trade, explained. */
 export interface Term {
   label: string;
+  /** The question to whoever has the thing before them. */
+  question: string | null;
   explain: string | null;
   where: string | null;
   see: string | null;
@@ -16,6 +20,8 @@ export interface PackNote {
   sealedBy: string | null;
   /** Invented content, for demonstration. */
   demo: boolean;
+  /** Which drawing shows the places that its attributes name, or null. */
+  outline: Outline | null;
 }
 
 /**
@@ -29,6 +35,11 @@ export interface Words {
   terms: ReadonlyMap<string, Term>;
   /** Pack id -> note. */
   packs: ReadonlyMap<string, PackNote>;
+}
+
+/** The drawing that an attribute's places are on, by the pack that the attribute is of. */
+export function outlineFor(words: Words, attribute: string): Outline | null {
+  return words.packs.get(attribute.split('/')[0] ?? '')?.outline ?? null;
 }
 
 /** A model's label; the reference itself where no pack knows it. */

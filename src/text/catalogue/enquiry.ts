@@ -1,18 +1,36 @@
-/** What the workbench's corner for a machine's own number says. */
+/** What the workbench's corner for a machine's own number and its features says. */
 export const enquiryTexts = {
   heading: 'Enquiry',
   intro:
-    'Is mine what it is said to be? Type the serial number that is stamped on your machine; the packs’ tables say what they know of it. Nothing on this page leaves your computer.',
-  loading: 'Opening the tables…',
+    'With an old machine before you, or photos of one, answer what you can see of it; what it most likely is stands here at once. No number is needed, and nothing on this page leaves your computer.',
+  loading: 'Opening the packs…',
+
+  things: {
+    heading: 'What is it?',
+    none: 'No pack that is switched on asks about a machine. The one that comes with Bedplate does: switch it on in the room “Packs”.',
+    is: (thing: string) => `It is: ${thing}.`,
+    other: 'Something else',
+  },
+  question: 'One question at a time',
+  asking: 'Comparing…',
+  kind: 'About this kind',
+  cautions: 'To mind',
+  again: 'Start again',
+  broken:
+    'Something went wrong inside Bedplate while it compared this machine with the packs. Take the last answer back, or start again.',
+
+  number: 'Its number',
+  numberIntro: 'If you can read a serial number on it, the packs’ tables say what they know of it.',
   noTables:
-    'No pack that is switched on has tables of serial numbers. If your club has a pack, choose its file below; one that is here already is switched on in the room “Packs”.',
+    'No pack that is switched on has tables of serial numbers. If your club has such a pack, open its file here.',
   pack: 'Ask',
   allPacks: 'all packs that are switched on',
   serial: 'Serial number',
   serialHint: 'As it is stamped. Spaces, points and dashes don’t matter.',
   ask: 'Look it up',
+  open: 'Open a pack',
   another: 'Open another pack',
-  nothingAsked: 'Type a number and press “Look it up”: what was made under it, when and where, stands here then.',
+  nothingAsked: 'What was made under it, when and where, stands here then.',
 
   result: 'What the tables say',
   verdicts: {
@@ -51,5 +69,34 @@ export const enquiryTexts = {
     madeIn: (place: string) => `made in ${place}`,
     holds: 'your number',
     unknown: 'not known',
+  },
+
+  /** The answer as plain text, to send to whoever asked. */
+  written: {
+    heading: 'Take the answer along',
+    intro: 'All of it as plain text: what it is, how sure that is, why, and what to ask next.',
+    copy: 'Copy the whole answer',
+    copied: 'Copied. Paste it wherever it is wanted.',
+    notCopied: 'The browser didn’t allow copying. Mark the text below and copy it by hand.',
+    show: 'Show the text',
+    label: 'The answer as text',
+    what: (label: string) => `What it most likely is: ${label}`,
+    seen: 'What was seen:',
+    for: 'What speaks for it:',
+    against: 'What speaks against it:',
+    follows: 'What follows:',
+    mind: 'To mind:',
+    ask: 'What to ask or look at next:',
+    from: 'From these packs:',
+    number: (serial: string) => `Its number, ${serial}, is in the tables:`,
+    numberUnknown: (serial: string) => `Its number, ${serial}, is in none of the tables asked. Tables have gaps.`,
+    run: (first: string, last: string, models: string, year: number | null) =>
+      `${first} to ${last}: ${models}${year === null ? '' : `, ${year}`}`,
+    pair: (name: string, value: string) => `${name}: ${value}`,
+    withSource: (line: string, source: string) => `${line} (${source})`,
+    pack: (title: string, edition: number, sealedBy: string | null) =>
+      `${title}, edition ${edition}, ${sealedBy === null ? 'unsealed' : `sealed by ${sealedBy}`}`,
+    end: (day: string) =>
+      `Put together by Bedplate on ${day} from what was said of the machine; nobody has looked at the machine itself.`,
   },
 } as const;

@@ -3,7 +3,10 @@ import { draftRoomTexts } from './draft-room';
 import { draftTexts } from './drafts';
 import { enquiryTexts } from './enquiry';
 import { explainTexts } from './explain';
+import { identifyTexts } from './identify';
+import { likelyTexts } from './likely';
 import { outdatedTexts } from './outdated';
+import { outlineTexts } from './outline';
 import { panelTexts } from './panel';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
@@ -12,7 +15,10 @@ export const texts = {
   draftRoom: draftRoomTexts,
   enquiry: enquiryTexts,
   explain: explainTexts,
+  likely: likelyTexts,
+  identify: identifyTexts,
   outdated: outdatedTexts,
+  outline: outlineTexts,
   panel: panelTexts,
   install: installTexts,
   workbench: workbenchTexts,

@@ -9,10 +9,12 @@ export const panelTexts = {
 
   /** States in which there is no audit: what is so, and what to do. */
   waiting: {
-    heading: 'Nothing read in this tab yet',
-    text: 'Open an advert for an old machine and press the Bedplate button in the browser’s toolbar. Bedplate then reads that one page and shows here what the advert says beside what is known.',
+    heading: 'Open an advert and press the Bedplate button',
+    text: 'Bedplate then reads that one page, and shows here what the advert says beside what is known of such machines. In this tab nothing has been read yet.',
     hint: 'If you don’t see the button, look behind the toolbar’s puzzle-piece menu and pin it.',
   },
+  /** Beside states without an advert. */
+  onTheTable: { text: 'Have a machine on the table?', action: 'Answer one question about it' },
   reading: {
     heading: 'Reading the page…',
     text: 'This takes a moment. If nothing has changed after ten seconds, press the button again.',

@@ -1,8 +1,13 @@
 import type { Standing } from '../../audit/types';
 import type { Screen } from '../../session/screen';
+import { likelyTexts } from '../../text/catalogue/likely';
+import { likelyAdds } from '../likely';
 import { langOf, shown } from '../shown';
 import { FindingGroup } from './FindingGroup';
+import { LikelyPart } from './LikelyPart';
+import { NextPart } from './NextPart';
 import { PacksSpoke } from './PacksSpoke';
+import type { SeenActions } from './Panel';
 import { PricePart } from './PricePart';
 import { Questions, questionsOf } from './Questions';
 import { SerialPart } from './SerialPart';
@@ -15,10 +20,14 @@ export const ORDER: readonly Standing[] = ['disproved', 'unproved', 'caution', '
 interface Props {
   screen: Extract<Screen, { screen: 'audit' }>;
   copy: (text: string) => Promise<boolean>;
+  seen: SeenActions;
+  isPrivate: boolean;
 }
 
 /** The audit of one advert, from the sentence that sums up to what was read on the page. */
-export function AuditView({ screen: { audit, listing, words }, copy }: Props) {
+export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
+  const { audit, listing, words, seen, kind, pending, reading } = screen;
+  const about = reading.address;
   // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
   const forSale = audit.kind === 'item' || audit.kind === 'lot';
   return (
@@ -38,6 +47,14 @@ export function AuditView({ screen: { audit, listing, words }, copy }: Props) {
           words={words}
         />
       ))}
+      {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} />}
+      <NextPart
+        next={audit.nextEvidence}
+        {...{ seen, words, pending }}
+        keptNote={isPrivate ? likelyTexts.settle.keptNot : likelyTexts.settle.kept}
+        onSaw={(attribute, value) => actions.saw(about, attribute, value)}
+        onTakeBack={(attribute) => actions.takeBack(about, attribute)}
+      />
       {forSale && <PricePart audit={audit} />}
       {forSale && <SerialPart audit={audit} words={words} />}
       <Questions questions={questionsOf(audit)} copy={copy} />

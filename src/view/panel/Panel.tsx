@@ -1,4 +1,5 @@
 import type { Screen } from '../../session/screen';
+import type { SeenValue } from '../../session/seen';
 import { panelTexts as texts } from '../../text/catalogue/panel';
 import { shown } from '../shown';
 import { AuditView } from './AuditView';
@@ -7,21 +8,31 @@ import { summaryOf } from './summary';
 
 export interface PanelProps {
   screen: Screen;
-  /** Address of the page with the packs. */
-  packsPage: string;
+  /** Address of the workbench; a room's name after # leads there. */
+  workbench: string;
   /** Puts a text on the clipboard; answers whether it is there now. */
   copy: (text: string) => Promise<boolean>;
+  seen: SeenActions;
+  /** A private window keeps nothing. */
+  isPrivate: boolean;
+}
+
+/** What can be done with answers. `about` is the page's address. */
+export interface SeenActions {
+  saw: (about: string, attribute: string, value: SeenValue) => void;
+  takeBack: (about: string, attribute: string) => void;
 }
 
 /** The side panel: one screen at a time, announced to those who can't see it change. */
-export function Panel({ screen, packsPage, copy }: PanelProps) {
+export function Panel(props: PanelProps) {
+  const { screen, workbench } = props;
   return (
     <div class="panel" data-screen={screen.screen}>
       <header class="plate">
         <p class="plate-name">{texts.product}</p>
         <a
           class="plate-link"
-          href={packsPage}
+          href={workbench}
           target="_blank"
           rel="noreferrer"
           title={texts.packsLinkTitle}
@@ -33,20 +44,21 @@ export function Panel({ screen, packsPage, copy }: PanelProps) {
       <p role="status" class="unseen">
         {announcement(screen)}
       </p>
-      <main>{content(screen, packsPage, copy)}</main>
+      <main>{content(props)}</main>
     </div>
   );
 }
 
-function content(screen: Screen, packsPage: string, copy: PanelProps['copy']) {
+function content({ screen, workbench, ...rest }: PanelProps) {
   switch (screen.screen) {
     case 'audit':
-      return <AuditView key={`${screen.reading.tab}/${screen.reading.number}`} screen={screen} copy={copy} />;
+      return <AuditView key={`${screen.reading.tab}/${screen.reading.number}`} screen={screen} {...rest} />;
     case 'waiting':
       return (
         <Notice heading={texts.waiting.heading}>
           <p>{texts.waiting.text}</p>
           <p class="soft">{texts.waiting.hint}</p>
+          <ToEnquiry workbench={workbench} />
         </Notice>
       );
     case 'no-pack':
@@ -54,10 +66,11 @@ function content(screen: Screen, packsPage: string, copy: PanelProps['copy']) {
         <Notice heading={texts.noPack.heading}>
           <p>{texts.noPack.text(shown(screen.listing.title, 160))}</p>
           <p>
-            <a class="button" href={packsPage} target="_blank" rel="noreferrer">
+            <a class="button" href={workbench} target="_blank" rel="noreferrer">
               {texts.noPack.action}
             </a>
           </p>
+          <ToEnquiry workbench={workbench} />
         </Notice>
       );
     default: {
@@ -69,6 +82,18 @@ function content(screen: Screen, packsPage: string, copy: PanelProps['copy']) {
       );
     }
   }
+}
+
+/** For whoever has a machine before them, and no advert. */
+function ToEnquiry({ workbench }: { workbench: string }) {
+  return (
+    <p class="to-enquiry">
+      {texts.onTheTable.text}{' '}
+      <a href={`${workbench}#enquiry`} target="_blank" rel="noreferrer" data-part="to-enquiry">
+        {texts.onTheTable.action}
+      </a>
+    </p>
+  );
 }
 
 type PlainScreen = Exclude<Screen, { screen: 'audit' | 'waiting' | 'no-pack' }>;

@@ -1,26 +1,41 @@
 import type { Answer } from '../../session/answer';
+import type { SeenValue } from '../../session/seen';
 import { draftRoomTexts as texts } from '../../text/catalogue/draft-room';
+import { likelyTexts } from '../../text/catalogue/likely';
 import { workbenchTexts } from '../../text/catalogue/workbench';
+import { likelyAdds } from '../likely';
 import { ORDER } from '../panel/AuditView';
 import { FindingGroup } from '../panel/FindingGroup';
+import { LikelyPart } from '../panel/LikelyPart';
+import { NextPart } from '../panel/NextPart';
 import { PacksSpoke } from '../panel/PacksSpoke';
 import { PricePart } from '../panel/PricePart';
 import { SerialPart } from '../panel/SerialPart';
 import { shownFindings, summaryOf } from '../panel/summary';
 
+interface Props {
+  answer: Answer | null;
+  blank: boolean;
+  /** More was seen since, and the next audit is on its way. */
+  pending: boolean;
+  isPrivate: boolean;
+  onSaw: (attribute: string, value: SeenValue) => void;
+  onTakeBack: (attribute: string) => void;
+}
+
 /** What the packs say of a draft, in the same parts as beside a page. */
-export function DraftAudit({ answer, blank }: { answer: Answer | null; blank: boolean }) {
+export function DraftAudit({ answer, blank, ...rest }: Props) {
   return (
     <section class="draft-audit" aria-labelledby="draft-audit" data-part="draft-audit">
       <h2 id="draft-audit">{texts.audit}</h2>
-      {blank ? <p>{texts.blank}</p> : answer ? <Answered answer={answer} /> : <p>{texts.auditing}</p>}
+      {blank ? <p>{texts.blank}</p> : answer ? <Answered answer={answer} {...rest} /> : <p>{texts.auditing}</p>}
     </section>
   );
 }
 
-function Answered({ answer }: { answer: Answer }) {
+function Answered({ answer, isPrivate, ...rest }: Omit<Props, 'answer' | 'blank'> & { answer: Answer }) {
   if (!answer.ok) return <p data-part="broken">{workbenchTexts.troubles.broken}</p>;
-  const { audit, listing, words } = answer;
+  const { audit, listing, words, seen, kind } = answer;
   if (audit.packs.length === 0) return <p data-part="no-pack">{texts.noPack}</p>;
   if (audit.kind === 'none' || audit.kind === 'list') return <p>{texts.none}</p>;
   const forSale = audit.kind === 'item' || audit.kind === 'lot';
@@ -38,6 +53,12 @@ function Answered({ answer }: { answer: Answer }) {
           words={words}
         />
       ))}
+      {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} />}
+      <NextPart
+        next={audit.nextEvidence}
+        {...{ seen, words, ...rest }}
+        keptNote={isPrivate ? null : likelyTexts.settle.keptDraft}
+      />
       {forSale && <PricePart audit={audit} />}
       {forSale && <SerialPart audit={audit} words={words} />}
       <PacksSpoke audit={audit} words={words} />

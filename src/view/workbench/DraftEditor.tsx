@@ -13,7 +13,8 @@ interface Props {
 }
 
 /** One draft: its fields, with what is found marked in them, beside what the packs say. */
-export function DraftEditor({ draft, state: { answered, kept, copied }, actions }: Props) {
+export function DraftEditor({ draft, state, actions }: Props) {
+  const { answered, kept, copied } = state;
   const answer = answered?.answer ?? null;
   const findings = answer?.ok ? answer.audit.findings : [];
   const marks = answered && answer?.ok ? draftMarks(answered.draft, answer.listing, findings) : NO_MARKS;
@@ -44,7 +45,14 @@ export function DraftEditor({ draft, state: { answered, kept, copied }, actions 
           {copied === 'refused' && texts.notCopied}
         </p>
       </section>
-      <DraftAudit answer={answer} blank={isBlank(draft)} />
+      <DraftAudit
+        answer={answer}
+        blank={isBlank(draft)}
+        pending={answered?.seen !== state.seen}
+        isPrivate={state.isPrivate}
+        onSaw={actions.saw}
+        onTakeBack={actions.takeBack}
+      />
     </div>
   );
 }

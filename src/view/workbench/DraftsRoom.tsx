@@ -2,6 +2,7 @@ import type { KeptDraft } from '../../keep/schema';
 import type { Draft } from '../../listing/types';
 import type { Answer } from '../../session/answer';
 import { type DraftField, draftName } from '../../session/drafts';
+import type { Seen, SeenValue } from '../../session/seen';
 import { draftRoomTexts as texts } from '../../text/catalogue/draft-room';
 import { shown } from '../shown';
 import { DraftEditor } from './DraftEditor';
@@ -13,8 +14,10 @@ export interface DraftsState {
   drafts: readonly KeptDraft[] | null;
   /** The id of the draft that is worked on. */
   chosen: string | null;
-  /** The last answer of the engine, and to which words. */
-  answered: { draft: Draft; answer: Answer } | null;
+  /** What was seen of the thing that it offers. */
+  seen: Seen;
+  /** The last answer of the engine, and to which words and to what was seen. */
+  answered: { draft: Draft; seen: Seen; answer: Answer } | null;
   /** Whether the draft's last words are kept by now. */
   kept: 'kept' | 'waiting' | 'not' | 'blank';
   copied: 'none' | 'copied' | 'refused';
@@ -28,6 +31,8 @@ export interface DraftsActions {
   create: () => void;
   choose: (id: string) => void;
   write: (field: DraftField, value: string) => void;
+  saw: (attribute: string, value: SeenValue) => void;
+  takeBack: (attribute: string) => void;
   copy: () => void;
   remove: (id: string) => void;
   undoRemove: () => void;

@@ -18,7 +18,7 @@ interface Props {
 export function EnquiryResult({ answer: { enquiry, words }, serial, onTry }: Props) {
   const written = shown(serial.trim(), 60);
   return (
-    <section class="room-part" aria-labelledby="result" data-part="enquiry" data-verdict={enquiry.verdict}>
+    <section class="group" aria-labelledby="result" data-part="enquiry" data-verdict={enquiry.verdict}>
       <h2 id="result">{texts.result}</h2>
       <p role="status" class="verdict">
         {verdictText(enquiry, written)}

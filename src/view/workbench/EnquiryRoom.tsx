@@ -1,26 +1,42 @@
+import type { Answer } from '../../session/answer';
+import { askedThings, chosenThing } from '../../session/asked-things';
 import type { EnquiryAnswer } from '../../session/enquiry';
-import { type PackCard, titleOf } from '../../session/pack-card';
+import type { MachineAsked } from '../../session/machine-asked';
+import type { SeenValue } from '../../session/seen';
+import { writtenAnswer } from '../../session/written-answer';
 import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
-import { Disclosure } from '../panel/Disclosure';
-import { shown } from '../shown';
-import { EnquiryResult } from './EnquiryResult';
-import { Installer } from './Installer';
+import { MachinePart } from './MachinePart';
+import { NumberPart } from './NumberPart';
 import type { PacksActions, PacksState } from './PacksRoom';
+import { ThingChoice } from './ThingChoice';
 import { TroubleNote } from './TroubleNote';
 import type { BenchTrouble } from './trouble';
+import { WrittenAnswer } from './WrittenAnswer';
 
 export interface EnquiryState {
+  /** What has been said of the machine. */
+  asked: MachineAsked;
+  /** What the engine made of that, or of what had been said before; null until it has answered. */
+  told: { asked: MachineAsked; asOf: string; answer: Answer } | null;
+  /** As it stands in the form. */
   serial: string;
-  /** The id of the pack that is asked alone, or null for all. */
+  /** The id of the pack that is asked alone for a number, or null for all. */
   pack: string | null;
-  answered: { serial: string; answer: EnquiryAnswer } | null;
+  /** What the tables say of a number. */
+  numbered: { serial: string; answer: EnquiryAnswer } | null;
   trouble: BenchTrouble | null;
 }
 
 export interface EnquiryActions {
+  chooseThing: (pack: string | null) => void;
+  saw: (attribute: string, value: SeenValue) => void;
+  takeBack: (attribute: string) => void;
+  startAgain: () => void;
   write: (serial: string) => void;
   choosePack: (id: string | null) => void;
   ask: (serial: string) => void;
+  /** Puts a text on the clipboard; answers whether it is there now. */
+  copyText: (text: string) => Promise<boolean>;
 }
 
 interface Props {
@@ -30,93 +46,49 @@ interface Props {
   packsActions: PacksActions;
 }
 
-/** A machine's own number, held against the tables: for whoever asks "is mine genuine?". */
+/** A machine that somebody has before them, by what can be seen of it and by its number, in one answer. */
 export function EnquiryRoom({ state, actions, packs, packsActions }: Props) {
-  const tables = packs.shelf?.filter(({ on, about }) => on && about && about.runs > 0);
-  const installer = (
-    <Installer outcome={packs.outcome} onFiles={packsActions.install} onCancel={packsActions.cancelInstall} />
-  );
+  const { shelf } = packs;
+  const { asked, told, numbered } = state;
+  const things = shelf && askedThings(shelf);
+  const thing = things && chosenThing(things, asked.thing);
+  const begun = asked.seen.size > 0 || asked.serial !== '';
   return (
     <>
       <h1>{texts.heading}</h1>
       <p class="intro">{texts.intro}</p>
       <TroubleNote trouble={state.trouble ?? packs.trouble} />
-      {!tables && !packs.trouble && <p class="room-part">{texts.loading}</p>}
-      {tables?.length === 0 && (
+      {!shelf && !packs.trouble && <p class="room-part">{texts.loading}</p>}
+      {shelf && things && (
         <>
-          <p class="room-part" data-part="no-tables">
-            {texts.noTables}
-          </p>
-          {installer}
-        </>
-      )}
-      {tables && tables.length > 0 && (
-        <>
-          <AskForm state={state} actions={actions} tables={tables} />
-          {state.answered ? (
-            <EnquiryResult {...state.answered} onTry={actions.ask} />
-          ) : (
-            <p class="room-part soft">{texts.nothingAsked}</p>
-          )}
-          <div class="room-part">
-            <Disclosure label={texts.another} part="another-pack">
-              {installer}
-            </Disclosure>
+          <ThingChoice things={things} chosen={thing} onChoose={actions.chooseThing} />
+          <div class="enquiry-desk">
+            {thing && (
+              <MachinePart
+                key={thing.pack}
+                answer={told?.answer ?? null}
+                pending={told?.asked !== asked}
+                begun={begun}
+                first={thing.first}
+                actions={actions}
+              />
+            )}
+            <NumberPart
+              state={state}
+              actions={actions}
+              tables={shelf.filter(({ on, about }) => on && about && about.runs > 0)}
+              packs={packs}
+              packsActions={packsActions}
+            />
           </div>
+          {thing && begun && told?.answer.ok && (
+            <WrittenAnswer
+              text={writtenAnswer(told.answer, numbered?.answer ?? null, told.asOf)}
+              copy={actions.copyText}
+            />
+          )}
         </>
       )}
     </>
-  );
-}
-
-function AskForm({ state, actions, tables }: Pick<Props, 'state' | 'actions'> & { tables: readonly PackCard[] }) {
-  return (
-    <form
-      class="ask-form"
-      data-part="ask-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        actions.ask(state.serial);
-      }}
-    >
-      {tables.length > 1 && (
-        <div class="field">
-          <label for="enquiry-pack">{texts.pack}</label>
-          <select
-            id="enquiry-pack"
-            value={state.pack ?? ''}
-            onChange={(event) => actions.choosePack(event.currentTarget.value || null)}
-          >
-            <option value="">{texts.allPacks}</option>
-            {tables.map((card) => (
-              <option key={card.id} value={card.id}>
-                {shown(titleOf(card), 120)}
-              </option>
-            ))}
-          </select>
-        </div>
-      )}
-      <div class="field">
-        <label for="enquiry-serial">{texts.serial}</label>
-        <input
-          id="enquiry-serial"
-          type="text"
-          autocomplete="off"
-          spellcheck={false}
-          maxLength={60}
-          aria-describedby="enquiry-hint"
-          value={state.serial}
-          onInput={(event) => actions.write(event.currentTarget.value)}
-        />
-        <p class="soft" id="enquiry-hint">
-          {texts.serialHint}
-        </p>
-      </div>
-      <p class="below">
-        <button type="submit" class="button" data-part="ask">
-          {texts.ask}
-        </button>
-      </p>
-    </form>
   );
 }

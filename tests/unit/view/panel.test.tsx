@@ -12,7 +12,17 @@ let root: HTMLElement;
 function show(screen: Screen, copy: (text: string) => Promise<boolean> = async () => true): HTMLElement {
   root = document.createElement('div');
   document.body.append(root);
-  act(() => render(<Panel screen={screen} packsPage="chrome-extension://ours/workbench.html" copy={copy} />, root));
+  const seen = { saw: () => {}, takeBack: () => {} };
+  act(() =>
+    render(
+      <Panel
+        screen={screen}
+        workbench="chrome-extension://ours/workbench.html"
+        {...{ copy, seen, isPrivate: false }}
+      />,
+      root,
+    ),
+  );
   return root;
 }
 

@@ -1,4 +1,4 @@
-import type { Audit, Finding } from '../../../src/audit/types';
+import type { Audit, Finding, Likely, NextEvidence } from '../../../src/audit/types';
 import type { Listing } from '../../../src/listing/types';
 import type { ReadReading } from '../../../src/session/reading';
 import type { Screen } from '../../../src/session/screen';
@@ -136,11 +136,28 @@ export const sampleWords: Words = {
   terms: new Map([
     [
       'club/frame',
-      { label: 'frame', explain: 'What the body is cast from.', where: 'Underside.', see: 'Iron draws a magnet.' },
+      {
+        label: 'frame',
+        question: null,
+        explain: 'What the body is cast from.',
+        where: 'Underside.',
+        see: 'Iron draws a magnet.',
+      },
     ],
   ]),
   packs: new Map([
-    ['club', { id: 'club', title: 'Club handbook', edition: 3, language: 'en', sealedBy: null, demo: true }],
+    [
+      'club',
+      {
+        id: 'club',
+        title: 'Club handbook',
+        edition: 3,
+        language: 'en',
+        sealedBy: null,
+        demo: true,
+        outline: 'sewing-machine',
+      },
+    ],
   ]),
 };
 
@@ -159,5 +176,32 @@ export function sampleScreen(
   audit: Audit = sampleAudit(),
   listing: Listing = sampleListing,
 ): Extract<Screen, { screen: 'audit' }> {
-  return { screen: 'audit', reading: sampleReading, listing, audit, words: sampleWords };
+  const rest = { pending: false, seen: [], kind: null, words: sampleWords };
+  return { screen: 'audit', reading: sampleReading, listing, audit, ...rest };
+}
+
+/** A kind with what follows from it, to be varied. */
+export function sampleLikely(change: Partial<Likely> = {}): Likely {
+  const follows = (attribute: string, text: string, usually = false) => ({
+    ...{ attribute: `club/${attribute}`, name: attribute, text, usually, source: 'Club handbook, page 3' },
+  });
+  return {
+    ...{ model: 'club/iron', label: 'Full size, iron', kind: 'type', probability: 0.8, against: [] },
+    for: [{ text: 'You saw a long bobbin.', bits: 2.4 }],
+    follows: [follows('frame', 'cast iron'), follows('bobbin', 'long'), follows('weight', '10 to 16 kg', true)],
+    ...change,
+  };
+}
+
+/** A question with two answers, to be varied. */
+export function sampleNext(change: Partial<NextEvidence> = {}): NextEvidence {
+  return {
+    ...{ attribute: 'club/loading', name: 'bobbin loading', bits: 1.2, effort: 'photo', ask: 'From where, please?' },
+    ...{ where: 'Near the needle.', see: null, place: 'slide-plate' },
+    options: [
+      { value: 'shuttle', text: 'in a shuttle', explain: 'A long thin bobbin.' },
+      { value: 'front', text: 'from the front', explain: null },
+    ],
+    ...change,
+  };
 }

@@ -6,6 +6,7 @@ import type { Finding } from '../../../src/audit/types';
 import type { KeptDraft } from '../../../src/keep/schema';
 import { readDraft } from '../../../src/listing/draft';
 import type { Answer } from '../../../src/session/answer';
+import { NOTHING_SEEN } from '../../../src/session/seen';
 import { draftRoomTexts as texts } from '../../../src/text/catalogue/draft-room';
 import { type DraftsActions, DraftsRoom, type DraftsState } from '../../../src/view/workbench/DraftsRoom';
 import { sampleAudit, sampleWords } from './sample';
@@ -29,7 +30,7 @@ const answer: Answer = {
   ok: true,
   listing: readDraft(draft.draft),
   audit: sampleAudit({ findings: [finding] }),
-  words: sampleWords,
+  ...{ words: sampleWords, seen: [], kind: null },
 };
 
 const root = document.createElement('div');
@@ -37,13 +38,14 @@ document.body.append(root);
 let calls: unknown[][] = [];
 function show(state: Partial<DraftsState>): void {
   calls = [];
-  const names = ['create', 'choose', 'write', 'copy', 'remove', 'undoRemove'];
+  const names = ['create', 'choose', 'write', 'saw', 'takeBack', 'copy', 'remove', 'undoRemove'];
   const actions = Object.fromEntries(
     names.map((name) => [name, (...args: unknown[]) => void calls.push([name, ...args])]),
   ) as unknown as DraftsActions;
   const whole: DraftsState = {
     drafts: [draft],
     chosen: null,
+    seen: NOTHING_SEEN,
     answered: null,
     kept: 'blank',
     copied: 'none',
@@ -67,7 +69,7 @@ describe('the drafts', () => {
   });
 
   it('mark the words of a finding in the field and lead from there to the finding', () => {
-    show({ chosen: 'one', answered: { draft: draft.draft, answer } });
+    show({ chosen: 'one', answered: { draft: draft.draft, seen: NOTHING_SEEN, answer } });
     const field = root.querySelector('[data-field="title"]');
     expect([...(field?.querySelectorAll('mark') ?? [])].map((mark) => mark.textContent)).toEqual(['full size']);
     const link = field?.querySelector<HTMLAnchorElement>('.mark-links a');
@@ -80,7 +82,7 @@ describe('the drafts', () => {
   });
 
   it('keep the text behind a field the same as the text in it', () => {
-    show({ chosen: 'one', answered: { draft: draft.draft, answer } });
+    show({ chosen: 'one', answered: { draft: draft.draft, seen: NOTHING_SEEN, answer } });
     for (const field of root.querySelectorAll('.field')) {
       const under = field.querySelector('.marked-under')?.textContent ?? '';
       expect(under.replace(/\u200b$/, '')).toBe(field.querySelector('textarea')?.value);

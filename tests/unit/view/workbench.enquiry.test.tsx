@@ -3,15 +3,17 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { EnquiredRun, Enquiry, NumberLine } from '../../../src/audit/enquiry';
+import { NOTHING_ASKED } from '../../../src/session/machine-asked';
 import type { PackCard } from '../../../src/session/pack-card';
 import { enquiryTexts as texts } from '../../../src/text/catalogue/enquiry';
-import { EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/EnquiryRoom';
+import { type EnquiryActions, EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/EnquiryRoom';
 import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
 
 const card = (id: string, runs: number, on = true): PackCard => ({
   ...{ id, edition: 1, shipped: false, on, installedAt: '2026-06-01T10:00:00.000Z', sealedBy: null, issues: [] },
   about: {
     ...{ title: `Pack ${id}`, language: 'en', licence: 'CC0', thing: 'sewing machine', keepers: [], note: null },
+    ...{ word: 'sewing machine', outline: 'sewing-machine', first: 'club/loading', asks: id !== 'tables' },
     ...{ demo: false, models: 1, runs },
   },
 });
@@ -33,14 +35,24 @@ const enquiry = (change: Partial<Enquiry>): Enquiry => ({
 const root = document.createElement('div');
 document.body.append(root);
 let calls: unknown[][] = [];
-function show(shelf: PackCard[], found: Enquiry | null): void {
+function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryState> = {}): void {
   calls = [];
-  const note = (name: string) => (value: unknown) => void calls.push([name, value]);
+  const note =
+    (name: string) =>
+    (...values: unknown[]) =>
+      void calls.push([name, ...values]);
   const words = { models: new Map([['club/plain', 'Plainmodel']]), terms: new Map(), packs: new Map() };
-  const answered = found && { serial: '250', answer: { enquiry: found, words } };
-  const state: EnquiryState = { serial: '250', pack: null, answered, trouble: null };
+  const numbered = found && { serial: '250', answer: { enquiry: found, words } };
+  const state: EnquiryState = {
+    ...{ asked: NOTHING_ASKED, told: null, serial: '250', pack: null, numbered, trouble: null },
+    ...change,
+  };
   const packs: PacksState = { shelf, trouble: null, outcome: { state: 'none' }, removed: null };
-  const actions = { write: note('write'), choosePack: note('choosePack'), ask: note('ask') };
+  const actions: EnquiryActions = {
+    ...{ chooseThing: note('chooseThing'), saw: note('saw'), takeBack: note('takeBack') },
+    ...{ startAgain: note('startAgain'), write: note('write'), choosePack: note('choosePack'), ask: note('ask') },
+    copyText: async (text) => calls.push(['copy', text]) > 0,
+  };
   act(() =>
     render(<EnquiryRoom state={state} actions={actions} packs={packs} packsActions={{} as PacksActions} />, root),
   );
@@ -48,9 +60,9 @@ function show(shelf: PackCard[], found: Enquiry | null): void {
 afterEach(() => render(null, root));
 const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
 
-describe('the enquiry', () => {
+describe('the enquiry by number', () => {
   it('says what to do where no pack that is on has tables', () => {
-    show([card('trade', 0), card('club', 9, false)], null);
+    show([card('trade', 0), card('tables', 9, false)], null);
     expect(part('no-tables')?.textContent).toBe(texts.noTables);
     expect(part('pack-file')).not.toBeNull();
     expect(part('ask-form')).toBeNull();

@@ -13,6 +13,7 @@ const about: PackAbout = {
   language: 'en',
   licence: 'CC0-1.0',
   thing: 'sewing machine',
+  ...{ word: 'sewing machine', outline: null, first: null, asks: false },
   keepers: [],
   note: null,
   demo: true,

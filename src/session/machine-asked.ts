@@ -1,0 +1,46 @@
+import type { Described } from '../listing/by-hand';
+import { NOTHING_SEEN, type Seen, type SeenValue, withoutSeen, withSeen } from './seen';
+
+/** What a person has said so far of a machine before them. */
+export interface MachineAsked {
+  /** The id of the pack whose kind of thing it is, or null before that is chosen. */
+  thing: string | null;
+  seen: Seen;
+  /** The number that was looked up last; "" for none. */
+  serial: string;
+}
+
+export const NOTHING_ASKED: MachineAsked = { thing: null, seen: NOTHING_SEEN, serial: '' };
+
+export type MachineEvent =
+  | { type: 'thingChosen'; thing: string | null }
+  | { type: 'saw'; attribute: string; value: SeenValue }
+  | { type: 'tookBack'; attribute: string }
+  | { type: 'numberAsked'; serial: string }
+  /** All is forgotten, save which thing it is about. */
+  | { type: 'startedAgain' };
+
+/** What has been said after an event. Pure; the same object where nothing changed. */
+export function stepMachine(asked: MachineAsked, event: MachineEvent): MachineAsked {
+  switch (event.type) {
+    case 'thingChosen':
+      // What was seen of a sewing machine says nothing of a typewriter; its number is looked up by itself.
+      return event.thing === asked.thing ? asked : { ...asked, thing: event.thing, seen: NOTHING_SEEN };
+    case 'saw':
+      return { ...asked, seen: withSeen(asked.seen, event.attribute, event.value) };
+    case 'tookBack': {
+      const seen = withoutSeen(asked.seen, event.attribute);
+      return seen === asked.seen ? asked : { ...asked, seen };
+    }
+    case 'numberAsked':
+      return event.serial === asked.serial ? asked : { ...asked, serial: event.serial };
+    case 'startedAgain':
+      return { ...NOTHING_ASKED, thing: asked.thing };
+  }
+}
+
+/** The machine as it is given to the engine. @param word what such a thing is called */
+export function describedMachine({ serial }: MachineAsked, word: string): Described {
+  const written = serial.trim();
+  return written === '' ? { what: word } : { what: word, serial: written };
+}

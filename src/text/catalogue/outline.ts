@@ -1,0 +1,26 @@
+/** Text alternatives of the drawings. */
+export const outlineTexts = {
+  things: { 'sewing-machine': 'a sewing machine', typewriter: 'a typewriter' },
+  drawing: (thing: string) => `Outline drawing of ${thing}.`,
+  marked: (thing: string, place: string) => `Outline drawing of ${thing}; an arrow and a ring mark ${place}.`,
+  places: {
+    arm: 'the arm, the long part over the bed',
+    bed: 'the bed, the flat part that the cloth lies on',
+    'bed-extension': 'the left end of the bed',
+    faceplate: 'the plate at the left end of the arm',
+    'feed-dogs': 'the teeth under the needle',
+    handwheel: 'the handwheel at the right end',
+    motor: 'the back of the pillar, where a motor is fixed',
+    'needle-bar': 'the bar that holds the needle',
+    'needle-plate': 'the plate under the needle',
+    'pillar-foot': 'the foot of the pillar, at the right of the bed',
+    'presser-bar': 'the bar that holds the presser foot',
+    'slide-plate': 'the plate that slides open at the left of the bed',
+    underside: 'the underside',
+    body: 'the body',
+    carriage: 'the carriage on top',
+    keyboard: 'the keyboard',
+    spools: 'the two ribbon spools',
+    'type-basket': 'the basket of type bars in the middle',
+  },
+} as const;

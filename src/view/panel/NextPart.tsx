@@ -1,0 +1,122 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { AnswerOption, NextEvidence } from '../../audit/types';
+import type { SeenValue } from '../../session/seen';
+import type { SeenWords } from '../../session/seen-words';
+import { outlineFor, type Words } from '../../session/words';
+import { likelyTexts } from '../../text/catalogue/likely';
+import { OutlineDrawing } from '../outline/OutlineDrawing';
+import { shown } from '../shown';
+import { AnswerButtons } from './AnswerButtons';
+import { SeenList } from './SeenList';
+import { TermNote } from './TermNote';
+
+const texts = likelyTexts.settle;
+
+export interface NextProps {
+  /** The audit's next evidence, the most telling first. */
+  next: readonly NextEvidence[];
+  seen: readonly SeenWords[];
+  words: Words;
+  /** An answer is on its way into the audit: until it is there no other one is taken. */
+  pending: boolean;
+  /** Another heading than the usual one. */
+  heading?: string;
+  /** The attribute to begin with, before anything was seen. */
+  first?: string | null;
+  /** Whether and where the answers are kept, in words; null where nothing is to be said of it. */
+  keptNote: string | null;
+  onSaw: (attribute: string, value: SeenValue) => void;
+  onTakeBack: (attribute: string) => void;
+}
+
+/** The question that is asked now: the most telling one that can be answered by choosing, or that of `first`. */
+export function questionOf(next: readonly NextEvidence[], first: string | null = null): NextEvidence | null {
+  const askable = next.filter(({ options }) => options.length > 0);
+  return askable.find(({ attribute }) => attribute === first) ?? askable[0] ?? null;
+}
+
+/** What would settle it: one question at a time, and what has been answered so far. */
+export function NextPart({ next, seen, words, pending, keptNote, onSaw, onTakeBack, ...texted }: NextProps) {
+  const question = questionOf(next, seen.length === 0 ? texted.first : null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const answered = useRef(false);
+  const asked = `${question?.attribute} ${seen.length}`;
+  // The button that was pressed is gone by then: who works by keyboard goes on at the next question, not at the top.
+  useEffect(() => {
+    if (answered.current && asked) heading.current?.focus();
+    answered.current = false;
+  }, [asked]);
+  if (!question && seen.length === 0) return null;
+  const saw = (attribute: string, value: SeenValue) => {
+    if (pending) return;
+    answered.current = true;
+    onSaw(attribute, value);
+  };
+  return (
+    <section class="group" data-part="settle" aria-labelledby="settle" aria-busy={pending}>
+      <h2 id="settle">{texted.heading ?? texts.heading}</h2>
+      {question ? (
+        <Question question={question} words={words} heading={heading} onSaw={saw} />
+      ) : (
+        <h3 class="question" ref={heading} tabIndex={-1}>
+          {texts.done}
+        </h3>
+      )}
+      <SeenList seen={seen} keptNote={keptNote} onTakeBack={(attribute) => !pending && onTakeBack(attribute)} />
+    </section>
+  );
+}
+
+interface QuestionProps {
+  question: NextEvidence;
+  words: Words;
+  heading: { current: HTMLHeadingElement | null };
+  onSaw: (attribute: string, value: SeenValue) => void;
+}
+
+function Question({ question, words, heading, onSaw }: QuestionProps) {
+  const { attribute, name, where, place, options } = question;
+  const outline = outlineFor(words, attribute);
+  const term = words.terms.get(attribute);
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset's legend can't hold a heading that takes the focus everywhere
+    <div
+      class="asked"
+      role="group"
+      aria-labelledby="question"
+      data-question={attribute}
+      onKeyDown={(event) => {
+        const value = answerOfKey(event, options);
+        if (value === undefined) return;
+        event.preventDefault();
+        onSaw(attribute, value);
+      }}
+    >
+      <h3 class="question" ref={heading} tabIndex={-1} id="question">
+        {term?.question ? shown(term.question) : texts.ask(shown(name, 80))}
+      </h3>
+      {outline && place !== null && <OutlineDrawing outline={outline} place={place} />}
+      {where !== '' && (
+        <p class="soft">
+          {texts.where} {shown(where)}
+        </p>
+      )}
+      <AnswerButtons
+        attribute={attribute}
+        options={options}
+        outline={outline}
+        onChoose={(value) => onSaw(attribute, value)}
+      />
+      {term && <TermNote term={term} />}
+    </div>
+  );
+}
+
+/** What a key answers, while the focus is within the question: its number; 0 for "can't tell". */
+function answerOfKey(
+  { key, ctrlKey, altKey, metaKey }: KeyboardEvent,
+  options: readonly AnswerOption[],
+): SeenValue | undefined {
+  if (ctrlKey || altKey || metaKey || !/^[0-9]$/.test(key)) return undefined;
+  return key === '0' ? null : options[Number(key) - 1]?.value;
+}

@@ -1,0 +1,44 @@
+import type { PackCard } from '../../session/pack-card';
+import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
+import { Disclosure } from '../panel/Disclosure';
+import { AskForm } from './AskForm';
+import { EnquiryResult } from './EnquiryResult';
+import type { EnquiryActions, EnquiryState } from './EnquiryRoom';
+import { Installer } from './Installer';
+import type { PacksActions, PacksState } from './PacksRoom';
+
+interface Props {
+  state: EnquiryState;
+  actions: EnquiryActions;
+  /** The packs that are on and have tables. */
+  tables: readonly PackCard[];
+  packs: PacksState;
+  packsActions: PacksActions;
+}
+
+/** A machine's number: held against the tables, and the way to packs that have some. */
+export function NumberPart({ state, actions, tables, packs, packsActions }: Props) {
+  const none = tables.length === 0;
+  return (
+    <div class="number-part">
+      <section class="group" aria-labelledby="number">
+        <h2 id="number">{texts.number}</h2>
+        {none ? (
+          <p data-part="no-tables">{texts.noTables}</p>
+        ) : (
+          <>
+            <p>{texts.numberIntro}</p>
+            <AskForm state={state} actions={actions} tables={tables} />
+            {!state.numbered && <p class="soft">{texts.nothingAsked}</p>}
+          </>
+        )}
+      </section>
+      {!none && state.numbered && <EnquiryResult {...state.numbered} onTry={actions.ask} />}
+      <div class="group">
+        <Disclosure label={none ? texts.open : texts.another} part="another-pack">
+          <Installer outcome={packs.outcome} onFiles={packsActions.install} onCancel={packsActions.cancelInstall} />
+        </Disclosure>
+      </div>
+    </div>
+  );
+}

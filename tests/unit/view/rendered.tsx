@@ -1,0 +1,22 @@
+import { type ComponentChild, render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach } from 'vitest';
+
+/** A place in the document where a test shows something; emptied after each test. */
+export function stage() {
+  const root = document.createElement('div');
+  document.body.append(root);
+  afterEach(() => act(() => render(null, root)));
+  return {
+    root,
+    show: (what: ComponentChild) => act(() => render(what, root)),
+    part: (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`),
+    all: (selector: string) => [...root.querySelectorAll<HTMLElement>(selector)],
+    /** What stands there while nothing is opened. */
+    textWithoutDetails(selector: string): string {
+      const copy = root.querySelector(selector)?.cloneNode(true) as HTMLElement;
+      for (const hidden of copy.querySelectorAll('details > :not(summary)')) hidden.remove();
+      return copy.textContent ?? '';
+    },
+  };
+}
