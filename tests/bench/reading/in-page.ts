@@ -1,0 +1,60 @@
+import { Readability } from '@mozilla/readability';
+import { collect } from '../../../src/listing/collect';
+import { settle } from '../../../src/listing/settle';
+import type { Listing } from '../../../src/listing/types';
+
+export interface Measured {
+  listing: Listing;
+  nodes: number;
+  /** Median milliseconds over the rounds. */
+  collect: number;
+  settle: number;
+  walk: number;
+  readability: number;
+}
+
+const median = (all: number[]): number => [...all].sort((a, b) => a - b)[Math.floor(all.length / 2)] ?? Number.NaN;
+
+function timed<T>(run: () => T): { value: T; milliseconds: number } {
+  const begun = performance.now();
+  const value = run();
+  return { value, milliseconds: performance.now() - begun };
+}
+
+/** Every node once: what any reader needs at least. */
+function walkAll(document: Document): number {
+  let count = 0;
+  const walker = document.createTreeWalker(document);
+  while (walker.nextNode()) count++;
+  return count;
+}
+
+/**
+ * Reads one document with ours and with readability, in turns. Readability changes what it reads, so that it gets a
+ * fresh clone each time; cloning is not counted. Ours reads the page itself, where it asks the layout what is hidden.
+ */
+export function measure(document: Document, url: string, rounds: number): Measured {
+  const times = { collect: [] as number[], settle: [] as number[], walk: [] as number[], readability: [] as number[] };
+  let listing: Listing | null = null;
+  let nodes = 0;
+  for (let round = 0; round < rounds; round++) {
+    const clone = document.cloneNode(true) as Document;
+    const harvest = timed(() => collect(document, { url }));
+    const settled = timed(() => settle(harvest.value, url));
+    const walked = timed(() => walkAll(document));
+    times.readability.push(timed(() => new Readability(clone).parse()).milliseconds);
+    times.collect.push(harvest.milliseconds);
+    times.settle.push(settled.milliseconds);
+    times.walk.push(walked.milliseconds);
+    listing = settled.value;
+    nodes = walked.value;
+  }
+  return {
+    listing: listing!,
+    nodes,
+    collect: median(times.collect),
+    settle: median(times.settle),
+    walk: median(times.walk),
+    readability: median(times.readability),
+  };
+}
