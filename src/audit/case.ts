@@ -35,7 +35,10 @@ export interface HeldAgainst {
   run: Run | null;
 }
 
-/** A claim that no claimed model decides is disproved only if every model at this probability or more refutes it. */
+/**
+ * A claim that no claimed model decides is disproved only if every model at this probability or more refutes it, and
+ * as many of the others that those left out have less than it together.
+ */
 const NOT_TO_BE_OVERLOOKED = 0.05;
 
 /** The claimed model in each pack that has it; where none is claimed, every model that the thing may well be. */
@@ -46,6 +49,14 @@ export function heldAgainst(auditCase: AuditCase): { each: HeldAgainst[]; all: H
     run: runs.find((run) => run.models.includes(model.ref)) ?? null,
   });
   if (auditCase.claimed.length > 0) return { each: auditCase.claimed.map(held), all: [] };
-  const likely = auditCase.candidates.filter((one) => one.probability >= NOT_TO_BE_OVERLOOKED);
-  return { each: [], all: likely.map(({ model }) => held(model)) };
+  return { each: [], all: notToBeOverlooked(auditCase.candidates).map(({ model }) => held(model)) };
+}
+
+function notToBeOverlooked(candidates: readonly Candidate[]): Candidate[] {
+  let left = candidates.reduce((sum, one) => sum + one.probability, 0);
+  return candidates.filter(({ probability }) => {
+    const isNeeded = probability >= NOT_TO_BE_OVERLOOKED || left >= NOT_TO_BE_OVERLOOKED;
+    left -= probability;
+    return isNeeded;
+  });
 }

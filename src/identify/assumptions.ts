@@ -5,12 +5,15 @@
 
 /**
  * What an old machine on the market is, before anything is known of it: of a maker that some pack knows; one of a
- * brand-free type by a maker that none knows; or nothing of the kind. There were far more makers than any club knows.
- * Assumed.
+ * brand-free type by a maker that none knows; or nothing of the kind. The first two only where no pack states how many
+ * of a type were made. There were far more makers than any club knows. Assumed.
  */
 export const SHARES = { known: 0.35, type: 0.6, none: 0.05 };
-/** Numbers for a model whose pack states none, where no other of the pack does either. Only their ratio counts. */
-export const UNSTATED = { number: 10_000, survival: 0.1 };
+/**
+ * A model whose pack states no number is as common as its typical other ones; these where none states any. Of a type at
+ * least so large a part is of makers that no pack knows. Assumed.
+ */
+export const UNSTATED = { number: 10_000, survival: 0.1, otherMakers: 0.05 };
 
 /** A firm fact may be wrong, or the very machine rebuilt: so much is left for all other values together. Assumed. */
 export const FIRM_SHARE = 0.99;

@@ -34,13 +34,14 @@ export function fieldOf(knowledge: Knowledge, covering: ReadonlySet<string>): Fi
   const hypotheses: Hypothesis[] = [...models.map((model) => ({ model })), { model: null }];
   const positions = new Map(models.map((model, position) => [model.ref, position]));
   const base = new Map(knowledge.packs.map((pack) => [pack.id, pack.about.extends]));
+  const positionOf: Field['positionOf'] = (ref, pack) => {
+    if (ref === undefined || ref.includes('/')) return positions.get(ref ?? '');
+    return positions.get(`${pack}/${ref}`) ?? positions.get(`${base.get(pack)}/${ref}`);
+  };
   const field: Field = {
     hypotheses,
-    positionOf: (ref, pack) => {
-      if (ref === undefined || ref.includes('/')) return positions.get(ref ?? '');
-      return positions.get(`${pack}/${ref}`) ?? positions.get(`${base.get(pack)}/${ref}`);
-    },
-    logPrior: logPriors(models),
+    positionOf,
+    logPrior: logPriors(models, (model) => positionOf(model.def.type, model.pack)),
     tables: new LeafTables(knowledge, covering, models),
     attributes: [...knowledge.attributes.values()].filter((attribute) => covering.has(attribute.pack)),
   };

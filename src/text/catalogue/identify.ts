@@ -7,8 +7,8 @@ export const identifyTexts = {
   ask: (attribute: string) => `Could you send a photo that shows this: ${attribute}?`,
   where: 'Look at the whole machine.',
   prior: {
-    commoner: (number: string) => `About ${number} were made, so it turns up more often.`,
-    rarer: (number: string) => `Only about ${number} were made, so it turns up less often.`,
+    commoner: (number: string) => `About ${number} were made: more of them turn up.`,
+    rarer: (number: string) => `About ${number} were made: fewer of them turn up.`,
     kindCommoner: 'There were many makers that no pack knows.',
     kindRarer: 'Most of this kind that turn up are of a maker that the packs know.',
     moreLikely: 'It turns up more often, before anything is seen.',
