@@ -1,0 +1,36 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { partsOf } from '../../../../src/pack/compile/parts-of';
+import { LAYOUT } from '../../../../src/pack/compiled/layout';
+import { bytesOf } from '../../../../src/pack/compiled/write';
+import { ROOT } from '../../../steps/root';
+import { accepted } from '../support/packs';
+
+/**
+ * What the bytes of one pack are in each layout that there has been. Compiled packs that browsers keep are told from
+ * newer ones by the layout's number alone, so that bytes may never change under the same number: not by the way they
+ * are laid, nor by how words are cut, folded and hashed, nor by how numbers are read.
+ */
+const DIGESTS: Record<number, string> = {
+  1: '08ca383903b3b5599094f06a39041ab126d0d809b123fe20981905eb493058e2',
+};
+
+/** Every part of the format, and words of every kind that cutting and folding treat in a way of their own. */
+const sample = accepted(readFileSync(`${ROOT}/tests/unit/pack/compiled/golden-pack.json`, 'utf8'));
+
+it('changes its number whenever the bytes of a pack change', () => {
+  const digest = createHash('sha256')
+    .update(bytesOf(partsOf(sample)))
+    .digest('hex');
+  expect(
+    { layout: LAYOUT, digest },
+    'the bytes of a compiled pack are others: raise LAYOUT in src/pack/compiled/layout.ts, and add its digest here',
+  ).toEqual({ layout: LAYOUT, digest: DIGESTS[LAYOUT] });
+});
+
+it('has never given a number away twice', () => {
+  const digests = Object.values(DIGESTS);
+  expect(new Set(digests).size).toBe(digests.length);
+  expect(Math.max(...Object.keys(DIGESTS).map(Number))).toBe(LAYOUT);
+});
