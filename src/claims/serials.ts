@@ -3,19 +3,16 @@ import type { Knowledge } from '../pack/knowledge';
 import { lookAlikes } from '../pack/misreadings';
 import { findSerialShapes, findSerials, normaliseSerial } from '../quantity/serials';
 import type { SerialMention } from '../quantity/types';
+import { bareNumbers } from './bare-numbers';
+import { isOtherNumber, OTHER_NUMBERS, wordsBefore } from './other-numbers';
 import { clauseAt, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { SerialClaim } from './reading';
+import { schemeCodes } from './scheme-codes';
 import type { StanceReader } from './stance';
 
 const MOST = 20;
 const NUMBER_WORDS = new Set(
   'number numbered no nr nos stamped reads nummer nummern numero n° nº num plate plakette plaque'.split(' '),
-);
-/** Words by which a number is of something else. */
-const OTHER_NUMBERS = new Set(
-  'part patent patents pat casting model item ref lot stock phone tel mobile order article artikel motor teil modell telefon case cabinet table controller pedal lamp box key badge ticket previous first koffer tisch anlasser moteur coffret'.split(
-    ' ',
-  ),
 );
 const CALLED_WITHIN = 12;
 
@@ -35,6 +32,7 @@ export function serialsOf(
 ): SerialClaim[] {
   const isKnown: IsKnown = (normal) => knowledge.serials.schemesOf(normal).some(({ pack }) => covering.has(pack));
   const isLike: IsKnown = (normal) => lookAlikes(normal, knowledge, covering).length > 0;
+  const schemes = knowledge.serials.schemes().flatMap(({ pack, scheme }) => (covering.has(pack) ? [scheme] : []));
   const out: SerialClaim[] = [];
   const add = (claim: SerialClaim): void => {
     const there = out.find((one) => one.normal === claim.normal);
@@ -42,19 +40,23 @@ export function serialsOf(
     else if (there) there.stated ||= claim.stated;
   };
   for (const part of parts) {
-    for (const found of findSerials(part.text).map((mention) => withSuffix(part, mention, isKnown)))
+    const codes = schemeCodes(part.text, schemes);
+    const codeOver = (found: SerialMention) => codes.find(({ start, end }) => start < found.end && end > found.start);
+    const addFound = (found: SerialMention, stated: boolean): void => {
       if (isOfThis(part, found.start, stances))
-        add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: true });
-    for (const found of findSerialShapes(part.text).map((shape) => withSuffix(part, shape, isKnown))) {
-      if (!isOfThis(part, found.start, stances)) continue;
-      const called = isCalledNumber(part, found.start) || followsName(part, found.start, knowledge);
-      const known = isKnown(found.normal);
-      const lettered = /[A-Z]/.test(found.normal) && known;
-      if (lettered || (called && known))
-        add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated: called });
+        add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated });
+    };
+    for (const found of findSerials(part.text)) addFound(codeOver(found) ?? found, true);
+    for (const code of codes) if (!isOtherNumber(part, code.start)) addFound(code, isCalledNumber(part, code.start));
+    for (const shape of findSerialShapes(part.text)) {
+      if (codeOver(shape) || !isKnown(shape.normal)) continue;
+      if (isCalledNumber(part, shape.start) || followsName(part, shape.start, knowledge)) addFound(shape, true);
     }
   }
   for (const part of parts) for (const code of calledCodes(part, stances, isKnown, isLike)) add(code);
+  if (out.length === 0)
+    for (const { part, claim } of bareNumbers(parts, knowledge, covering))
+      if (isOfThis(part, claim.start, stances)) add(claim);
   for (const written of listing.serials) {
     const normal = normaliseSerial(written);
     if (normal) add({ field: 'serials', quote: written, start: 0, end: written.length, normal, stated: true });
@@ -71,26 +73,10 @@ function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
   return part !== undefined && TAKEN_BACK.test(part.text.slice(claim.end, claim.end + 24));
 }
 
-/** "1150338 N": a letter that stands apart belongs to the number where a scheme has it. */
-function withSuffix(part: TextPart, shape: SerialMention, isKnown: IsKnown): SerialMention {
-  const letter = /^[ -]?([A-Z])(?![A-Za-z0-9])/.exec(part.text.slice(shape.end, shape.end + 4));
-  if (!letter) return shape;
-  const normal = shape.normal + letter[1];
-  if (!isKnown(normal)) return shape;
-  const end = shape.end + letter[0].length;
-  return { ...shape, end, normal, quote: part.text.slice(shape.start, end) };
-}
-
 /** "Number", "no.", "stamped" stand shortly before: weaker than "serial", enough for a number that a table has. */
 function isCalledNumber(part: TextPart, start: number): boolean {
-  const at = tokenAt(part, start);
-  let called = false;
-  for (let i = Math.max(0, at - CALLED_WITHIN); i < at; i++) {
-    const { folded } = part.tokens[i]!;
-    if (OTHER_NUMBERS.has(folded)) return false;
-    called ||= NUMBER_WORDS.has(folded);
-  }
-  return called;
+  const before = wordsBefore(part, start, CALLED_WITHIN);
+  return !before.some((word) => OTHER_NUMBERS.has(word)) && before.some((word) => NUMBER_WORDS.has(word));
 }
 
 /** Shorter codes are too easily something else. */

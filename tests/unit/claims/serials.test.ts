@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { knowledgeFor } from '../../corpus/labelled';
 import { readingOf, saying } from './support/reading';
 
 const serials = (text: string): string[] =>
@@ -20,7 +21,25 @@ describe('serials that an advert states', () => {
       { field: 'serials', quote: 'KD372118', stated: true },
     ]));
 
+  it('digits alone, in a run of the maker that is named', () => {
+    expect(serials('214532 stamped by the pillar.')).toEqual(['214532 unstated']);
+    expect(serials('It has 214532 on it.')).toEqual(['214532 unstated']);
+    expect(readingOf({ title: 'Old sewing machine', description: '214532 stamped by the pillar.' }).serials).toEqual(
+      [],
+    );
+  });
+
+  it('in the form of a scheme with letters behind, these belong to it', () => {
+    const [claim] = readingOf(
+      { title: 'Lorivaude Oudavelle sewing machine', description: 'Number 234567 LV on the underside.' },
+      knowledgeFor('other-club'),
+    ).serials;
+    expect(claim).toMatchObject({ quote: '234567 LV', normal: '234567LV', stated: true });
+  });
+
   it.each([
+    'Advert ref. 214532',
+    'Anzeigennummer 214532',
     'Patent number 372118.',
     'Part no. 372118.',
     'Call me on 372118.',
