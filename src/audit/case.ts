@@ -1,6 +1,7 @@
 import type { Reading } from '../claims/reading';
 import type { Answers } from '../identify/evidence';
 import type { Candidate, Identified } from '../identify/identify';
+import { modelsMeant } from '../identify/names-heard';
 import type { Listing } from '../listing/types';
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import type { Run } from '../pack/serial-index';
@@ -49,13 +50,18 @@ export function heldAgainst(auditCase: AuditCase): { each: HeldAgainst[]; all: H
     run: runs.find((run) => run.models.includes(model.ref)) ?? null,
   });
   if (auditCase.claimed.length > 0) return { each: auditCase.claimed.map(held), all: [] };
-  return { each: [], all: notToBeOverlooked(auditCase.candidates).map(({ model }) => held(model)) };
+  return { each: [], all: notToBeOverlooked(auditCase).map(({ model }) => held(model)) };
 }
 
-function notToBeOverlooked(candidates: readonly Candidate[]): Candidate[] {
-  let left = candidates.reduce((sum, one) => sum + one.probability, 0);
-  return candidates.filter(({ probability }) => {
-    const isNeeded = probability >= NOT_TO_BE_OVERLOOKED || left >= NOT_TO_BE_OVERLOOKED;
+/** A named maker's or family's models alone, as the advert would have it; else all that it can be. */
+function notToBeOverlooked({ candidates, reading }: AuditCase): Candidate[] {
+  const meant = modelsMeant(reading);
+  const named = meant ? candidates.filter(({ model }) => meant.includes(model)) : [];
+  const chosen = named.length > 0 ? named : candidates;
+  const whole = chosen.reduce((sum, one) => sum + one.probability, 0);
+  let left = whole;
+  return chosen.filter(({ probability }) => {
+    const isNeeded = Math.max(probability, left) >= NOT_TO_BE_OVERLOOKED * whole;
     left -= probability;
     return isNeeded;
   });

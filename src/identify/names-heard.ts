@@ -33,15 +33,15 @@ export function namesHeard(reading: Reading, { hypotheses, logPrior }: Field): N
   return { any: true, takenFor: right, vague: meant.exact ? () => stray : right };
 }
 
-interface Meant {
+export interface Meant {
   includes: (model: ModelKnown) => boolean;
   /** Models are named, not their maker or family alone. */
   exact: boolean;
   astray: number;
 }
 
-/** The models named; else those of the family, else of the maker that is named. */
-function modelsMeant(reading: Reading): Meant | null {
+/** What the advert's names can be of: the models named; else those of the family, else of the maker. null: no name. */
+export function modelsMeant(reading: Reading): Meant | null {
   const models = new Set(reading.claimedModels.filter((model) => !model.isType));
   if (models.size > 0) {
     const first = reading.names.find((name) => 'model' in name.of && models.has(name.of.model));
