@@ -7,6 +7,7 @@ import { strangerAt } from './weight-subject';
 const ENDS = new Set(
   (
     'and or but with without for in on at of to from by as is was are were has have had it its this that which who will would can could so than when if ' +
+    'works work working runs sews sew makes make needs takes does do did being be been there here i we you he she they came comes gives feels looks weighs ' +
     'because while since throughout inside outside everywhere instead underneath all over under up out not no very quite really too also only just my your his her our their the a an'
   ).split(' '),
 );
@@ -15,6 +16,7 @@ const OF_THE_THING = new Set(
   (
     'machine machines model one beast workhorse tool piece item gem beauty classic example head version type unit quality strength grade power powered ' +
     'performance stitching stitch stitcher build built construction weight size finish condition capability capabilities standard standards look feel ' +
+    'sewing sewer seam seams function facility option feature setting settings capability mode mechanism system design action movement stitches width plus lever dial material casting bodied framed frame shell ' +
     'sewing sewer portable treadle electric straight zigzag domestic cast iron metal aluminium aluminum alloy vintage old antique condition spec duty made girl lady'
   ).split(' '),
 );
@@ -25,17 +27,23 @@ const LONGEST = 4;
  * that noun something else than the thing on sale? English only: other languages bend or join their words.
  * @returns the noun as it is written, or null when the thing is meant.
  */
-export function otherNounMeant(part: TextPart, hit: Hit, isNamed: (token: number) => boolean): string | null {
+export function otherNounMeant(
+  part: TextPart,
+  hit: Hit,
+  isNamed: (token: number) => boolean,
+  vocabulary?: ReadonlySet<string>,
+): string | null {
   const clause = clauseAt(part, hit.firstToken);
   if (!clause) return null;
   let head = -1;
   for (let i = hit.lastToken + 1; i <= clause.last && i - hit.lastToken <= LONGEST; i++) {
     const token = part.tokens[i]!;
     if (token.kind === 'mark' && token.folded === '-') continue;
-    if (token.kind !== 'word' || ENDS.has(token.folded)) break;
+    if (token.kind !== 'word' || ENDS.has(token.folded) || /..ly$/.test(token.folded)) break;
+    if (/..ed$/.test(token.folded)) continue;
     // A capital or a number is of a name, which is the thing's.
     const isName = hasNameCapital(part, i);
-    if (OF_THE_THING.has(token.folded) || isNamed(i) || isName) return null;
+    if (OF_THE_THING.has(token.folded) || isNamed(i) || isName || vocabulary?.has(token.folded)) return null;
     head = i;
   }
   return head < 0 ? null : part.text.slice(part.tokens[head]!.start, part.tokens[head]!.end);

@@ -4,6 +4,7 @@ import { agesIn } from './ages';
 import { claimedFamily, claimedModels } from './claimed';
 import { countsIn } from './counts';
 import { coveringPacks } from './covering';
+import { Framer, vocabularyOf } from './frame/framed';
 import { type Hit, hitsIn, ofKind } from './hits';
 import { kindOf } from './kind';
 import { languagesOf } from './language';
@@ -29,6 +30,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     hits: hitsIn(part, knowledge, languages),
     stances: new StanceReader(part, languages),
     isEnglish: languages.has('en') && languages.size === 1,
+    framer: null,
   }));
   const named = packsNamed(parts, knowledge);
   const names = allReadings.flatMap(({ part, hits, stances }) =>
@@ -36,10 +38,15 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
   );
   const covering = coveringPacks(knowledge, new Map(allReadings.map(({ part, hits }) => [part, hits])), names);
   // A pack that doesn't cover the advert says nothing of it, not even what its words mean.
-  const readings = allReadings.map((reading) => ({
-    ...reading,
-    hits: reading.hits.filter((hit) => covering.has(hit.value.pack)),
-  }));
+  const readings = allReadings.map((reading) => {
+    const hits = reading.hits.filter((hit) => covering.has(hit.value.pack));
+    const isProse = reading.part.field === 'description' || reading.part.field === 'condition';
+    return {
+      ...reading,
+      hits,
+      framer: isProse && languages.has('en') ? new Framer(reading.part, hits, vocabularyOf(knowledge)) : null,
+    };
+  });
   const hitsOf = new Map<TextPart, readonly Hit[]>(readings.map(({ part, hits }) => [part, hits]));
   const stancesOf = new Map(readings.map(({ part, stances }) => [part, stances]));
   const field = (name: string): TextPart | null => parts.find((part) => part.field === name) ?? null;

@@ -1,6 +1,5 @@
 import type { AttributeKnown } from '../pack/knowledge';
-import { localText } from '../pack/local-text';
-import { tokenise } from '../text/tokens';
+import { labelWords } from './attribute-words';
 import { contains, type Hit, ofKind } from './hits';
 import { clauseAt, type TextPart } from './part-text';
 
@@ -41,20 +40,12 @@ export function partMeant(
 }
 
 function isAbout(attribute: AttributeKnown, part: TextPart, noun: Hit): boolean {
-  const own = new Set(
-    [attribute.id, localText(attribute.def.label), ...Object.values(labels(attribute))].flatMap((text) =>
-      tokenise(text).map((token) => token.folded),
-    ),
-  );
+  const own = labelWords(attribute);
   for (let i = noun.firstToken; i <= noun.lastToken; i++) {
     const word = part.tokens[i]!.folded;
     if (own.has(word) || own.has(word.replace(/s$/, ''))) return true;
   }
   return false;
-}
-
-function labels(attribute: AttributeKnown): Record<string, string> {
-  return typeof attribute.def.label === 'string' ? {} : attribute.def.label;
 }
 
 /** Only linking and small words stand between the noun and the feature. */

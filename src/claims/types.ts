@@ -16,6 +16,7 @@ export type Rule =
   | 'trigger'
   | 'compared'
   | 'lacking-list'
+  | 'denied-list'
   | 'crossed'
   | 'quoted'
   | 'asked'
@@ -25,7 +26,9 @@ export type Rule =
   | 'noun'
   | 'weighed'
   | 'other-model'
-  | 'listed-thing';
+  | 'listed-thing'
+  | 'frame'
+  | 'retracted';
 
 /** One step by which words came to their stance or subject, for explanations. */
 export interface Why {

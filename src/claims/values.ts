@@ -1,5 +1,7 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import type { Span } from '../text/span';
+import { phraseWords } from './attribute-words';
+import type { Framer } from './frame/framed';
 import { type Hit, ofKind } from './hits';
 import { foreignNoun, otherNounMeant } from './noun-meant';
 import { ofAnother } from './other-thing';
@@ -16,12 +18,14 @@ export interface PartReading {
   stances: StanceReader;
   /** The advert is written in English, as far as its small words tell. */
   isEnglish: boolean;
+  /** What each clause makes of a feature; null where the text is no prose, or in no language that is known so well. */
+  framer: Framer | null;
 }
 
 /** Features that an advert's words assert, each of the thing or of something else. */
 export function valuesIn(reading: PartReading): ValueClaim[] {
   return ofKind(reading.hits, 'value').map((hit) => ({
-    ...stanced(reading, hit, hit.value.attribute),
+    ...framed(reading, hit, ofOwnNoun(reading, hit, stanced(reading, hit, hit.value.attribute))),
     pack: hit.value.pack,
     attribute: hit.value.attribute,
     value: hit.value.value,
@@ -37,21 +41,37 @@ export function wordingsIn(reading: PartReading): WordingClaim[] {
       const means = hit.value.entry.means;
       const isFeature = means !== undefined && 'attribute' in means;
       const claim = ofTheThing(reading, hit, isFeature ? stanced(reading, hit, null) : plain(reading, hit));
-      return { ...claim, pack: hit.value.pack, entry: hit.value.entry };
+      return { ...(asserts(hit) ? framed(reading, hit, claim) : claim), pack: hit.value.pack, entry: hit.value.entry };
     });
 }
 
+function framed(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
+  return reading.framer?.turn(claim, hit) ?? claim;
+}
+
+/** "An aluminium shed": in prose an adjective may be another noun's; a title's words are all of what is on sale. */
+function ofOwnNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
+  return reading.framer ? ofTheNoun(reading, hit, claim) : claim;
+}
+
+const asserts = (hit: Hit): boolean =>
+  hit.value.kind === 'wording' && (hit.value.entry.means ?? hit.value.entry.never) !== undefined;
+
 /** An adjective before the noun of something else says nothing of this thing. */
 function ofTheThing(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
-  const { part, hits, isEnglish } = reading;
-  const asserts = hit.value.kind === 'wording' && (hit.value.entry.means ?? hit.value.entry.never) !== undefined;
-  if (claim.subject === 'other' || !asserts) return claim;
+  if (claim.subject === 'other' || !asserts(hit)) return claim;
   const foreign = foreignNoun(reading, hit);
   if (foreign !== null) return ofAnother(claim, 'noun', foreign);
-  if (!isEnglish) return claim;
+  return ofTheNoun(reading, hit, claim);
+}
+
+function ofTheNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
+  const { part, hits, isEnglish } = reading;
+  if (!isEnglish || claim.subject === 'other') return claim;
   const isNamed = (token: number): boolean =>
     hits.some((one) => one !== hit && one.value.kind !== 'part' && one.firstToken <= token && one.lastToken >= token);
-  const noun = otherNounMeant(part, hit, isNamed);
+  const own = hit.value.kind === 'value' ? phraseWords(hit.value.attribute) : undefined;
+  const noun = otherNounMeant(part, hit, isNamed, own);
   return noun === null ? claim : ofAnother(claim, 'noun', noun);
 }
 

@@ -7,7 +7,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    "is not a|is not an|is not the|is not|isn't|isn't a|isn't the|are not|aren't|was not|wasn't|it's not|its not|not a|not an|not the|not|never a|never|nor|neither|cannot|can't|can not|won't|doesn't have|does not have|doesn't do|does not do|don't|doesn't|does not|did not|didn't|hasn't|has not|haven't|nothing like|far from|rather than|instead of|other than|anything but|as opposed to|lacks|lacking|minus|not supplied with|does not come with|doesn't come with|not fitted with|comes without|come without|sold without",
+    "is not a|is not an|is not the|is not|isn't|isn't a|isn't the|are not|aren't|was not|wasn't|it's not|its not|not a|not an|not the|not|never a|never|nor|neither|cannot|can't|can not|won't|doesn't have|does not have|doesn't do|does not do|don't|doesn't|does not|did not|didn't|hasn't|has not|haven't|nothing like|far from|rather than|instead of|in place of|in lieu of|other than|anything but|as opposed to|lacks|lacking|hardly|hardly a|hardly an|barely|scarcely|by no means|by no means a|nothing|minus|not supplied with|does not come with|doesn't come with|not fitted with|comes without|come without|sold without",
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   ['no|without|w/o|sans|non|missing|missing its|missing the|zero', { effect: 'denies', side: 'before', reach: 4 }],
@@ -49,7 +49,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    'and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|only|just a|just',
+    'this one has|this has|this one is|and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|only|just a|just',
     { effect: 'stop', side: 'both', reach: 0 },
   ],
   ['no|none|not|n/a|nil|without|collection only|pickup only|pick up only', { effect: 'denies', side: 'row', reach: 0 }],

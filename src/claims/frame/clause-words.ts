@@ -1,0 +1,54 @@
+import type { Hit } from '../hits';
+import type { ClauseRange, TextPart } from '../part-text';
+import type { Lexicon, Word, WordClass } from './types';
+
+/** What the packs know of a place in the text, as far as it matters to a clause's frame. */
+export interface Known {
+  /** Token -> what a pack's phrase or name makes of it. */
+  classes: ReadonlyMap<number, WordClass>;
+  /** Words that packs use of features and their labels: what the thing consists of. */
+  vocabulary: ReadonlySet<string>;
+}
+
+/** The words of a clause, each with what it does there. */
+export function wordsOf(part: TextPart, clause: ClauseRange, lexicon: Lexicon, known: Known): Word[] {
+  const words: Word[] = [];
+  for (let token = clause.first; token <= clause.last; token++) {
+    const { kind, folded } = part.tokens[token]!;
+    if (kind === 'mark') {
+      if (folded === '&' || folded === '+') words.push({ token, folded, is: 'joins' });
+      continue;
+    }
+    for (const piece of lexicon.split(folded)) {
+      const is = classOf(piece, token);
+      // "The handle", "a switch", "my use": a noun, not the verb that is written so.
+      words.push({ token, folded: piece, is: isNounHere(words.at(-1), is) ? 'plain' : is });
+    }
+  }
+  return words;
+
+  function classOf(folded: string, token: number): WordClass {
+    const own = lexicon.classOf(folded);
+    if (own !== 'plain' && own !== 'asserts' && own !== 'own') return own;
+    const here = known.classes.get(token);
+    if (here) return here;
+    return own === 'plain' && known.vocabulary.has(folded) ? 'own' : own;
+  }
+}
+
+function isNounHere(before: Word | undefined, is: WordClass): boolean {
+  const isVerb = is === 'asserts' || is === 'takes' || is === 'uses';
+  return isVerb && (before?.is === 'article' || before?.is === 'possessive') && before.folded !== 'that';
+}
+
+/** Token -> class, for the phrases and names found in one text. */
+export function classesOf(hits: readonly Hit[]): Map<number, WordClass> {
+  const classes = new Map<number, WordClass>();
+  const lay = (hit: Hit, is: WordClass): void => {
+    for (let token = hit.firstToken; token <= hit.lastToken; token++) classes.set(token, is);
+  };
+  for (const hit of hits) if (hit.value.kind === 'value' || hit.value.kind === 'wording') lay(hit, 'feature');
+  for (const hit of hits) if (hit.value.kind === 'part') lay(hit, 'part');
+  for (const hit of hits) if (hit.value.kind === 'thing') lay(hit, 'own');
+  return classes;
+}

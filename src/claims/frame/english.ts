@@ -1,0 +1,141 @@
+import { governorOf } from './governor';
+import { predicateTurns } from './predicate';
+import { subjectOf } from './subject-of';
+import type { Word } from './types';
+
+/** What a clause's frame makes of a phrase: no assertion of this thing. */
+export interface Turn {
+  to: 'other' | 'guesses' | 'quotes';
+  /** The word that decided. */
+  word: Word;
+}
+
+export interface Framed {
+  words: readonly Word[];
+  /** The phrase, as indices into the words. */
+  first: number;
+  last: number;
+  /** The noun that ends the phrase's own noun phrase is one for the thing ("zigzag machine"). */
+  isOfThing: boolean;
+  /** "no", "without" govern it. */
+  denied: boolean;
+  /** An earlier sentence speaks of a person, so that "she" may be that one. */
+  afterPerson: boolean;
+}
+
+/**
+ * A feature is claimed of the thing only where its clause says so: the thing has, is, does or takes it, or the words
+ * stand alone as in a list. What is bought, wished for, compared, remembered, said by others, or of another subject
+ * isn't.
+ * @returns null where the clause asserts it (or denies it) of the thing.
+ */
+export function frameTurns(framed: Framed): Turn | null {
+  const { words, first, isOfThing, denied } = framed;
+  const governor = governorOf(words, first);
+  const word = words[governor.at];
+  const said = embedded(words, governor.at);
+  if (said) return said;
+  if (!word) return predicateTurns(framed, governor);
+  switch (governor.is) {
+    case 'prep':
+    case 'to':
+      if (word.folded === 'as' && SOLD_AS.test(words[governor.at - 1]?.folded ?? '')) return { to: 'quotes', word };
+      if (word.folded === 'as' && !words[governor.at - 1]) return predicateTurns(framed, governor);
+      return denied && /^(?:without|minus|for|except)$/.test(word.folded) ? null : { to: 'other', word };
+    case 'generic':
+    case 'possessive':
+      return { to: 'other', word };
+    case 'nearly':
+      return { to: 'other', word };
+    case 'lacks':
+      return denied ? null : { to: 'other', word };
+    case 'supposes':
+      return { to: 'guesses', word };
+    case 'begins':
+    case 'not':
+      return predicateTurns(framed, governor);
+    case 'would':
+      return { to: 'guesses', word };
+    case 'deals':
+      return governor.determiner?.folded === 'this' ? null : { to: 'other', word };
+    case 'sells':
+      return words.some(({ folded }) => /^(?:also|too|separately|another)$/.test(folded))
+        ? { to: 'other', word }
+        : null;
+    case 'speech':
+      return { to: 'quotes', word };
+    case 'thinks':
+      return { to: 'guesses', word };
+    case 'it':
+    case 'can':
+      return null;
+    case 'they':
+    case 'person':
+      return word.folded === 'you' ? null : { to: 'other', word };
+    default: {
+      if (modal(words, governor.at)) return { to: 'guesses', word: modal(words, governor.at)! };
+      if (governor.accompanies && isOfThing && word.is !== 'be') return { to: 'other', word };
+      return bySubject(framed, governor.at, governor.determiner);
+    }
+  }
+}
+
+function bySubject({ words, afterPerson }: Framed, verb: number, determiner: Word | null): Turn | null {
+  const word = words[verb]!;
+  const subject = subjectOf(words, verb);
+  if (subject === 'stranger' || subject === 'they') return { to: 'other', word };
+  const spokenOf = words.slice(0, verb).some(({ folded }) => /^(?:she|he)$/.test(folded));
+  const isPerson = subject === 'person' || (spokenOf && (afterPerson || word.folded === 'had'));
+  if (!isPerson) return existed(words, verb) ? { to: 'other', word } : null;
+  if (words[verb - 1]?.folded === 'you' || words.slice(0, verb).some(({ folded }) => folded === 'you')) return null;
+  return word.is === 'uses' || (word.is === 'takes' && determiner?.folded === 'the') ? null : { to: 'other', word };
+}
+
+/** "There was an alloy version." */
+function existed(words: readonly Word[], verb: number): boolean {
+  return (
+    words[verb]!.is === 'be' &&
+    /^(?:was|were|been)$/.test(words[verb]!.folded) &&
+    words.slice(0, verb).some(({ is }) => is === 'there')
+  );
+}
+
+/** "Would have", "must be", "supposed to be". */
+function modal(words: readonly Word[], verb: number): Word | null {
+  for (let i = verb - 1; i >= 0 && verb - i <= 4; i--) {
+    const word = words[i]!;
+    if (word.is === 'would') return word;
+    if (!['be', 'have', 'adverb', 'not', 'to'].includes(word.is)) {
+      if (
+        words.slice(Math.max(0, i - 3), i + 1).some(({ folded }) => folded === 'too') &&
+        words[i + 1]?.folded === 'to'
+      )
+        return word;
+      return words[i + 1]?.folded === 'to' && (word.is === 'thinks' || word.is === 'deals' || word.folded === 'used')
+        ? word
+        : null;
+    }
+  }
+  return null;
+}
+
+/** "People will tell you that it is …": a verb of saying or thinking farther left has it all in its power. */
+function embedded(words: readonly Word[], before: number): Turn | null {
+  for (let i = before - 1; i >= 0; i--) {
+    const word = words[i]!;
+    if (word.is === 'speech' && !isPlainlySaid(words, i)) return { to: 'quotes', word };
+    if (word.is === 'thinks') return { to: 'guesses', word };
+    if (word.is === 'supposes' || WISHES.test(word.folded)) return { to: 'guesses', word };
+  }
+  return null;
+}
+
+const WISHES = /^(?:wish\w*|want\w*|hop(?:e|es|ed|ing)|imagine|pretend\w*|prefer\w*)$/;
+const SOLD_AS =
+  /^(?:sold|listed|advertised|described|labelled|labeled|known|called|marketed|branded|bought|catalogued|billed)$/;
+
+/** "I can tell you", "as described", "needless to say": said by the seller as so. */
+function isPlainlySaid(words: readonly Word[], at: number): boolean {
+  const before = words[at - 1];
+  return before !== undefined && (before.folded === 'to' || before.folded === 'as' || before.is === 'can');
+}

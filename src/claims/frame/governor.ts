@@ -1,0 +1,95 @@
+import type { Word, WordClass } from './types';
+
+/** What governs a phrase in its clause, found by going left over what merely stands beside it. */
+export interface Governor {
+  /** Index into the clause's words, -1 for none: the phrase opens the clause. */
+  at: number;
+  is: WordClass | 'start';
+  /** The first determiner before the phrase. */
+  determiner: Word | null;
+  /** A "with" stands between: the phrase comes with what is governed. */
+  accompanies: boolean;
+  /** An "and" stands between. */
+  joined: boolean;
+}
+
+/** "Made of alloy", "casting in aluminium": the preposition says what the noun or verb before it consists of. */
+const CONSISTS =
+  /^(?:made|built|cast|constructed|construction|consists?|full|because|benefit|advantage|luxury|bonus|best|feature|features|one|out)$/;
+const PASSED: Record<string, RegExp> = {
+  with: /./,
+  w: /./,
+  in: /./,
+  of: CONSISTS,
+  from: /^(?:made|built|cast|constructed|apart|aside|straight)$/,
+  to: /^(?:convert\w*|chang\w*|switch\w*|flip\w*|turn\w*|adapt\w*|set|built|made|up|thanks|due|addition|up|able|over|straight)$/,
+  into: /^(?:convert\w*|chang\w*|turn\w*|made|built)$/,
+  as: /^(?:such|same|doubles?|works?|used|serves?|well|acts?|designed|built)$/,
+  over: /^(?:flips?|flipped|turns?|changes?|converts?|switches)$/,
+  by: /^(?:driven|powered|worked|operated|run)$/,
+  on: /^(?:tested|tried|works?|working|checked|sews|runs|both|well)$/,
+  for: /./,
+};
+
+export function governorOf(words: readonly Word[], first: number): Governor {
+  let determiner: Word | null = null;
+  let accompanies = false;
+  let joined = false;
+  let verbish = -1;
+  const answer = (at: number, is: Governor['is']): Governor => ({ at, is, determiner, accompanies, joined });
+  for (let i = first - 1; i >= 0; i--) {
+    const word = words[i]!;
+    const before = words[i - 1];
+    switch (word.is) {
+      case 'plain':
+        if (/[^s]s$|ed$/.test(word.folded)) verbish = i;
+        break;
+      case 'adverb':
+      case 'feature':
+      case 'part':
+      case 'there':
+        break;
+      case 'own':
+        // "This machine predates zigzag": an unknown verb may stand between.
+        if (verbish === i + 1) return answer(verbish, 'thinks');
+        break;
+      case 'article':
+        determiner ??= word;
+        break;
+      case 'joins':
+        joined = true;
+        break;
+      case 'to':
+      case 'prep': {
+        if (word.folded === 'to' && isVerb(words[i + 1])) break;
+        // "Flips over to", "comes out of": a particle of the verb before it.
+        if (words[i + 1]?.is === 'to' || words[i + 1]?.is === 'prep') break;
+        if (word.folded === 'with' || word.folded === 'w') accompanies = true;
+        const passed = PASSED[word.folded];
+        if (!passed || (before ? !passed.test(before.folded) && !isOwnOf(word, before) : word.folded === 'of'))
+          return answer(i, word.is);
+        if (word.folded === 'for' && determiner && determiner.folded !== 'the') return answer(i, 'prep');
+        break;
+      }
+      case 'it':
+        if (verbish === i + 1) return answer(verbish, 'thinks');
+        return answer(i, 'it');
+      case 'generic':
+      case 'possessive':
+        // "With some needles and zigzag": of the other thing joined.
+        if (joined || accompanies) break;
+        return answer(i, word.is);
+      default:
+        return answer(i, word.is);
+    }
+  }
+  return answer(-1, 'start');
+}
+
+function isVerb(word: Word | undefined): boolean {
+  return word !== undefined && ['be', 'have', 'asserts', 'takes', 'uses', 'deals', 'sells'].includes(word.is);
+}
+
+function isOwnOf(preposition: Word, before: Word): boolean {
+  return preposition.folded === 'of' && before.is === 'own';
+}

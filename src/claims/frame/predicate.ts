@@ -1,0 +1,53 @@
+import type { Framed, Turn } from './english';
+import type { Governor } from './governor';
+import type { Word } from './types';
+
+/** Words that make what is named in a clause an offer, a wish or a thing of its own. */
+const OFFERED =
+  /^(?:separately|preferred|considered|welcome|wanted|available|listed|gone|instead|elsewhere|exchange|swap|swaps|trade|px|please|required|needed|sought|anyone|somebody|someone)$/;
+const WORKED =
+  /^(?:tested|serviced|working|used|checked|tried|replaced|fitted|oiled|fixed|repaired|overhauled|cleaned)$/;
+const LOOK_AHEAD = 4;
+
+/** A phrase that opens its clause: a list's item, or the subject of what follows ("zigzag works well"). */
+export function predicateTurns({ words, first, last }: Framed, governor: Governor): Turn | null {
+  const rest = words.slice(last + 1);
+  const offered = rest.find(({ folded }) => OFFERED.test(folded));
+  if (offered) return { to: 'other', word: offered };
+  const also = rest.find(({ folded }, i) => folded === 'also' && rest.slice(i).some(({ is }) => is === 'sells'));
+  if (also) return { to: 'other', word: also };
+  const sold = rest.find(({ is }, i) => is === 'sells' && rest[i - 1]?.is === 'be');
+  if (sold) return { to: 'other', word: sold };
+  const verb = rest.findIndex(({ is }) =>
+    ['be', 'have', 'asserts', 'takes', 'uses', 'can', 'would', 'not', 'deals', 'speech', 'sells'].includes(is),
+  );
+  if (verb < 0 || words.slice(0, first).some(({ is }) => is === 'begins')) return null;
+  const found = rest[verb]!;
+  // Only what stands right behind the phrase is said of it.
+  if (
+    rest
+      .slice(0, verb)
+      .some(({ is }) => is === 'joins' || is === 'it' || is === 'person' || is === 'begins' || is === 'prep')
+  )
+    return rest[0]!.is === 'person' || rest[0]!.is === 'possessive' ? { to: 'other', word: rest[0]! } : null;
+  const next = rest.slice(verb, verb + LOOK_AHEAD);
+  if (next.some(({ folded }) => WORKED.test(folded))) return null;
+  if (next.some(({ is }) => is === 'speech')) return { to: 'quotes', word: found };
+  if (next.some(({ is }) => is === 'not' || is === 'would')) return { to: 'guesses', word: found };
+  if (/^(?:was|were|had|came|cost|arrived|existed|became|went)$/.test(found.folded))
+    return { to: 'other', word: found };
+  if (found.is === 'deals' || found.is === 'speech' || found.is === 'sells') return { to: 'other', word: found };
+  return isGeneric(words, first, last, governor) ? { to: 'other', word: found } : null;
+}
+
+/** "A free arm is handy", "zigzags have their place": of the kind, not of this one. */
+function isGeneric(words: readonly Word[], first: number, last: number, { determiner }: Governor): boolean {
+  if (determiner && /^(?:a|an)$/.test(determiner.folded)) return true;
+  const verb = words[last + 1];
+  return (
+    first === 0 &&
+    verb !== undefined &&
+    /^(?:have|are|do|were)$/.test(verb.folded) &&
+    /[^s]s$/.test(words[last]!.folded)
+  );
+}
