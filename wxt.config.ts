@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'wxt';
+import { version } from './package.json';
 import { texts } from './src/text/catalogue/index';
 
 const shipped = fileURLToPath(new URL('src/pack/shipped/', import.meta.url));
@@ -50,6 +51,8 @@ export default defineConfig({
     ...(browser === 'firefox' ? forFirefox : {}),
   }),
   vite: () => ({
+    // What is made of packs is kept by the version of the program that made it.
+    define: { PROGRAM_VERSION: JSON.stringify(version) },
     build: {
       // The polyfill would fetch; every browser that runs this knows modulepreload.
       modulePreload: { polyfill: false },

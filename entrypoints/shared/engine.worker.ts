@@ -6,7 +6,7 @@ import { answerToEnquiry } from '../../src/session/enquiry';
 import { cardOf, type PackCard } from '../../src/session/pack-card';
 import { knowledgeOf } from '../../src/session/packs';
 import { installFiles } from './install-files';
-import { loadShelf } from './shelf';
+import { readShelf } from './shelf';
 
 // The engine in a thread of its own: however large the packs are, our pages answer to a finger. It reads the packs
 // itself, so that neither they nor the code that checks them stand in a page.
@@ -23,7 +23,7 @@ let packs: Promise<Kept<Packs>> | undefined;
 let knowledge: Knowledge | null = null;
 
 async function load(): Promise<Kept<Packs>> {
-  const shelf = await loadShelf();
+  const shelf = await readShelf();
   if (!shelf.ok) return shelf;
   return { ok: true, value: { cards: shelf.value.map(cardOf), knowledge: knowledgeOf(shelf.value) } };
 }

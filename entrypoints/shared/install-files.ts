@@ -1,9 +1,11 @@
-import { putPacks, readEditions } from '../../src/keep/packs';
+import { putCompiled } from '../../src/keep/compiled';
+import { putPacks, readShelf } from '../../src/keep/packs';
 import type { Kept } from '../../src/keep/trouble';
 import { type ChosenFile, examine, type InstallStep, type Standing } from '../../src/session/install';
+import { ENGINE } from './engine-version';
 import { withKeep } from './keep';
 import { readText } from './read-text';
-import { loadShipped } from './shelf';
+import { readShipped } from './shelf';
 
 /**
  * Checks pack files and keeps them, all or none, telling how far that has come. Runs in a thread of its own, which may
@@ -26,18 +28,27 @@ export async function installFiles(
   const { accepted, refused } = await examine(chosen, shelf.value, (file) => tell({ state: 'checking', file }));
   if (!accepted) return tell({ state: 'refused', refused });
   tell({ state: 'keeping' });
-  const packs = accepted.map(({ id, edition, json, sealedBy }) => ({ id, edition, text: json, installedAt, sealedBy }));
+  const packs = accepted.map(({ id, edition, json, sealedBy, hash }) => {
+    return { id, edition, text: json, installedAt, sealedBy, hash };
+  });
   const kept = await withKeep((db) => putPacks(db, packs));
-  tell(
-    kept.ok
-      ? { state: 'installed', packs: accepted.map(({ file: _, json: __, ...rest }) => rest) }
-      : { state: 'trouble', trouble: kept.trouble },
-  );
+  if (!kept.ok) return tell({ state: 'trouble', trouble: kept.trouble });
+  // The packs are installed by now. What was made of them may find no room, or be cut off: it is made anew then.
+  const made = accepted.map(({ hash, compiled }) => ({ engine: ENGINE, hash, bytes: compiled }));
+  await withKeep((db) => putCompiled(db, made));
+  const installed = accepted.map(({ file: _, json: __, hash: ___, compiled: ____, ...rest }) => rest);
+  tell({ state: 'installed', packs: installed });
 }
 
 async function standing(): Promise<Kept<Standing[]>> {
-  const [shipped, kept] = await Promise.all([loadShipped(), withKeep(readEditions)]);
+  const [shipped, kept] = await Promise.all([readShipped(), withKeep(readShelf)]);
   if (!kept.ok) return kept;
-  const installed = kept.value.map(({ id, edition, sealedBy = null }) => ({ id, edition, shipped: false, sealedBy }));
-  return { ok: true, value: [...shipped, ...installed] };
+  const installed = kept.value.packs.map(({ id, edition, sealedBy = null }) => ({
+    id,
+    edition,
+    shipped: false,
+    sealedBy,
+  }));
+  const ours = shipped.map(({ id, edition, sealedBy }) => ({ id, edition, shipped: true, sealedBy }));
+  return { ok: true, value: [...ours, ...installed] };
 }

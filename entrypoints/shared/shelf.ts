@@ -1,20 +1,23 @@
-import { readShelf } from '../../src/keep/packs';
 import type { Kept } from '../../src/keep/trouble';
-import { type ShelvedPack, type ShippedText, shelved } from '../../src/session/packs';
+import { loadShelf, type ShippedText } from '../../src/session/load-shelf';
+import { openText, type ShelvedPack, shelved } from '../../src/session/packs';
+import { ENGINE } from './engine-version';
 import { withKeep } from './keep';
 
 /** Files of the extension's own folder packs/. */
 const SHIPPED = ['trade.json'] as const;
 
-/** The shipped packs and the user's own, read and checked. */
-export async function loadShelf(): Promise<Kept<ShelvedPack[]>> {
-  const [shipped, shelf] = await Promise.all([shippedTexts(), withKeep(readShelf)]);
-  return shelf.ok ? { ok: true, value: shelved(shipped, shelf.value) } : shelf;
+/** The shipped packs and the user's own, ready to be asked. */
+export async function readShelf(): Promise<Kept<ShelvedPack[]>> {
+  const shipped = await shippedTexts();
+  return withKeep((db) => loadShelf(db, shipped, ENGINE));
 }
 
 /** The packs that came with the program, by themselves. */
-export async function loadShipped(): Promise<ShelvedPack[]> {
-  return shelved(await shippedTexts(), { packs: [], switches: new Map() });
+export async function readShipped(): Promise<ShelvedPack[]> {
+  const texts = await shippedTexts();
+  const opened = texts.map(({ file, text }) => ({ file, ...openText(text) }));
+  return shelved(opened, [], new Map());
 }
 
 /** Empty text where a file of ours can't be read: the shelf then shows it as a pack that can't be read. */

@@ -1,13 +1,14 @@
 import type { IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { Schema } from './schema';
+import type { KeptPack, Schema } from './schema';
 
 type Migration = (
   db: IDBPDatabase<Schema>,
   change: IDBPTransaction<Schema, StoreNames<Schema>[], 'versionchange'>,
-) => void;
+) => void | Promise<void>;
 
 /**
- * Migration n leads from version n to version n + 1. Only ever append: a browser out there has run the earlier ones.
+ * Migration n leads from version n to version n + 1. Only ever append: a browser out there has run the earlier ones. Each
+ * waits for all that it asks of the database, so that whatever goes wrong undoes the whole upgrade.
  */
 export const migrations: readonly Migration[] = [
   (db) => {
@@ -17,5 +18,16 @@ export const migrations: readonly Migration[] = [
     db.createObjectStore('audits', { keyPath: 'id' }).createIndex('asOf', 'asOf');
     db.createObjectStore('answers', { keyPath: ['about', 'attribute'] }).createIndex('about', 'about');
     db.createObjectStore('observations', { keyPath: 'id' }).createIndex('model', 'model');
+  },
+  // Texts leave their packs, and what is made of them gets a place of its own.
+  async (db, change) => {
+    db.createObjectStore('compiled', { keyPath: ['engine', 'hash'] });
+    const texts = db.createObjectStore('texts', { keyPath: 'id' });
+    const packs = change.objectStore('packs');
+    for (let cursor = await packs.openCursor(); cursor; cursor = await cursor.continue()) {
+      const { text, ...pack } = cursor.value as KeptPack & { text: string };
+      await texts.put({ id: pack.id, text });
+      await cursor.update(pack);
+    }
   },
 ];

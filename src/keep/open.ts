@@ -26,9 +26,16 @@ export async function openKeep(name = 'bedplate'): Promise<Kept<Database>> {
 function opened(name: string): Promise<Database> {
   return new Promise((resolve, reject) => {
     let refused = false;
+    let wrong: unknown;
     const opening = openDB<Schema>(name, migrations.length, {
-      upgrade(db, from, _to, change) {
-        for (const migrate of migrations.slice(from)) migrate(db, change);
+      async upgrade(db, from, _to, change) {
+        try {
+          for (const migrate of migrations.slice(from)) await migrate(db, change);
+        } catch (error) {
+          // Unless it is told so, the browser would take a half-done upgrade for a whole one.
+          wrong = error;
+          abort(change);
+        }
       },
       blocked() {
         refused = true;
@@ -38,10 +45,22 @@ function opened(name: string): Promise<Database> {
         (event.target as IDBDatabase).close();
       },
     });
-    opening.then((db) => {
-      // Told "blocked" already: nobody waits for this connection any more, and left open it would block others.
-      if (refused) db.close();
-      else resolve(db);
-    }, reject);
+    opening.then(
+      (db) => {
+        // Told "blocked" already: nobody waits for this connection any more, and left open it would block others.
+        if (refused) db.close();
+        else resolve(db);
+      },
+      (error) => reject(wrong ?? error),
+    );
   });
+}
+
+function abort(change: { abort(): void; done: Promise<void> }): void {
+  change.done.catch(() => {});
+  try {
+    change.abort();
+  } catch {
+    // It has ended already.
+  }
 }

@@ -9,9 +9,12 @@ export interface Shelf {
   switches: ReadonlyMap<string, boolean>;
 }
 
+/** A pack with its text, as it is put on the shelf. */
+export type PackWithText = KeptPack & { text: string };
+
 /** A pack that was taken off the shelf, so that it can be put back as it was. */
 export interface Removed {
-  pack: KeptPack;
+  pack: PackWithText;
   on: boolean;
 }
 
@@ -23,42 +26,50 @@ export function readShelf(db: Database): Promise<Kept<Shelf>> {
   });
 }
 
-/** Which packs are installed: one after the other, so that the large ones' texts are never held together. */
-export function readEditions(db: Database): Promise<Kept<Omit<KeptPack, 'text'>[]>> {
-  return look(db, ['packs'], async (transaction) => {
-    const editions: Omit<KeptPack, 'text'>[] = [];
-    for await (const { value } of transaction.objectStore('packs')) {
-      const { text: _, ...rest } = value;
-      editions.push(rest);
-    }
-    return editions;
-  });
+/** The text of one pack, or null where there is no such pack. */
+export function readText(db: Database, id: string): Promise<Kept<string | null>> {
+  return look(db, ['texts'], async (transaction) => (await transaction.objectStore('texts').get(id))?.text ?? null);
 }
 
 /** Puts packs on the shelf, all of them or none; one with the same id is replaced. */
-export function putPacks(db: Database, packs: readonly KeptPack[]): Promise<Kept<void>> {
+export function putPacks(db: Database, packs: readonly PackWithText[]): Promise<Kept<void>> {
+  return change(db, ['packs', 'texts'], async (transaction) => {
+    for (const { text, ...pack } of packs) {
+      await transaction.objectStore('packs').put(pack);
+      await transaction.objectStore('texts').put({ id: pack.id, text });
+    }
+  });
+}
+
+/** Notes what the hash of a pack's text is, unless another text has come in its place since. */
+export function noteHash(db: Database, pack: KeptPack, hash: string): Promise<Kept<void>> {
   return change(db, ['packs'], async (transaction) => {
-    for (const pack of packs) await transaction.objectStore('packs').put(pack);
+    const packs = transaction.objectStore('packs');
+    const now = await packs.get(pack.id);
+    if (now?.edition === pack.edition && now.installedAt === pack.installedAt) await packs.put({ ...now, hash });
   });
 }
 
 /** Takes a pack off the shelf, and forgets how it was switched. @returns what was taken, or null where nothing was */
 export function removePack(db: Database, id: string): Promise<Kept<Removed | null>> {
-  return change(db, ['packs', 'switches'], async (transaction) => {
-    const packs = transaction.objectStore('packs');
+  return change(db, ['packs', 'texts', 'switches'], async (transaction) => {
+    const [packs, texts] = [transaction.objectStore('packs'), transaction.objectStore('texts')];
     const switches = transaction.objectStore('switches');
     const pack = await packs.get(id);
+    const text = (await texts.get(id))?.text ?? '';
     const on = (await switches.get(id))?.on ?? true;
     await packs.delete(id);
+    await texts.delete(id);
     await switches.delete(id);
-    return pack ? { pack, on } : null;
+    return pack ? { pack: { ...pack, text }, on } : null;
   });
 }
 
 /** Puts a pack back as it was before it was removed. */
-export function restorePack(db: Database, { pack, on }: Removed): Promise<Kept<void>> {
-  return change(db, ['packs', 'switches'], async (transaction) => {
+export function restorePack(db: Database, { pack: { text, ...pack }, on }: Removed): Promise<Kept<void>> {
+  return change(db, ['packs', 'texts', 'switches'], async (transaction) => {
     await transaction.objectStore('packs').put(pack);
+    await transaction.objectStore('texts').put({ id: pack.id, text });
     await transaction.objectStore('switches').put({ id: pack.id, on });
   });
 }

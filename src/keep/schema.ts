@@ -1,15 +1,29 @@
 import type { DBSchema } from 'idb';
 import type { Draft } from '../listing/types';
 
-/** A pack as its file holds it: the text is kept, byte for byte, and read anew by every version of the program. */
+/** A pack on the shelf; its text lies beside it, so that listing packs doesn't read a hundred million bytes. */
 export interface KeptPack {
   id: string;
   edition: number;
-  text: string;
   /** ISO 8601 instant. */
   installedAt: string;
   /** Fingerprint of the key whose seal was found sound at installation; null or left out: unsealed. */
   sealedBy?: string | null;
+  /** SHA-256 of the text, see content-hash.ts; left out until it has been computed. */
+  hash?: string;
+}
+
+/** The text of a pack as its file holds it, byte for byte: the truth from which all else can be made anew. */
+export interface KeptText {
+  id: string;
+  text: string;
+}
+
+/** A pack made ready to be asked, by one version of the engine from one text. Can be thrown away at any time. */
+export interface KeptCompiled {
+  engine: string;
+  hash: string;
+  bytes: ArrayBuffer;
 }
 
 /** Packs that the user has switched off, by id, shipped ones too. A pack without an entry is on. */
@@ -54,6 +68,8 @@ export interface KeptObservation {
 
 export interface Schema extends DBSchema {
   packs: { key: string; value: KeptPack };
+  texts: { key: string; value: KeptText };
+  compiled: { key: [engine: string, hash: string]; value: KeptCompiled };
   switches: { key: string; value: KeptSwitch };
   drafts: { key: string; value: KeptDraft; indexes: { changedAt: string } };
   audits: { key: string; value: KeptAudit; indexes: { asOf: string } };

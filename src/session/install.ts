@@ -1,4 +1,7 @@
 import type { Trouble } from '../keep/trouble';
+import { partsOf } from '../pack/compile/parts-of';
+import { contentHash } from '../pack/compiled/content-hash';
+import { bytesOf } from '../pack/compiled/write';
 import type { PackIssue } from '../pack/issues';
 import { localText } from '../pack/local-text';
 import type { About } from '../pack/schema/about';
@@ -19,7 +22,7 @@ export interface Standing {
   sealedBy: string | null;
 }
 
-/** A file in order. Only its text is held on to: several large packs parsed at once would fill the memory. */
+/** A file in order. The pack itself isn't held on to: several large ones parsed at once would fill the memory. */
 export interface Accepted {
   file: string;
   id: string;
@@ -27,6 +30,9 @@ export interface Accepted {
   edition: number;
   /** The pack as JSON, without its seal. */
   json: string;
+  /** What that text is known by, and what was made of it. */
+  hash: string;
+  compiled: ArrayBuffer;
   sealedBy: string | null;
   /** What it takes the place of, or null. */
   replaces: Replaced | null;
@@ -83,7 +89,10 @@ export async function examine(
       const { id, title, edition, language } = opened.pack.about;
       const there = shelf.find((other) => other.id === id);
       const replaces = there ? { edition: there.edition, sealedBy: there.sealedBy } : null;
-      accepted.push({ file: name, id, title: localText(title, language), edition, json, sealedBy, replaces });
+      const hash = await contentHash(json);
+      const { buffer: compiled } = bytesOf(partsOf(opened.pack));
+      const about = { file: name, id, title: localText(title, language), edition, sealedBy, replaces };
+      accepted.push({ ...about, json, hash, compiled });
     } else refused.push({ file: name, issues });
   }
   return refused.length > 0 ? { refused } : { accepted };

@@ -1,7 +1,7 @@
 import type { PackIssue } from '../pack/issues';
 import { localText } from '../pack/local-text';
+import type { PackParts } from '../pack/parts';
 import type { Outline } from '../pack/schema/about';
-import type { Pack } from '../pack/schema/index';
 import type { Phrase } from '../pack/schema/parts';
 import type { ShelvedPack } from './packs';
 
@@ -43,8 +43,8 @@ export interface PackAbout {
   runs: number;
 }
 
-export function cardOf({ pack, ...shelved }: ShelvedPack): PackCard {
-  return { ...shelved, about: pack && aboutOf(pack) };
+export function cardOf({ parts, ...shelved }: ShelvedPack): PackCard {
+  return { ...shelved, about: parts && aboutOf(parts) };
 }
 
 /** A pack's title in its own language, or its id where it can't be read. */
@@ -52,7 +52,7 @@ export function titleOf({ id, about }: PackCard): string {
   return about?.title ?? id;
 }
 
-function aboutOf({ about, attributes, models, types, serials }: Pack): PackAbout {
+function aboutOf({ about, rest, models, runs }: PackParts): PackAbout {
   const { language, covers } = about;
   return {
     title: localText(about.title, language),
@@ -63,12 +63,12 @@ function aboutOf({ about, attributes, models, types, serials }: Pack): PackAbout
     outline: covers.outline ?? null,
     first:
       covers.first === undefined ? null : covers.first.includes('/') ? covers.first : `${about.id}/${covers.first}`,
-    asks: about.extends === undefined && (attributes?.length ?? 0) > 0,
+    asks: about.extends === undefined && (rest.attributes?.length ?? 0) > 0,
     keepers: about.keepers?.map(({ name }) => name) ?? [],
     note: about.note === undefined ? null : localText(about.note, language),
     demo: about.demo === true,
-    models: (models?.length ?? 0) + (types?.length ?? 0),
-    runs: serials?.runs.first.length ?? 0,
+    models: models.ids.length,
+    runs: runs?.firsts.length ?? 0,
   };
 }
 

@@ -1,18 +1,29 @@
-import type { Shelf } from '../keep/packs';
-import { compile } from '../pack/compile';
+import type { KeptPack } from '../keep/schema';
+import { knowledgeOf as knownTogether } from '../pack/compile/knowledge-of';
+import { partsOf } from '../pack/compile/parts-of';
 import type { PackIssue } from '../pack/issues';
 import type { Knowledge } from '../pack/knowledge';
 import { parsePack } from '../pack/parse';
-import type { Pack } from '../pack/schema/index';
+import type { PackParts } from '../pack/parts';
 
-/** A pack that came with the extension: its file's text. */
-export interface ShippedText {
+/** A pack that has been opened: ready to be asked, or what is wrong with it. */
+export interface OpenedPack {
+  /** null where this version of the program can't read the text; `issues` says why. */
+  parts: PackParts | null;
+  issues: PackIssue[];
+}
+
+/** A pack that came with the extension, by the name of its file. */
+export interface ShippedPack extends OpenedPack {
   file: string;
-  text: string;
+}
+
+export interface InstalledPack extends OpenedPack {
+  kept: KeptPack;
 }
 
 /** A pack as it stands on the shelf: whether it speaks, and what is wrong with it if it can't. */
-export interface ShelvedPack {
+export interface ShelvedPack extends OpenedPack {
   id: string;
   edition: number;
   shipped: boolean;
@@ -20,26 +31,31 @@ export interface ShelvedPack {
   installedAt: string | null;
   /** Fingerprint of the key that sealed it, null for an unsealed one. */
   sealedBy: string | null;
-  /** null where this version of the program can't read the kept text; `issues` says why. */
-  pack: Pack | null;
-  issues: PackIssue[];
+}
+
+/** Reads, checks and makes ready a pack from its text: the slow way, which needs nothing else. */
+export function openText(text: string): OpenedPack {
+  const read = parsePack(text);
+  return read.pack ? { parts: partsOf(read.pack), issues: [] } : { parts: null, issues: read.issues };
 }
 
 /** The shelf in the order in which it is shown: shipped packs first, then by id. */
-export function shelved(shipped: readonly ShippedText[], shelf: Shelf): ShelvedPack[] {
-  const isOn = (id: string) => shelf.switches.get(id) ?? true;
-  const ours = shipped.map(({ file, text }) => {
-    const read = readPack(text);
-    const id = read.pack?.about.id ?? file;
-    const edition = read.pack?.about.edition ?? 0;
-    return { id, edition, shipped: true, on: isOn(id), installedAt: null, sealedBy: null, ...read };
+export function shelved(
+  shipped: readonly ShippedPack[],
+  installed: readonly InstalledPack[],
+  switches: ReadonlyMap<string, boolean>,
+): ShelvedPack[] {
+  const isOn = (id: string) => switches.get(id) ?? true;
+  const ours = shipped.map(({ file, parts, issues }) => {
+    const { id, edition } = parts?.about ?? { id: file, edition: 0 };
+    return { id, edition, shipped: true, on: isOn(id), installedAt: null, sealedBy: null, parts, issues };
   });
   const taken = new Set(ours.map(({ id }) => id));
-  const theirs = shelf.packs
-    .filter(({ id }) => !taken.has(id))
-    .sort((a, b) => (a.id < b.id ? -1 : 1))
-    .map(({ id, edition, text, installedAt, sealedBy = null }) => {
-      return { id, edition, shipped: false, on: isOn(id), installedAt, sealedBy, ...readPack(text) };
+  const theirs = installed
+    .filter(({ kept }) => !taken.has(kept.id))
+    .sort((a, b) => (a.kept.id < b.kept.id ? -1 : 1))
+    .map(({ kept: { id, edition, installedAt, sealedBy = null }, parts, issues }) => {
+      return { id, edition, shipped: false, on: isOn(id), installedAt, sealedBy, parts, issues };
     });
   return [...ours, ...theirs];
 }
@@ -47,13 +63,8 @@ export function shelved(shipped: readonly ShippedText[], shelf: Shelf): ShelvedP
 /** What the packs that are switched on know together. */
 export function knowledgeOf(shelf: readonly ShelvedPack[]): Knowledge {
   const seals = new Map(shelf.flatMap(({ id, sealedBy }) => (sealedBy === null ? [] : [[id, sealedBy] as const])));
-  return compile(
-    shelf.flatMap(({ on, pack }) => (on && pack ? [pack] : [])),
+  return knownTogether(
+    shelf.flatMap(({ on, parts }) => (on && parts ? [parts] : [])),
     seals,
   );
-}
-
-function readPack(text: string): { pack: Pack | null; issues: PackIssue[] } {
-  const read = parsePack(text);
-  return read.pack ? { pack: read.pack, issues: [] } : { pack: null, issues: read.issues };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { askedThings, chosenThing } from '../../../src/session/asked-things';
 import { cardOf } from '../../../src/session/pack-card';
-import { shelved } from '../../../src/session/packs';
+import { openText, shelved } from '../../../src/session/packs';
 
 const pack = (id: string, change: object = {}, about: object = {}) => ({
   schema: 1,
@@ -15,11 +15,11 @@ const pack = (id: string, change: object = {}, about: object = {}) => ({
 });
 function shelfOf(packs: object[], off: string[] = []) {
   const kept = packs.map((each) => JSON.parse(JSON.stringify(each)) as { about: { id: string } });
-  const shelf = {
-    packs: kept.map((each) => ({ id: each.about.id, edition: 1, text: JSON.stringify(each), installedAt: '' })),
-    switches: new Map(off.map((id) => [id, false])),
-  };
-  return shelved([], shelf).map(cardOf);
+  const installed = kept.map((each) => ({
+    kept: { id: each.about.id, edition: 1, installedAt: '' },
+    ...openText(JSON.stringify(each)),
+  }));
+  return shelved([], installed, new Map(off.map((id) => [id, false]))).map(cardOf);
 }
 
 describe('what can be asked about', () => {

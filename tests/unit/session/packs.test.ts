@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { KeptPack } from '../../../src/keep/schema';
 import { cardOf, titleOf } from '../../../src/session/pack-card';
-import { knowledgeOf, shelved } from '../../../src/session/packs';
+import { knowledgeOf, openText, shelved } from '../../../src/session/packs';
 
 function packText(id: string, edition = 1): string {
   return JSON.stringify({
@@ -17,15 +16,13 @@ function packText(id: string, edition = 1): string {
   });
 }
 
-const kept = (id: string, edition = 1, text = packText(id, edition)): KeptPack => ({
-  id,
-  edition,
-  text,
-  installedAt: '2026-06-01T10:00:00.000Z',
+const kept = (id: string, edition = 1, text = packText(id, edition), sealedBy: string | null = null) => ({
+  kept: { id, edition, installedAt: '2026-06-01T10:00:00.000Z', sealedBy },
+  ...openText(text),
 });
-const shipped = [{ file: 'trade.json', text: packText('trade') }];
+const shipped = [{ file: 'trade.json', ...openText(packText('trade')) }];
 const shelf = (packs = [kept('club')], switches: [string, boolean][] = []) =>
-  shelved(shipped, { packs, switches: new Map(switches) });
+  shelved(shipped, packs, new Map(switches));
 
 describe('the shelf', () => {
   it('lists the shipped pack first, then the others by id; all are on unless switched off', () => {
@@ -53,13 +50,13 @@ describe('the shelf', () => {
   it('keeps a pack that it can’t read on the list, with what is wrong, and silent', () => {
     const listed = shelf([kept('club', 1, '{"schema":2}')]);
     const club = listed.find(({ id }) => id === 'club');
-    expect(club?.pack).toBeNull();
+    expect(club?.parts).toBeNull();
     expect(club?.issues.length).toBeGreaterThan(0);
     expect(knowledgeOf(listed).packs.map(({ id }) => id)).toEqual(['trade']);
   });
 
   it('says who sealed each pack, on the shelf and in the audit', () => {
-    const listed = shelf([{ ...kept('club'), sealedBy: '0a1b 2c3d' }, kept('other')]);
+    const listed = shelf([kept('club', 1, packText('club'), '0a1b 2c3d'), kept('other')]);
     expect(listed.map(({ id, sealedBy }) => [id, sealedBy])).toEqual([
       ['trade', null],
       ['club', '0a1b 2c3d'],
@@ -71,7 +68,7 @@ describe('the shelf', () => {
   it('is shown by cards that hold what is shown and not the pack', () => {
     const [, club] = shelf([kept('club', 3)]).map(cardOf);
     expect(club).toMatchObject({ id: 'club', edition: 3, about: { title: 'Pack club', models: 0, runs: 0 } });
-    expect(club).not.toHaveProperty('pack');
+    expect(club).not.toHaveProperty('parts');
     const [, broken] = shelf([kept('club', 1, '{')]).map(cardOf);
     expect(broken?.about).toBeNull();
     expect(broken && titleOf(broken)).toBe('club');

@@ -1,0 +1,34 @@
+import { change, look } from './change';
+import type { Database } from './open';
+import type { KeptCompiled } from './schema';
+import type { Kept } from './trouble';
+
+/** What this version of the engine made of the text with this hash, or null. */
+export function readCompiled(db: Database, engine: string, hash: string): Promise<Kept<ArrayBuffer | null>> {
+  return look(
+    db,
+    ['compiled'],
+    async (transaction) => (await transaction.objectStore('compiled').get([engine, hash]))?.bytes ?? null,
+  );
+}
+
+/** Keeps what was made of some texts. It can be made anew, so that nothing is lost where there is no room for it. */
+export function putCompiled(db: Database, made: readonly KeptCompiled[]): Promise<Kept<void>> {
+  return change(db, ['compiled'], async (transaction) => {
+    for (const one of made) await transaction.objectStore('compiled').put(one);
+  });
+}
+
+/**
+ * Throws away what other versions of the engine have made, and what was made of texts that are not here any more.
+ * @param more hashes of texts that stay though they are no installed pack's: those that came with the program
+ */
+export function sweepCompiled(db: Database, engine: string, more: readonly string[]): Promise<Kept<void>> {
+  return change(db, ['packs', 'compiled'], async (transaction) => {
+    const packs = await transaction.objectStore('packs').getAll();
+    const wanted = new Set([...more, ...packs.map(({ hash }) => hash)]);
+    const compiled = transaction.objectStore('compiled');
+    for (const key of await compiled.getAllKeys())
+      if (key[0] !== engine || !wanted.has(key[1])) await compiled.delete(key);
+  });
+}

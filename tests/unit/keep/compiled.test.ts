@@ -1,0 +1,51 @@
+import 'fake-indexeddb/auto';
+import { afterEach, describe, expect, it } from 'vitest';
+import { putCompiled, readCompiled, sweepCompiled } from '../../../src/keep/compiled';
+import { type Database, openKeep } from '../../../src/keep/open';
+import { putPacks } from '../../../src/keep/packs';
+
+let db: Database | undefined;
+afterEach(() => db?.close());
+
+async function opened(name: string): Promise<Database> {
+  const keep = await openKeep(name);
+  if (!keep.ok) throw new Error(keep.trouble);
+  db = keep.value;
+  return db;
+}
+
+const made = (engine: string, hash: string, byte = 1) => ({ engine, hash, bytes: Uint8Array.of(byte, 2, 3).buffer });
+const read = async (keep: Database, engine: string, hash: string) => {
+  const bytes = await readCompiled(keep, engine, hash);
+  return bytes.ok ? bytes.value && [...new Uint8Array(bytes.value)] : bytes.trouble;
+};
+
+describe('what was made of packs', () => {
+  it('is found by the engine’s version and the text’s hash, both', async () => {
+    const keep = await opened('compiled-key');
+    await putCompiled(keep, [made('1', 'a'), made('1', 'b', 9)]);
+    expect(await read(keep, '1', 'a')).toEqual([1, 2, 3]);
+    expect(await read(keep, '1', 'b')).toEqual([9, 2, 3]);
+    expect(await read(keep, '2', 'a')).toBeNull();
+    expect(await read(keep, '1', 'c')).toBeNull();
+  });
+
+  it('is replaced by what is made anew', async () => {
+    const keep = await opened('compiled-anew');
+    await putCompiled(keep, [made('1', 'a')]);
+    await putCompiled(keep, [made('1', 'a', 7)]);
+    expect(await read(keep, '1', 'a')).toEqual([7, 2, 3]);
+  });
+
+  it('goes with its engine and with its pack', async () => {
+    const keep = await opened('compiled-sweep');
+    const pack = { id: 'p', edition: 1, text: '{}', installedAt: '', hash: 'installed' };
+    await putPacks(keep, [pack, { ...pack, id: 'q', hash: undefined } as never]);
+    await putCompiled(keep, [made('2', 'installed'), made('1', 'installed'), made('2', 'shipped'), made('2', 'gone')]);
+    await sweepCompiled(keep, '2', ['shipped']);
+    expect(await keep.getAllKeys('compiled')).toEqual([
+      ['2', 'installed'],
+      ['2', 'shipped'],
+    ]);
+  });
+});
