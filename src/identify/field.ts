@@ -1,5 +1,5 @@
 import type { AttributeKnown, Knowledge, ModelKnown } from '../pack/knowledge';
-import { type FactShares, LeafTables } from './leaf-tables';
+import { LeafTables } from './leaf-tables';
 import { logPriors } from './prior';
 
 /** What the thing may be: a model, a brand-free type (by a maker that no pack knows), or none of these. */
@@ -15,7 +15,7 @@ export interface Field {
   positionOf: (ref: string | undefined, pack: string) => number | undefined;
   /** Natural logarithms; shares of one whole. */
   logPrior: Float64Array;
-  tables: FactShares;
+  tables: LeafTables;
   /** Every attribute of the covering packs, measures too, in the packs' order. */
   attributes: readonly AttributeKnown[];
 }

@@ -1,12 +1,13 @@
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import { type Asked, type Evidence, evidenceOf } from './evidence';
+import { orderOf } from './order';
 import { type Posterior, posterior } from './posterior';
 
 /** What a thing is likely to be, and all that is needed to say why and what to ask next. */
 export interface Identified {
   evidence: Evidence;
   posterior: Posterior;
-  /** The likeliest first; of equals the one that the packs name first. */
+  /** The likeliest first; of equals the one that the packs name first (see orderOf). */
   order: readonly number[];
 }
 
@@ -19,9 +20,7 @@ export interface Candidate {
 export function identify(asked: Asked, knowledge: Knowledge): Identified {
   const evidence = evidenceOf(asked, knowledge);
   const result = posterior(evidence);
-  const order = evidence.field.hypotheses.map((_, h) => h);
-  order.sort((a, b) => result.shares[b]! - result.shares[a]! || a - b);
-  return { evidence, posterior: result, order };
+  return { evidence, posterior: result, order: orderOf(result.shares) };
 }
 
 /** Models and types with their probabilities, the likeliest first; what is missing to 1 is "none of these". */

@@ -1,7 +1,7 @@
 import type { MeasureClaim, Reading } from '../claims/reading';
-import type { FactKnown, ModelKnown } from '../pack/knowledge';
+import type { FactKnown } from '../pack/knowledge';
 import { SCALE } from './assumptions';
-import type { Hypothesis } from './field';
+import type { Field } from './field';
 
 /** Where an attribute's values lie over all that is known: what nothing is known of may be anywhere in it. */
 interface Extent {
@@ -14,7 +14,7 @@ interface Extent {
  * falls evenly into the known range and a scale's slack beside it; with the case on it a weight is more; a wrong one is
  * anywhere.
  */
-export function measureLogs(reading: Reading, hypotheses: readonly Hypothesis[]): Map<string, Float64Array> {
+export function measureLogs(reading: Reading, field: Field): Map<string, Float64Array> {
   const out = new Map<string, Float64Array>();
   const byAttribute = new Map<string, MeasureClaim[]>();
   for (const claim of reading.measures) {
@@ -22,16 +22,12 @@ export function measureLogs(reading: Reading, hypotheses: readonly Hypothesis[])
     byAttribute.set(claim.attribute.ref, [...(byAttribute.get(claim.attribute.ref) ?? []), claim]);
   }
   for (const [ref, claims] of byAttribute) {
-    const extent = extentOf(ref, hypotheses, claims);
-    out.set(
-      ref,
-      Float64Array.from(hypotheses, ({ model }) => {
-        const range = model && rangeOf(model, ref);
-        // Several readings of one thing say much the same: they are weighed alike, none counts twice.
-        const chance = claims.reduce((sum, claim) => sum + density(claim, range, extent), 0);
-        return Math.log(chance / claims.length);
-      }),
-    );
+    const ranges = rangesOf(field, ref);
+    const extent = extentOf(ranges, claims);
+    // Several readings of one thing say much the same: they are weighed alike, none counts twice.
+    const logOf = (range: Extent | null): number =>
+      Math.log(claims.reduce((sum, claim) => sum + density(claim, range, extent), 0) / claims.length);
+    out.set(ref, Float64Array.from(ranges, logOf));
   }
   return out;
 }
@@ -52,9 +48,16 @@ function even(value: number, from: number, to: number): number {
   return value >= from && value <= to ? 1 / Math.max(to - from, 1e-9) : 0;
 }
 
-/** All ranges that the facts allow, with their gaps; open ends are left to the extent. */
-function rangeOf(model: ModelKnown, ref: string): Extent | null {
-  return spanOf(model.facts.get(ref) ?? []);
+const kept = new WeakMap<Field, Map<string, (Extent | null)[]>>();
+
+/** For each hypothesis all that its facts allow, gaps between them left out; null where nothing, or no end, is known. */
+function rangesOf(field: Field, ref: string): (Extent | null)[] {
+  const ranges = kept.get(field) ?? new Map<string, (Extent | null)[]>();
+  kept.set(field, ranges);
+  const made =
+    ranges.get(ref) ?? field.hypotheses.map(({ model }) => (model ? spanOf(model.facts.get(ref) ?? []) : null));
+  ranges.set(ref, made);
+  return made;
 }
 
 function spanOf(facts: readonly FactKnown[]): Extent | null {
@@ -69,11 +72,10 @@ function spanOf(facts: readonly FactKnown[]): Extent | null {
   return from <= to ? { from, to } : null;
 }
 
-function extentOf(ref: string, hypotheses: readonly Hypothesis[], claims: readonly MeasureClaim[]): Extent {
+function extentOf(ranges: readonly (Extent | null)[], claims: readonly MeasureClaim[]): Extent {
   let from = Math.min(...claims.map((claim) => claim.low));
   let to = Math.max(...claims.map((claim) => claim.high));
-  for (const { model } of hypotheses) {
-    const range = model && rangeOf(model, ref);
+  for (const range of ranges) {
     if (!range) continue;
     from = Math.min(from, range.from);
     to = Math.max(to, range.to);

@@ -3,13 +3,14 @@ import type { ModelKnown } from '../pack/knowledge';
 import { NAME_ASTRAY, NAME_DENIED, NAME_GUESSED_ASTRAY } from './assumptions';
 import { type Field, makerOf } from './field';
 
-/** How likely the advert's names are, from a seller who takes the thing for a model, or for none in particular. */
+/** How likely the advert's names are for each hypothesis. */
 export interface NamesHeard {
   /** Something was named. */
   any: boolean;
-  takenFor: (model: ModelKnown) => number;
-  /** He knows no model: of the maker, if he names one, it mostly is what it truly is. */
-  vague: (truth: ModelKnown | null) => number;
+  /** From a seller who takes the thing for this one. */
+  takenFor: Float64Array;
+  /** From one who knows no model, where it is truly this one: of a maker's name he is mostly right. */
+  vague: Float64Array;
 }
 
 /**
@@ -20,17 +21,17 @@ export function namesHeard(reading: Reading, { hypotheses, logPrior }: Field): N
   const denied = new Set(
     reading.names.flatMap((name) => (name.stance === 'denies' && 'model' in name.of ? [name.of.model] : [])),
   );
-  const unlessDenied = (model: ModelKnown | null): number => (model && denied.has(model) ? NAME_DENIED : 1);
   const meant = modelsMeant(reading);
-  if (!meant) return { any: denied.size > 0, takenFor: unlessDenied, vague: unlessDenied };
-  const common = hypotheses.reduce(
-    (sum, { model }, i) => (model && meant.includes(model) ? sum + Math.exp(logPrior[i]!) : sum),
-    0,
-  );
-  const stray = meant.astray * common;
-  const right = (model: ModelKnown | null): number =>
-    (model && meant.includes(model) ? 1 - meant.astray : stray) * unlessDenied(model);
-  return { any: true, takenFor: right, vague: meant.exact ? () => stray : right };
+  const isMeant = hypotheses.map(({ model }) => model !== null && (meant?.includes(model) ?? false));
+  const common = isMeant.reduce((sum, is, i) => (is ? sum + Math.exp(logPrior[i]!) : sum), 0);
+  const astray = meant?.astray ?? 0;
+  const stray = meant ? astray * common : 1;
+  const takenFor = Float64Array.from(hypotheses, ({ model }, i) => {
+    const named = isMeant[i] ? 1 - astray : stray;
+    return model && denied.has(model) ? named * NAME_DENIED : named;
+  });
+  const vague = meant?.exact ? new Float64Array(hypotheses.length).fill(stray) : takenFor;
+  return { any: meant !== null || denied.size > 0, takenFor, vague };
 }
 
 export interface Meant {

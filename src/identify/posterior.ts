@@ -1,6 +1,7 @@
 import { COPIES } from './assumptions';
 import { beliefsOf } from './beliefs';
-import type { AttributeEvidence, Evidence } from './evidence';
+import type { Evidence } from './evidence';
+import type { Rows } from './leaf-tables';
 import { normalised } from './log-space';
 
 /**
@@ -59,24 +60,22 @@ function remaining({ field, attributes, stated }: Evidence, without?: Piece): Su
   for (const one of attributes) {
     const list = left('claimed', one.attribute) && one.claimed !== null;
     const seen = left('seen', one.attribute) && one.seen !== null;
-    if (list) add(sums.list, one.claimedLogs);
-    if (seen) add(sums.seen, one.seenLogs);
-    if (list || seen) add(sums.both, bothOf(one, list, seen));
+    if (list) addRows(sums.list, one.rows, one.claimedLogs);
+    if (seen) addRows(sums.seen, one.rows, one.seenLogs);
+    if (list || seen) addRows(sums.both, one.rows, list && seen ? one.bothLogs : list ? one.claimedLogs : one.seenLogs);
   }
-  for (const [key, logs] of stated)
-    if (left('stated', key)) {
-      add(sums.list, logs);
-      add(sums.both, logs);
+  for (const [key, logs] of stated) {
+    if (!left('stated', key)) continue;
+    for (let i = 0; i < size; i++) {
+      sums.list[i]! += logs[i]!;
+      sums.both[i]! += logs[i]!;
     }
+  }
   return sums;
 }
 
-function bothOf(one: AttributeEvidence, list: boolean, seen: boolean): Float64Array {
-  return list && seen ? one.bothLogs : list ? one.claimedLogs : one.seenLogs;
-}
-
-function add(to: Float64Array, what: Float64Array): void {
-  for (let i = 0; i < to.length; i++) to[i]! += what[i]!;
+function addRows(to: Float64Array, { of }: Rows, logs: Float64Array): void {
+  for (let i = 0; i < to.length; i++) to[i]! += logs[of[i]!]!;
 }
 
 /** log P(names, list, seen | M) and the share of it in which the list is another model's. */
@@ -85,25 +84,23 @@ function sellersPart(
   { list, seen, both }: Sums,
   nameless: boolean,
 ): Pick<Posterior, 'logs' | 'copied'> {
-  const { hypotheses } = field;
   const beliefs = beliefsOf(field);
-  const size = hypotheses.length;
+  const size = field.hypotheses.length;
   // For each B that can be named: how likely the names are, and the names with its list (scaled by the likeliest list).
   const named = new Float64Array(size);
   const listed = new Float64Array(size);
-  let most = Number.NEGATIVE_INFINITY;
+  // Where nothing can be named, nothing is copied.
+  let most = beliefs.nameable.length > 0 ? Number.NEGATIVE_INFINITY : 0;
   for (const b of beliefs.nameable) if (list[b]! > most) most = list[b]!;
   for (const b of beliefs.nameable) {
-    named[b] = nameless ? 1 : names.takenFor(hypotheses[b]!.model!);
+    named[b] = nameless ? 1 : names.takenFor[b]!;
     listed[b] = named[b]! * Math.exp(list[b]! - most);
   }
   const { weight, groups } = beliefs;
-  const sum = (values: Float64Array, of: readonly number[]): number =>
-    of.reduce((all, b) => all + weight[b]! * values[b]!, 0);
-  const allNamed = sum(named, beliefs.nameable);
-  const allListed = sum(listed, beliefs.nameable);
-  const groupNamed = groups.map((group) => sum(named, group));
-  const groupListed = groups.map((group) => sum(listed, group));
+  const allNamed = weightedSum(named, weight, beliefs.nameable);
+  const allListed = weightedSum(listed, weight, beliefs.nameable);
+  const groupNamed = groups.map((group) => weightedSum(named, weight, group));
+  const groupListed = groups.map((group) => weightedSum(listed, weight, group));
   const logs = new Float64Array(size);
   const copied = new Float64Array(size);
   for (let m = 0; m < size; m++) {
@@ -122,20 +119,21 @@ function sellersPart(
       mistaken += rate * named[taken]!;
       copying += rate * listed[taken]!;
     }
-    const vague = beliefs.vague[m]! * (nameless ? 1 : names.vague(hypotheses[m]!.model));
+    const vague = beliefs.vague[m]! * (nameless ? 1 : names.vague[m]!);
     const own = vague + beliefs.right[m]! * named[m]! + (1 - COPIES) * mistaken;
-    const ownLog = Math.log(own) + both[m]!;
-    const copyLog = Math.log(COPIES * copying) + most + seen[m]!;
-    const whole = addedLogs(ownLog, copyLog);
-    logs[m] = whole;
-    copied[m] = whole === Number.NEGATIVE_INFINITY ? 0 : Math.exp(copyLog - whole);
+    // log(own exp(both) + copying exp(most + seen)), the larger exponent taken out.
+    const ahead = most + seen[m]! - both[m]!;
+    const base = ahead > 0 ? both[m]! + ahead : both[m]!;
+    const described = ahead > 0 ? own * Math.exp(-ahead) : own;
+    const copies = ahead > 0 ? COPIES * copying : COPIES * copying * Math.exp(ahead);
+    logs[m] = base + Math.log(described + copies);
+    copied[m] = copies / (described + copies);
   }
   return { logs, copied };
 }
 
-/** log(exp(a) + exp(b)). With no B to name, b is no number: nothing is copied. */
-function addedLogs(a: number, b: number): number {
-  if (!(b > Number.NEGATIVE_INFINITY)) return a;
-  const most = Math.max(a, b);
-  return most + Math.log1p(Math.exp(-Math.abs(a - b)));
+function weightedSum(values: Float64Array, weight: Float64Array, of: readonly number[]): number {
+  let sum = 0;
+  for (const i of of) sum += weight[i]! * values[i]!;
+  return sum;
 }

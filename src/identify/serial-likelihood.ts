@@ -1,11 +1,17 @@
-import type { SerialClaim } from '../claims/reading';
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import { misreadings } from '../pack/misreadings';
 import type { Scheme } from '../pack/schema/serials';
 import type { Run } from '../pack/serial-index';
 import { FORMS, GAP, MISREAD, NOT_THE_SERIAL, OTHER_FORM, UNSTATED, WRONG_READINGS } from './assumptions';
 import type { NumberedIn } from './condition-share';
-import { type Hypothesis, makerOf } from './field';
+import { type Field, type Hypothesis, makerOf } from './field';
+
+/** A number as the advert or a person gives it: normalised, whether it is called the serial, and whether that is doubted. */
+export interface SerialSaid {
+  normal: string;
+  stated: boolean;
+  doubted?: boolean;
+}
 
 /** What a serial says of each hypothesis. */
 export interface SerialEvidence {
@@ -21,8 +27,8 @@ export interface SerialEvidence {
  * rather another maker's, whose numbers may be any.
  */
 export function serialEvidence(
-  serial: Pick<SerialClaim, 'normal' | 'stated' | 'doubted'>,
-  hypotheses: readonly Hypothesis[],
+  serial: SerialSaid,
+  field: Field,
   knowledge: Knowledge,
   covering: ReadonlySet<string>,
 ): SerialEvidence {
@@ -32,14 +38,14 @@ export function serialEvidence(
   const slips = runs.length > 0 ? [] : misreadings(normal, knowledge, covering);
   const numbered = numberedIn(runs, matching);
   const slipsOf = countEach(slips.flatMap((slip) => [...new Set(slip.runs.flatMap((run) => run.models))]));
-  const makers = new Makers(knowledge, hypotheses);
+  const makers = makersOf(field, knowledge);
   const anyone = anyMakers(normal);
   const astray = serial.doubted
     ? NOT_THE_SERIAL.doubted
     : serial.stated
       ? NOT_THE_SERIAL.called
       : NOT_THE_SERIAL.uncalled;
-  const logs = Float64Array.from(hypotheses, ({ model }) => {
+  const logs = Float64Array.from(field.hypotheses, ({ model }) => {
     const schemes = model && !model.isType ? makers.schemesOf(model) : [];
     let chance = anyone;
     if (model && schemes.length > 0) {
@@ -85,6 +91,16 @@ function countEach(refs: readonly string[]): Map<string, number> {
   const out = new Map<string, number>();
   for (const ref of refs) out.set(ref, (out.get(ref) ?? 0) + 1);
   return out;
+}
+
+const kept = new WeakMap<Field, Makers>();
+
+function makersOf(field: Field, knowledge: Knowledge): Makers {
+  const there = kept.get(field);
+  if (there) return there;
+  const made = new Makers(knowledge, field.hypotheses);
+  kept.set(field, made);
+  return made;
 }
 
 /** Which schemes are of a model's maker, and how many things that maker made. */
