@@ -1,4 +1,5 @@
 import type { Span } from '../text/span';
+import { deniedInList } from './denied-list';
 import { type ClauseRange, clauseAt, quoteOf, type TextPart } from './part-text';
 import { quotations } from './quotation';
 import { type Found, triggersIn } from './triggers-in';
@@ -47,10 +48,10 @@ export class StanceReader {
     let subject: Subject = 'this';
     let deciding: Found | null = null;
     const why: Why[] = [];
-    const turn = (to: Stance, rule: Rule): void => {
+    const turn = (to: Stance, rule: Rule, word: string | null = null): void => {
       if (stance === to) return;
       stance = to;
-      why.push({ rule, makes: to, word: null });
+      why.push({ rule, makes: to, word });
     };
     const near = this.#near(firstToken, lastToken);
     const governing = near.filter((one) => this.#governs(one, clause, firstToken, lastToken, isName));
@@ -72,6 +73,11 @@ export class StanceReader {
     if (this.#isCompared(clause, firstToken)) turn('likens', 'compared');
     if (stance === 'says' && this.#isListedAsLacking(clause)) turn('denies', 'lacking-list');
     if (stance === 'says' && this.#isCrossed(clause)) turn('denies', 'crossed');
+    const list = stance === 'says' ? deniedInList(this.#part, clause, firstToken, (one) => this.#in(one)) : null;
+    if (list) {
+      deciding = list.trigger;
+      turn(list.sure ? 'denies' : 'guesses', 'denied-list', this.#written(deciding));
+    }
     if (rank(stance) < rank('quotes') && this.#isQuoted(firstToken)) turn('quotes', 'quoted');
     if (rank(stance) < rank('guesses') && this.#isAsked(clause, isName)) turn('guesses', 'asked');
     // "not without a motor": two denials say it.
@@ -89,6 +95,10 @@ export class StanceReader {
     for (let i = from; i < this.#found.length && this.#found[i]!.firstToken <= lastToken + FARTHEST; i++)
       out.push(this.#found[i]!);
     return out;
+  }
+
+  #in({ first, last }: ClauseRange): Found[] {
+    return this.#near(first, last).filter((one) => one.firstToken >= first && one.lastToken <= last);
   }
 
   #written({ start, end }: Span): string {

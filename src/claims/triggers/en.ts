@@ -116,4 +116,17 @@ export const english: readonly TriggerRow[] = [
   ],
   ['said its|said this was|says its|reckons its', { effect: 'quotes', side: 'before', reach: 99 }],
   ['the usual|the standard one|the ordinary|the common', { effect: 'other', side: 'before', reach: 99 }],
+  [
+    'without difficulty|without any difficulty|without problem|without problems|without a problem|without any problem|without any problems|without trouble|without any trouble|without effort|with no effort|with no problem|with no problems|with no trouble|no need|no change|no changes|no wonder|without exception',
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
+  ['not necessarily|possible|questionable|suspected', { effect: 'guesses', side: 'before', reach: 4 }],
+  ['unlikely|doubtful', { effect: 'guesses', side: 'after', reach: 4 }],
+  ['is absent|are absent|was ruled out|is ruled out', { effect: 'denies', side: 'after', reach: 6 }],
+  ["it does not|it doesn't|it cannot|it can't|it hasn't", { effect: 'denies', side: 'after', reach: 4, ends: true }],
+  ['aside from|apart from|because|since|nevertheless|yet', { effect: 'stop', side: 'both', reach: 0 }],
+  [
+    'should it be|should this be|should it have|in case it is|in case it has',
+    { effect: 'guesses', side: 'before', reach: 99, across: true },
+  ],
 ];

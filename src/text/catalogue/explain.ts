@@ -23,6 +23,7 @@ export const explainTexts = {
     trigger: (word: string) => quoted(word),
     compared: () => 'compared with it (“as … as”)',
     'lacking-list': () => 'stands in a list of what it doesn’t have',
+    'denied-list': (word: string) => `stands in a list that is denied as a whole, by ${quoted(word)}`,
     crossed: () => 'a cross stands before it',
     quoted: () => 'stands in quotation marks',
     asked: () => 'stands in a question',
