@@ -1,11 +1,12 @@
 import type { Stanced } from '../../claims/types';
 import { judge } from '../../identify/judge';
 import { findingTexts } from '../../text/catalogue/findings';
+import { type Apart, apartAcrossKinds } from '../across-kinds';
 import { type Assertion, assertions } from '../assertions';
 import type { AuditCase } from '../case';
 import { hold } from '../claims-held';
 import type { Finding } from '../types';
-import { allowedText, saidEach, say } from '../words';
+import { allowedText, knownFact, saidEach, say } from '../words';
 import { yearsClaimed } from '../years';
 
 const texts = findingTexts.claimClaim;
@@ -20,7 +21,13 @@ export function claimClaim(auditCase: AuditCase): Finding[] {
       if (isDecided(auditCase, first) || isDecided(auditCase, second)) continue;
       findings.push(contradiction(first, second));
     }
-  return [...findings, ...years(auditCase)];
+  const told = new Set(findings.flatMap((one) => one.said.map(({ field, start }) => `${field}:${start}`)));
+  const isTold = ({ first, second }: Apart): boolean =>
+    [first, second].some((one) => told.has(`${quoteOf(one).field}:${quoteOf(one).start}`) || isDecided(auditCase, one));
+  const across = apartAcrossKinds(auditCase, said).filter((one) => !isTold(one));
+  // Several words for the one kind ("vibrating shuttle", "long bobbins") exclude the other words once.
+  const once = across.filter((one, i) => across.findIndex(({ second }) => second === one.second) === i);
+  return [...findings, ...once.map(acrossKinds), ...years(auditCase)];
 }
 
 function exclude(first: Assertion, second: Assertion): boolean {
@@ -74,6 +81,20 @@ function contradiction(first: Assertion, second: Assertion): Finding {
     ],
     text: texts.disproved(a.quote, b.quote, attribute),
     ask: first.attribute.def.ask ? say(first.attribute.def.ask) : texts.ask(a.quote, b.quote),
+  };
+}
+
+function acrossKinds({ first, second, kind, fact, firm }: Apart): Finding {
+  const [a, b] = [quoteOf(first), quoteOf(second)];
+  return {
+    id: `claim-claim:${first.key}:${second.key}`.replaceAll(' ', ':'),
+    check: 'claim-claim',
+    standing: firm ? 'disproved' : 'caution',
+    attribute: second.attribute.id,
+    said: saidEach([a, b]),
+    known: [knownFact(kind, fact)],
+    text: (firm ? texts.apart : texts.unusual)(a.quote, b.quote),
+    ask: second.attribute.def.ask ? say(second.attribute.def.ask) : texts.ask(a.quote, b.quote),
   };
 }
 

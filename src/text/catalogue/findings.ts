@@ -21,6 +21,8 @@ export const findingTexts = {
     badForm: (serial: string) => `${serial} doesn’t have the form of a serial of this maker.`,
     formKnown: (maker: string, form: string) => `Serials of ${maker} have this form: ${form}.`,
     unknown: (serial: string) => `The serial ${serial} is in none of the tables here.`,
+    complete: (maker: string, form: string) =>
+      `The table of ${maker}’s numbers of the form ${form} is complete: one that it doesn’t hold was not allotted, unless the table is wrong.`,
     anyMaker: 'this maker',
     ask: 'Could you read the serial again, and send a photo of it close up?',
   },
@@ -107,6 +109,8 @@ export const findingTexts = {
   claimClaim: {
     disproved: (first: string, second: string, attribute: string) =>
       `The advert says both “${first}” and “${second}” (${attribute}): not both can hold.`,
+    apart: (first: string, second: string) => `“${second}” doesn’t go with “${first}”: not both can hold.`,
+    unusual: (first: string, second: string) => `“${second}” would be unusual of a machine with “${first}”.`,
     years: (first: string, second: string) => `The advert says both “${first}” and “${second}” of when it was made.`,
     known: (attribute: string, first: string, second: string) =>
       `${attribute}: ${first} and ${second} exclude each other.`,

@@ -33,3 +33,24 @@ describe('two statements of the advert that exclude each other', () => {
       }),
     ).toEqual([]));
 });
+
+describe('two statements that no kind of machine has together', () => {
+  it.each([
+    ['Vibrating shuttle. Takes class 15 bobbins.', ['disproved: Vibrating shuttle | class 15 bobbins']],
+    ['It has a rotary hook and long bobbins.', ['disproved: long bobbins | rotary hook']],
+    ['Vibrating shuttle, long bobbins. Takes class 15 bobbins too.', ['disproved: long bobbins | class 15 bobbins']],
+    ['Vibrating shuttle. It does zigzag.', ['caution: Vibrating shuttle | zigzag']],
+    ['Vibrating shuttle with long bobbins. It does zigzag.', ['caution: Vibrating shuttle | zigzag']],
+  ])('%s', (text, expected) => expect(check(text)).toEqual(expected));
+
+  it.each([
+    'Vibrating shuttle. It does not take class 15 bobbins.',
+    'Rotary hook, class 66 bobbins.',
+    'Three-quarter size with an alloy body.',
+    'Compact, cast iron body, zigzag machine.',
+    'Free arm, cast iron body, straight stitch only.',
+    'Transverse shuttle, alloy body, three-quarter size.',
+    'Zigzag machine on a treadle, alloy body.',
+    'Rotary hook, top loading bobbin.',
+  ])('exceptions exclude nothing: %s', (text) => expect(check(text)).toEqual([]));
+});

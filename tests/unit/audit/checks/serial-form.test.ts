@@ -14,8 +14,15 @@ describe('a serial that no table knows', () => {
   it('has not the form of its maker’s', () =>
     expect(check('Serial number XZ99412345.')).toEqual(['unproved: XZ99412345']));
 
-  it.each(['Serial number KD372118.', 'Serial number KD297000.'])('has the form: %s', (text) =>
-    expect(check(text)).toEqual([]),
+  it('is missing in a table that calls itself complete, which is no proof', () => {
+    expect(check('Serial number KD297000.')).toEqual(['unproved: KD297000']);
+    const [finding] = findingsOf('serial-form', cressiter('Serial number KD297000.'));
+    expect(finding?.known).toMatchObject([{ entry: 'brindfold-post-war', source: expect.any(String) }]);
+  });
+
+  it.each(['Serial number KD372118.', 'Serial number B 999999.'])(
+    'is known, or of a table that may go on: %s',
+    (text) => expect(check(text)).toEqual([]),
   );
 
   it('is nobody’s where no maker is named', () =>
