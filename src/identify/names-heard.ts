@@ -17,20 +17,27 @@ export interface NamesHeard {
  * A name that went astray (it is of something else in the text, a dealer's badge, a bad reading) falls on models as
  * often as they turn up. An advert that names nothing tells nothing: many sellers don't look.
  */
-export function namesHeard(reading: Reading, { hypotheses, logPrior }: Field): NamesHeard {
+export function namesHeard(reading: Reading, { hypotheses, logPrior, positionOf }: Field): NamesHeard {
   const denied = new Set(
     reading.names.flatMap((name) => (name.stance === 'denies' && 'model' in name.of ? [name.of.model] : [])),
   );
   const meant = modelsMeant(reading);
-  const isMeant = hypotheses.map(({ model }) => model !== null && (meant?.includes(model) ?? false));
-  const common = isMeant.reduce((sum, is, i) => (is ? sum + Math.exp(logPrior[i]!) : sum), 0);
-  const astray = meant?.astray ?? 0;
-  const stray = meant ? astray * common : 1;
-  const takenFor = Float64Array.from(hypotheses, ({ model }, i) => {
-    const named = isMeant[i] ? 1 - astray : stray;
-    return model && denied.has(model) ? named * NAME_DENIED : named;
+  const size = hypotheses.length;
+  const takenFor = new Float64Array(size);
+  if (!meant) takenFor.fill(1);
+  let common = 0;
+  hypotheses.forEach(({ model }, i) => {
+    if (!model || !meant?.includes(model)) return;
+    takenFor[i] = 1 - meant.astray;
+    common += Math.exp(logPrior[i]!);
   });
-  const vague = meant?.exact ? new Float64Array(hypotheses.length).fill(stray) : takenFor;
+  const stray = meant ? meant.astray * common : 1;
+  for (let i = 0; i < size; i++) if (takenFor[i] === 0) takenFor[i] = stray;
+  for (const model of denied) {
+    const i = positionOf(model.ref, model.pack);
+    if (i !== undefined) takenFor[i]! *= NAME_DENIED;
+  }
+  const vague = meant?.exact ? new Float64Array(size).fill(stray) : takenFor;
   return { any: meant !== null || denied.size > 0, takenFor, vague };
 }
 

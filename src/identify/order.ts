@@ -13,5 +13,7 @@ export function orderOf(shares: Float64Array): number[] {
   const packed = new Float64Array(shares.length);
   for (let i = 0; i < shares.length; i++) packed[i] = (STEPS - Math.round(shares[i]! * STEPS)) * MOST_PACKED + i;
   packed.sort();
-  return Array.from(packed, (one) => one % MOST_PACKED);
+  const order: number[] = new Array(shares.length);
+  for (let i = 0; i < shares.length; i++) order[i] = packed[i]! % MOST_PACKED;
+  return order;
 }
