@@ -5,6 +5,7 @@ import { allowedBy } from '../pack/compile/facts';
 import type { Allowed, Knowledge, ModelKnown } from '../pack/knowledge';
 import type { Phrase } from '../pack/schema/parts';
 import type { Wording } from '../pack/schema/wording';
+import { packsOfKind } from './packs-of-kind';
 
 /** Words of adverts, and what to mind of them. */
 export interface MindedWords {
@@ -14,15 +15,16 @@ export interface MindedWords {
 }
 
 /** More than these are read by nobody. */
-const MOST = 6;
+const MOST = 4;
 
 /**
  * Words that are not to be believed of a kind: first those that what is known of it contradicts, then those that are
  * true of none, then those that say less than they seem to.
  */
 export function wordsToMind(model: ModelKnown, knowledge: Knowledge): MindedWords[] {
-  const speaking = knowledge.packs.filter(({ id, about }) => id === model.pack || about.extends === model.pack);
-  const ranked = speaking.flatMap(({ id, wording }) => wording.map((entry) => ({ entry, rank: rankOf(entry, id) })));
+  const ranked = packsOfKind(model, knowledge).flatMap(({ id, wording }) =>
+    wording.map((entry) => ({ entry, rank: rankOf(entry, id) })),
+  );
   return [0, 1, 2]
     .flatMap((wanted) => ranked.flatMap(({ entry, rank }) => (rank === wanted ? minded(entry) : [])))
     .slice(0, MOST);

@@ -8,13 +8,14 @@ export const enquiryTexts = {
   things: {
     heading: 'What is it?',
     none: 'No pack that is switched on asks about a machine. The one that comes with Bedplate does: switch it on in the room “Packs”.',
-    is: (thing: string) => `It is: ${thing}.`,
+    is: (thing: string) => `Asked about: ${thing}.`,
     other: 'Something else',
   },
   question: 'One question at a time',
   asking: 'Comparing…',
   kind: 'About this kind',
   cautions: 'To mind',
+  toAsk: 'What to ask, or to have photographed',
   again: 'Start again',
   broken:
     'Something went wrong inside Bedplate while it compared this machine with the packs. Take the last answer back, or start again.',

@@ -25,6 +25,7 @@ export const likelyTexts = {
   followsNow: 'What follows',
   followsAnyway: 'What follows whichever of them it is',
   usually: (value: string) => `usually ${value}`,
+  named: (name: string) => `${name}:`,
   speaksFor: 'What speaks for it',
   speaksAgainst: 'What speaks against it',
   beside: (label: string) => `Beside the next best: ${label}`,

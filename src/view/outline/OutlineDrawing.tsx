@@ -23,16 +23,14 @@ export function OutlineDrawing({ outline, place }: Props) {
   );
 }
 
-const MIDDLE = { x: 160, y: 100 };
-const ARROW = 34;
+const ARROW = 36;
 const HEAD = 9;
+/** A ring that is wider than this is a long box with round corners, so that it leaves what it marks to be seen. */
+const LONG = 50;
+const CORNER = 12;
 
-/** The arrow comes from the side of the middle, where there is room, and ends at the ring. */
-function Mark({ ring: { x, y, rx, ry } }: { ring: Ring }) {
-  const across = MIDDLE.x - x;
-  const down = MIDDLE.y - y;
-  // A ring that is wide and in the middle is pointed at from above or below.
-  const angle = rx > 60 ? Math.sign(down || 1) * (Math.PI / 2) : Math.atan2(down, across);
+function Mark({ ring: { x, y, rx, ry, from } }: { ring: Ring }) {
+  const angle = (from / 180) * Math.PI;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const tip = { x: x + cos * (rx + 3), y: y + sin * (ry + 3) };
   const tail = { x: tip.x + cos * ARROW, y: tip.y + sin * ARROW };
@@ -44,7 +42,11 @@ function Mark({ ring: { x, y, rx, ry } }: { ring: Ring }) {
     <g data-part="mark">
       {['mark-halo', 'mark-line'].map((layer) => (
         <g key={layer} class={layer}>
-          <ellipse cx={x} cy={y} rx={rx} ry={ry} />
+          {rx > LONG ? (
+            <rect x={x - rx} y={y - ry} width={2 * rx} height={2 * ry} rx={CORNER} />
+          ) : (
+            <ellipse cx={x} cy={y} rx={rx} ry={ry} />
+          )}
           <path d={`${shaft} ${head}`} />
         </g>
       ))}

@@ -7,32 +7,34 @@ export interface Ring {
   /** Half its width and height. */
   rx: number;
   ry: number;
+  /** From which side the arrow comes, where the drawing leaves room: degrees clockwise, 0 from the right, 90 from below. */
+  from: number;
 }
 
-const ring = (x: number, y: number, rx = 15, ry = rx): Ring => ({ x, y, rx, ry });
+const ring = (x: number, y: number, rx: number, ry: number, from: number): Ring => ({ x, y, rx, ry, from });
 
 const SEWING_MACHINE = {
-  arm: ring(160, 58, 66, 24),
-  bed: ring(160, 160, 142, 27),
-  'bed-extension': ring(42, 160, 32, 26),
-  faceplate: ring(80, 80, 22, 34),
-  'feed-dogs': ring(84, 149, 16, 10),
-  handwheel: ring(283, 62, 18, 36),
-  motor: ring(272, 116, 20, 20),
-  'needle-bar': ring(76, 124, 12, 18),
-  'needle-plate': ring(82, 150, 26, 12),
-  'pillar-foot': ring(244, 146, 32, 16),
-  'presser-bar': ring(90, 130, 12, 22),
-  'slide-plate': ring(44, 151, 27, 14),
-  underside: ring(160, 182, 142, 13),
+  arm: ring(160, 58, 66, 24, 90),
+  bed: ring(160, 160, 142, 27, -90),
+  'bed-extension': ring(42, 160, 32, 26, -100),
+  faceplate: ring(80, 80, 22, 34, 180),
+  'feed-dogs': ring(84, 150, 14, 8, -20),
+  handwheel: ring(283, 62, 18, 36, 90),
+  motor: ring(272, 116, 20, 20, 40),
+  'needle-bar': ring(76, 124, 11, 18, 180),
+  'needle-plate': ring(84, 150, 25, 11, -25),
+  'pillar-foot': ring(244, 146, 32, 16, -150),
+  'presser-bar': ring(91, 130, 12, 22, 0),
+  'slide-plate': ring(42, 151, 27, 14, -105),
+  underside: ring(160, 182, 142, 13, -90),
 } as const;
 
 const TYPEWRITER = {
-  body: ring(160, 118, 140, 70),
-  carriage: ring(160, 46, 144, 20),
-  keyboard: ring(160, 142, 112, 36),
-  spools: ring(160, 82, 90, 24),
-  'type-basket': ring(160, 90, 42, 26),
+  body: ring(160, 118, 140, 70, -90),
+  carriage: ring(160, 46, 144, 20, 90),
+  keyboard: ring(160, 142, 112, 36, -90),
+  spools: ring(160, 82, 90, 24, -90),
+  'type-basket': ring(160, 90, 42, 26, 60),
 } as const;
 
 export type Place = keyof typeof SEWING_MACHINE | keyof typeof TYPEWRITER;

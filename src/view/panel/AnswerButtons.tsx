@@ -35,10 +35,14 @@ export function AnswerButtons({ attribute, options, outline, onChoose }: Props) 
             {i < MOST_KEYS && i + 1}
           </span>
           {drawn && <OptionDrawing outline={outline} attribute={attribute} value={value} />}
-          <span class="answer-words" dir="auto">
-            <b>{typeof value === 'boolean' ? (value ? texts.yes : texts.no) : shown(text, 120)}</b>
-            {explain !== null && <span class="soft">{shown(explain, 240)}</span>}
-          </span>
+          <b class="answer-words" dir="auto">
+            {typeof value === 'boolean' ? (value ? texts.yes : texts.no) : shown(text, 120)}
+          </b>
+          {explain !== null && (
+            <span class="answer-more" dir="auto">
+              {shown(explain, 240)}
+            </span>
+          )}
         </button>
       ))}
       <button

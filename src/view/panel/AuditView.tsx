@@ -14,8 +14,9 @@ import { SerialPart } from './SerialPart';
 import { shownFindings, summaryOf } from './summary';
 import { WhatWasRead } from './WhatWasRead';
 
-/** What speaks against the advert comes first, what confirms it last. */
-export const ORDER: readonly Standing[] = ['disproved', 'unproved', 'caution', 'agrees'];
+/** What speaks against the advert comes first; after what it is instead, what to mind and what confirms it. */
+export const FIRST: readonly Standing[] = ['disproved', 'unproved'];
+export const LAST: readonly Standing[] = ['caution', 'agrees'];
 
 interface Props {
   screen: Extract<Screen, { screen: 'audit' }>;
@@ -30,6 +31,15 @@ export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
   const about = reading.address;
   // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
   const forSale = audit.kind === 'item' || audit.kind === 'lot';
+  const group = (standing: Standing) => (
+    <FindingGroup
+      key={standing}
+      standing={standing}
+      findings={shownFindings(audit, standing)}
+      language={listing.language}
+      words={words}
+    />
+  );
   return (
     <article>
       <h1 class="advert" dir="auto" lang={langOf(listing.language)}>
@@ -38,15 +48,7 @@ export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
       <p class="summary" data-part="summary">
         {summaryOf(audit)}
       </p>
-      {ORDER.map((standing) => (
-        <FindingGroup
-          key={standing}
-          standing={standing}
-          findings={shownFindings(audit, standing)}
-          language={listing.language}
-          words={words}
-        />
-      ))}
+      {FIRST.map(group)}
       {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} />}
       <NextPart
         next={audit.nextEvidence}
@@ -55,6 +57,7 @@ export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
         onSaw={(attribute, value) => actions.saw(about, attribute, value)}
         onTakeBack={(attribute) => actions.takeBack(about, attribute)}
       />
+      {LAST.map(group)}
       {forSale && <PricePart audit={audit} />}
       {forSale && <SerialPart audit={audit} words={words} />}
       <Questions questions={questionsOf(audit)} copy={copy} />

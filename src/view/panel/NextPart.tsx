@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { AnswerOption, NextEvidence } from '../../audit/types';
 import type { SeenValue } from '../../session/seen';
@@ -27,6 +28,8 @@ export interface NextProps {
   keptNote: string | null;
   onSaw: (attribute: string, value: SeenValue) => void;
   onTakeBack: (attribute: string) => void;
+  /** What stands below what has been answered. */
+  children?: ComponentChildren;
 }
 
 /** The question that is asked now: the most telling one that can be answered by choosing, or that of `first`. */
@@ -36,8 +39,8 @@ export function questionOf(next: readonly NextEvidence[], first: string | null =
 }
 
 /** What would settle it: one question at a time, and what has been answered so far. */
-export function NextPart({ next, seen, words, pending, keptNote, onSaw, onTakeBack, ...texted }: NextProps) {
-  const question = questionOf(next, seen.length === 0 ? texted.first : null);
+export function NextPart({ next, seen, words, pending, keptNote, onSaw, onTakeBack, ...rest }: NextProps) {
+  const question = questionOf(next, seen.length === 0 ? rest.first : null);
   const heading = useRef<HTMLHeadingElement>(null);
   const answered = useRef(false);
   const asked = `${question?.attribute} ${seen.length}`;
@@ -54,7 +57,7 @@ export function NextPart({ next, seen, words, pending, keptNote, onSaw, onTakeBa
   };
   return (
     <section class="group" data-part="settle" aria-labelledby="settle" aria-busy={pending}>
-      <h2 id="settle">{texted.heading ?? texts.heading}</h2>
+      <h2 id="settle">{rest.heading ?? texts.heading}</h2>
       {question ? (
         <Question question={question} words={words} heading={heading} onSaw={saw} />
       ) : (
@@ -63,6 +66,7 @@ export function NextPart({ next, seen, words, pending, keptNote, onSaw, onTakeBa
         </h3>
       )}
       <SeenList seen={seen} keptNote={keptNote} onTakeBack={(attribute) => !pending && onTakeBack(attribute)} />
+      {rest.children}
     </section>
   );
 }

@@ -16,16 +16,18 @@ interface Props {
   questions: readonly string[];
   /** Puts a text on the clipboard; answers whether it is there now. */
   copy: (text: string) => Promise<boolean>;
+  /** Another heading than the usual one. */
+  heading?: string;
 }
 
 /** What to ask the seller, and all of it as one message to copy. Nothing is sent. */
-export function Questions({ questions, copy }: Props) {
+export function Questions({ questions, copy, heading = texts.heading }: Props) {
   const [outcome, setOutcome] = useState<'none' | 'copied' | 'refused'>('none');
   if (questions.length === 0) return null;
   const message = texts.message(questions);
   return (
     <section class="group" data-part="questions" aria-labelledby="questions">
-      <h2 id="questions">{texts.heading}</h2>
+      <h2 id="questions">{heading}</h2>
       <ul class="questions">
         {questions.map((question) => (
           <li key={question} dir="auto">

@@ -20,7 +20,7 @@ export function SeenList({ seen, keptNote, onTakeBack }: Props) {
         {seen.map((each) => (
           <li key={each.attribute} data-seen={each.attribute}>
             <span dir="auto">
-              <b>{shown(each.name, 80)}</b> {seenText(each)}
+              <b>{likelyTexts.named(shown(each.name, 80))}</b> {seenText(each)}
             </span>
             <button type="button" class="button plain" onClick={() => onTakeBack(each.attribute)}>
               {texts.takeBack}

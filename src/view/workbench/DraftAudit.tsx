@@ -1,10 +1,11 @@
+import type { Standing } from '../../audit/types';
 import type { Answer } from '../../session/answer';
 import type { SeenValue } from '../../session/seen';
 import { draftRoomTexts as texts } from '../../text/catalogue/draft-room';
 import { likelyTexts } from '../../text/catalogue/likely';
 import { workbenchTexts } from '../../text/catalogue/workbench';
 import { likelyAdds } from '../likely';
-import { ORDER } from '../panel/AuditView';
+import { FIRST, LAST } from '../panel/AuditView';
 import { FindingGroup } from '../panel/FindingGroup';
 import { LikelyPart } from '../panel/LikelyPart';
 import { NextPart } from '../panel/NextPart';
@@ -39,26 +40,28 @@ function Answered({ answer, isPrivate, ...rest }: Omit<Props, 'answer' | 'blank'
   if (audit.packs.length === 0) return <p data-part="no-pack">{texts.noPack}</p>;
   if (audit.kind === 'none' || audit.kind === 'list') return <p>{texts.none}</p>;
   const forSale = audit.kind === 'item' || audit.kind === 'lot';
+  const group = (standing: Standing) => (
+    <FindingGroup
+      key={standing}
+      standing={standing}
+      findings={shownFindings(audit, standing)}
+      language={listing.language}
+      words={words}
+    />
+  );
   return (
     <>
       <p class="summary" role="status" data-part="summary">
         {summaryOf(audit)}
       </p>
-      {ORDER.map((standing) => (
-        <FindingGroup
-          key={standing}
-          standing={standing}
-          findings={shownFindings(audit, standing)}
-          language={listing.language}
-          words={words}
-        />
-      ))}
+      {FIRST.map(group)}
       {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} />}
       <NextPart
         next={audit.nextEvidence}
         {...{ seen, words, ...rest }}
         keptNote={isPrivate ? null : likelyTexts.settle.keptDraft}
       />
+      {LAST.map(group)}
       {forSale && <PricePart audit={audit} />}
       {forSale && <SerialPart audit={audit} words={words} />}
       <PacksSpoke audit={audit} words={words} />

@@ -5,6 +5,7 @@ import type { MachineAsked } from '../../session/machine-asked';
 import type { SeenValue } from '../../session/seen';
 import { writtenAnswer } from '../../session/written-answer';
 import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
+import { MachineOutcome } from './MachineOutcome';
 import { MachinePart } from './MachinePart';
 import { NumberPart } from './NumberPart';
 import type { PacksActions, PacksState } from './PacksRoom';
@@ -62,7 +63,7 @@ export function EnquiryRoom({ state, actions, packs, packsActions }: Props) {
       {shelf && things && (
         <>
           <ThingChoice things={things} chosen={thing} onChoose={actions.chooseThing} />
-          <div class="enquiry-desk">
+          <div class="enquiry-desk" data-begun={String(begun)}>
             {thing && (
               <MachinePart
                 key={thing.pack}
@@ -73,6 +74,7 @@ export function EnquiryRoom({ state, actions, packs, packsActions }: Props) {
                 actions={actions}
               />
             )}
+            {thing && begun && told?.answer.ok && <MachineOutcome answer={told.answer} copy={actions.copyText} />}
             <NumberPart
               state={state}
               actions={actions}

@@ -122,9 +122,9 @@ describe('what was answered', () => {
     display([], { seen });
     expect(root.querySelector('.question')?.textContent).toBe(texts.done);
     expect(all('.seen li > span').map((row) => row.textContent)).toEqual([
-      'bobbin loading in a shuttle',
-      `drop feed ${texts.no}`,
-      `shank ${texts.notTold}`,
+      'bobbin loading: in a shuttle',
+      `drop feed: ${texts.no}`,
+      `shank: ${texts.notTold}`,
     ]);
     for (const button of all('.seen button')) button.click();
     expect(calls).toEqual(seen.map(({ attribute }) => ['takeBack', attribute]));
