@@ -43,10 +43,23 @@ function isNumberSign(part: TextPart, { firstToken, lastToken, start, end }: Phr
   return /^\s*[.:°#]?\s*[A-Z]{0,3}[ -]?\d/.test(part.text.slice(end, end + 12));
 }
 
+/** "It is not only …": what looks like a trigger and is none takes one with it that it overlaps ("is not"). */
+function withoutTaken(found: readonly PhraseMatch<Trigger>[]): PhraseMatch<Trigger>[] {
+  let takenFrom = Number.POSITIVE_INFINITY;
+  // From the end: of two that overlap, the one that begins later is the one that is meant.
+  return found
+    .toReversed()
+    .filter((one) => {
+      if (one.value.effect === 'none') takenFrom = one.firstToken;
+      return one.value.effect === 'none' || one.lastToken < takenFrom || one.firstToken >= takenFrom;
+    })
+    .reverse();
+}
+
 /** The triggers of one text, in order; the longest at a place speaks: "not only" is no "not". */
 export function triggersIn(part: TextPart, languages: ReadonlySet<string>): Found[] {
   const all = triggerIndex(languages)
     .search(part.tokens)
     .filter((one) => !(one.value.ends && !endsClause(part, one.lastToken)) && !isNumberSign(part, one));
-  return widest(all).map((one) => ({ ...one, clause: clauseAt(part, one.firstToken) }));
+  return withoutTaken(widest(all)).map((one) => ({ ...one, clause: clauseAt(part, one.firstToken) }));
 }

@@ -129,4 +129,9 @@ export const english: readonly TriggerRow[] = [
     'should it be|should this be|should it have|in case it is|in case it has',
     { effect: 'guesses', side: 'before', reach: 99, across: true },
   ],
+  [
+    "did not come with|didn't come with|never came with|won't come with|will not come with|has not got|hasn't got|have not got|haven't got",
+    { effect: 'denies', side: 'before', reach: 6 },
+  ],
+  ['may not|might not|probably not|possibly not|perhaps not', { effect: 'guesses', side: 'before', reach: 99 }],
 ];

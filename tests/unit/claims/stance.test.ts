@@ -22,6 +22,8 @@ const english: Record<string, readonly string[]> = {
   says: [
     'It has a {cast iron} body.',
     'Not only {cast iron}, heavy too.',
+    'It is not only {cast iron}, it is heavy too.',
+    'It sews {zigzag} without any problem.',
     'No doubt {cast iron}.',
     'Nothing wrong with the {zigzag}.',
     'It is not aluminium but {cast iron}.',
@@ -45,6 +47,7 @@ const english: Record<string, readonly string[]> = {
     'The {free arm} is not included.',
     'Aluminium rather than {cast iron}.',
     'It cannot do {zigzag}.',
+    'It did not come with {drop feed}.',
     '{Zigzag}: no',
     '{Shipping}: collection only',
   ],
@@ -57,6 +60,7 @@ const english: Record<string, readonly string[]> = {
   ],
   guesses: [
     'It may be {cast iron}.',
+    'It may not be {cast iron}.',
     'I think it is {cast iron}.',
     'I was told it was {cast iron}.',
     'name:Sold to me as a {Wendelow}.',
