@@ -15,7 +15,7 @@ export function nextEvidenceOf({ identified, answers, listing }: AuditCase): Nex
   const { evidence, order } = identified;
   if (evidence.field.hypotheses.length < 2) return [];
   const leader = evidence.field.hypotheses[order[0]!]!.model;
-  return nextEvidence(identified, answers, MOST).map((one) => inWords(one, leader, listing.language));
+  return nextEvidence(identified, answers, MOST, listing.byHand).map((one) => inWords(one, leader, listing.language));
 }
 
 function inWords({ leaves, bits, effort }: Telling, leader: ModelKnown | null, language: string | null): NextEvidence {

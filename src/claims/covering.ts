@@ -6,12 +6,13 @@ import type { NameClaim } from './reading';
 /**
  * The packs that speak of what the advert offers: a word for the thing, a part of it, or one of the pack's own names
  * stands in the title or the text. Where a pack speaks, the one that it extends speaks too; not the other way round: a
- * club knows its own makers only.
+ * club knows its own makers only. Of a thing described by hand every club of its kind is asked, as it may be of theirs.
  */
 export function coveringPacks(
   knowledge: Knowledge,
   hits: ReadonlyMap<TextPart, readonly Hit[]>,
   names: readonly NameClaim[],
+  byHand = false,
 ): Set<string> {
   const covering = new Set<string>();
   // "Not a Name" and "like a Name" show nothing; where the word for the thing is such a name, neither does it.
@@ -37,5 +38,8 @@ export function coveringPacks(
     if (base === undefined) continue;
     if (covering.has(pack.id) && knowledge.packs.some((one) => one.id === base)) covering.add(base);
   }
+  if (byHand)
+    for (const { id, about } of knowledge.packs)
+      if (about.extends !== undefined && covering.has(about.extends)) covering.add(id);
   return covering;
 }

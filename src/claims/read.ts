@@ -36,7 +36,8 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
   const names = allReadings.flatMap(({ part, hits, stances }) =>
     namesIn(part, knowledge, stances, ofKind(hits, 'thing'), named),
   );
-  const covering = coveringPacks(knowledge, new Map(allReadings.map(({ part, hits }) => [part, hits])), names);
+  const allHits = new Map(allReadings.map(({ part, hits }) => [part, hits]));
+  const covering = coveringPacks(knowledge, allHits, names, listing.byHand);
   // A pack that doesn't cover the advert says nothing of it, not even what its words mean.
   const readings = allReadings.map((reading) => {
     const hits = reading.hits.filter((hit) => covering.has(hit.value.pack));

@@ -2,6 +2,7 @@ import type { Audit, Finding, Known, Standing } from '../audit/types';
 import type { Knowledge } from '../pack/knowledge';
 import { cli } from '../text/catalogue/cli';
 import { beside, hanging, widthOf, wrap } from './layout';
+import { likelyText, settleText } from './likely-text';
 import { printable } from './printable';
 
 const texts = cli.audit;
@@ -14,7 +15,8 @@ export function auditText(audit: Audit, knowledge: Pick<Knowledge, 'models'>, wi
     headOf(audit, labelOf, width),
     wrap(summaryOf(audit.findings), width),
     ...ORDER.map((standing) => findingsOf(audit.findings, standing, width)),
-    likelyOf(audit, width),
+    likelyText(audit, width),
+    settleText(audit, width),
     asksOf(audit, width),
     priceOf(audit, width),
   ];
@@ -93,15 +95,6 @@ function findingOf(finding: Finding, number: string, width: number): string[] {
 
 function originOf(entry: Known): string {
   return `[${entry.pack}/${entry.entry}${entry.source ? `; ${printable(entry.source)}` : ''}]`;
-}
-
-function likelyOf(audit: Audit, width: number): string[] {
-  if (audit.likely.length === 0) return [];
-  const rows = audit.likely.slice(0, 5).flatMap((each) => {
-    const lead = `${(each.probability * 100).toFixed(0)} %`.padStart(5);
-    return hanging(lead, each.model === null ? texts.likelyNone : printable(each.label), 7, width);
-  });
-  return [texts.likely, '-'.repeat(texts.likely.length), ...rows];
 }
 
 /** Each question once, those of the findings first. */

@@ -21,8 +21,9 @@ export interface Telling {
  * What to find out next, the most information per effort first: of every attribute that the viewer hasn't answered the
  * mutual information between what an eye would say of it and which one it is. What the seller has claimed already counts
  * as far as he is to be trusted. Hypotheses that together hold less than PRUNED_MASS are left out of the sums.
+ * @param atHand the thing stands before whoever answers: then looking at one place is as easy as at another
  */
-export function nextEvidence(identified: Identified, answers: Answers, most: number): Telling[] {
+export function nextEvidence(identified: Identified, answers: Answers, most: number, atHand = false): Telling[] {
   const { evidence, posterior, order } = identified;
   const kept = worthwhile(order, posterior.shares);
   const isSettled = posterior.shares[order[0]!]! > SETTLED;
@@ -36,7 +37,7 @@ export function nextEvidence(identified: Identified, answers: Answers, most: num
     const effort = leaves.attribute.def.effort ?? 'photo';
     if (isSettled ? changes >= LEAST_CHANGE : bits >= LEAST_BITS) out.push({ leaves, effort, bits, changes });
   }
-  const worth = (one: Telling): number => one.bits / EFFORT[one.effort];
+  const worth = (one: Telling): number => one.bits / (atHand ? 1 : EFFORT[one.effort]);
   return out.sort((a, b) => worth(b) - worth(a)).slice(0, most);
 }
 

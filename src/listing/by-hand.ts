@@ -13,5 +13,5 @@ export interface Described {
 
 /** A machine described by hand as a listing, so that the same audit answers. No price, no page, no photos. */
 export function listingByHand({ what, serial, text }: Described): Listing {
-  return readDraft({ title: what, description: text, serialText: serial });
+  return { ...readDraft({ title: what, description: text, serialText: serial }), byHand: true };
 }

@@ -180,6 +180,8 @@ export interface Draft {
   conditionText?: string | undefined;
   serialText?: string | undefined;
   location?: string | undefined;
+  /** Described by somebody who has the thing before them: no advert, so that what is left out tells nothing. */
+  byHand?: boolean;
   language?: string | undefined;
   listedDate?: string | undefined;
   photos?: string[] | undefined;

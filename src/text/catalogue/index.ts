@@ -4,6 +4,7 @@ import { draftTexts } from './drafts';
 import { enquiryTexts } from './enquiry';
 import { explainTexts } from './explain';
 import { identifyTexts } from './identify';
+import { identifyCliTexts } from './identify-cli';
 import { likelyTexts } from './likely';
 import { outdatedTexts } from './outdated';
 import { outlineTexts } from './outline';
@@ -17,6 +18,7 @@ export const texts = {
   explain: explainTexts,
   likely: likelyTexts,
   identify: identifyTexts,
+  identifyCli: identifyCliTexts,
   outdated: outdatedTexts,
   outline: outlineTexts,
   panel: panelTexts,

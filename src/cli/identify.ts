@@ -1,0 +1,4 @@
+import { identifyCommand } from './commands/identify';
+import { runCommand } from './run-command';
+
+await runCommand(identifyCommand);
