@@ -8,6 +8,8 @@ import { AS_OF } from './labelled';
 
 /** What a knowledgeable person says of a page, see fixtures/market/README.md. */
 export interface Expected {
+  /** The packs that speak of the page, where they aren't the machine club's and the trade's. */
+  packs?: string[];
   listing?: Record<string, unknown> & { photosCount?: number };
   kind: string;
   claimedModel: string | null;

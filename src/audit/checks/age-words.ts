@@ -54,16 +54,17 @@ function words({ reading, year }: AuditCase, made: MadeKnown): Finding[] {
       const means = claim.entry.means;
       const limit =
         means && 'ageAtLeast' in means
-          ? { from: null, to: year - means.ageAtLeast }
+          ? { from: null, to: year - means.ageAtLeast, surelyTo: year - means.ageAtLeast - 1 }
           : means && 'made' in means
-            ? { from: means.made.from ?? null, to: means.made.to ?? null }
+            ? { from: means.made.from ?? null, to: means.made.to ?? null, surelyTo: means.made.to ?? null }
             : null;
       if (!limit) return [];
       const wrong = apart(made, limit);
+      // Of one made in the year that lies just so many back nobody knows whether it has reached that age.
       const right =
         made.to !== null &&
-        limit.to !== null &&
-        made.to <= limit.to &&
+        limit.surelyTo !== null &&
+        made.to <= limit.surelyTo &&
         (limit.from === null || (made.from !== null && made.from >= limit.from));
       if (!wrong && !right) return [];
       const firm = claim.entry.use !== 'loose';
