@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import { NAME_ASTRAY, NAME_DENIED } from '../../../src/identify/assumptions';
+import { fieldOf } from '../../../src/identify/field';
+import { modelsMeant, namesHeard } from '../../../src/identify/names-heard';
+import { demo } from '../audit/support/demo';
+import { readingOf } from '../claims/support/reading';
+
+const of = (title: string, description = '') => {
+  const reading = readingOf({ title, description, language: 'en' });
+  const field = fieldOf(demo, reading.covering);
+  const heard = namesHeard(reading, field);
+  const at = (model: string): number => field.positionOf(model, 'grindlewade-circle')!;
+  return {
+    reading,
+    takenFor: (model: string) => heard.takenFor[at(model)]!,
+    vague: (model: string) => heard.vague[at(model)]!,
+    any: heard.any,
+  };
+};
+
+describe('the names of an advert', () => {
+  it('a model’s is of a seller who takes it for that model, and of hardly any other', () => {
+    const { takenFor, vague } = of('Grindlewade Cressiter');
+    expect(takenFor('cressiter')).toBe(1 - NAME_ASTRAY);
+    expect(takenFor('wendelow')).toBeLessThan(NAME_ASTRAY);
+    expect(vague('cressiter')).toBe(takenFor('wendelow'));
+  });
+  it('a guess is less sure', () =>
+    expect(of('Sewing machine', 'I think it is a Cressiter.').takenFor('cressiter')).toBeLessThan(0.9));
+  it('a maker’s is of any of its models, from who knows no model too', () => {
+    const { takenFor, vague } = of('Grindlewade sewing machine');
+    expect(takenFor('cressiter')).toBe(takenFor('quarrendle'));
+    expect(takenFor('cressiter')).toBeGreaterThan(10 * takenFor('q-41'));
+    expect(vague('cressiter')).toBe(takenFor('cressiter'));
+    expect(vague('trade/full-size-iron-round')).toBe(takenFor('q-41'));
+  });
+  it('none tells nothing', () => {
+    expect(of('Old sewing machine').any).toBe(false);
+    expect(modelsMeant(of('Old sewing machine').reading)).toBeNull();
+  });
+  it('what it is said not to be, it rarely is', () => {
+    const { takenFor } = of('Grindlewade sewing machine', 'This is not a Cressiter.');
+    expect(takenFor('cressiter') / takenFor('quarrendle')).toBeCloseTo(NAME_DENIED, 9);
+  });
+});
