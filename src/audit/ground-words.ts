@@ -28,7 +28,7 @@ function textOf({ piece, bits }: Weighed, model: ModelKnown | null, told: Told):
     case 'serial':
       return serialText(model, told);
     case 'name':
-      return texts.name.called(told.reading.names[0]?.quote ?? '');
+      return nameText(told.reading);
     case 'stated':
       return statedText(piece.attribute, told);
     case 'claimed':
@@ -47,6 +47,19 @@ function textOf({ piece, bits }: Weighed, model: ModelKnown | null, told: Told):
       return texts.join(said, knownText(model, one.leaves));
     }
   }
+}
+
+/** The name that decided: the model's, else the family's, else the maker's; else one that is denied. */
+function nameText({ names, claimedModels, claimedFamily }: Reading): string {
+  const meant = names.filter(
+    ({ subject, stance }) => subject === 'this' && (stance === 'says' || stance === 'guesses'),
+  );
+  const decided =
+    meant.find(({ of }) => 'model' in of && claimedModels.includes(of.model)) ??
+    meant.find(({ of }) => 'family' in of && of.family === claimedFamily) ??
+    meant[0];
+  if (decided) return texts.name.called(decided.quote);
+  return texts.name.denied(names.find(({ stance }) => stance === 'denies')?.quote ?? '');
 }
 
 function priorText(model: ModelKnown | null, more: boolean): string {

@@ -21,7 +21,7 @@ export const identifyTexts = {
   },
   name: {
     called: (name: string) => `The advert calls it “${name}”.`,
-    calledOther: (name: string) => `The advert calls it “${name}”.`,
+    denied: (name: string) => `The advert says that it is no “${name}”.`,
   },
   claimed: (attribute: string, value: string) => `The advert says: ${attribute}: ${value}.`,
   claimedNot: (attribute: string, value: string) => `The advert denies: ${attribute}: ${value}.`,
