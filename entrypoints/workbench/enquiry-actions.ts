@@ -56,19 +56,20 @@ export function enquiryActions(
       takeBack: (attribute) => step({ type: 'tookBack', attribute }),
       startAgain() {
         lookUps += 1;
-        show({ serial: '', numbered: null });
+        show({ serial: '', name: '', numbered: null });
         step({ type: 'startedAgain' });
       },
       write: (serial) => show({ serial }),
+      writeName: (name) => show({ name }),
       choosePack(pack) {
         show({ pack });
         const { numbered } = state();
         if (numbered) void lookUp(numbered.serial);
       },
-      ask(serial) {
-        show({ serial });
+      ask(serial, name) {
+        show({ serial, name });
         void lookUp(serial);
-        step({ type: 'numberAsked', serial });
+        step({ type: 'numberAsked', serial, name });
       },
       copyText,
     },

@@ -33,7 +33,7 @@ let state: BenchState = {
     trouble: null,
     isPrivate: browser.extension.inIncognitoContext,
   },
-  enquiry: { asked: NOTHING_ASKED, told: null, serial: '', pack: null, numbered: null, trouble: null },
+  enquiry: { asked: NOTHING_ASKED, told: null, serial: '', name: '', pack: null, numbered: null, trouble: null },
 };
 let outdated = false;
 document.title = workbenchTexts.title;

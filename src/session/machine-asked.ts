@@ -6,17 +6,18 @@ export interface MachineAsked {
   /** The id of the pack whose kind of thing it is, or null before that is chosen. */
   thing: string | null;
   seen: Seen;
-  /** The number that was looked up last; "" for none. */
+  /** The number that was looked up last, and the name that stands on the machine; "" for none. */
   serial: string;
+  name: string;
 }
 
-export const NOTHING_ASKED: MachineAsked = { thing: null, seen: NOTHING_SEEN, serial: '' };
+export const NOTHING_ASKED: MachineAsked = { thing: null, seen: NOTHING_SEEN, serial: '', name: '' };
 
 export type MachineEvent =
   | { type: 'thingChosen'; thing: string | null }
   | { type: 'saw'; attribute: string; value: SeenValue }
   | { type: 'tookBack'; attribute: string }
-  | { type: 'numberAsked'; serial: string }
+  | { type: 'numberAsked'; serial: string; name: string }
   /** All is forgotten, save which thing it is about. */
   | { type: 'startedAgain' };
 
@@ -33,14 +34,26 @@ export function stepMachine(asked: MachineAsked, event: MachineEvent): MachineAs
       return seen === asked.seen ? asked : { ...asked, seen };
     }
     case 'numberAsked':
-      return event.serial === asked.serial ? asked : { ...asked, serial: event.serial };
+      return event.serial === asked.serial && event.name === asked.name
+        ? asked
+        : { ...asked, serial: event.serial, name: event.name };
     case 'startedAgain':
       return { ...NOTHING_ASKED, thing: asked.thing };
   }
 }
 
+/** Whether anything has been said at all, beside what thing it is about. */
+export function hasBegun({ seen, serial, name }: MachineAsked): boolean {
+  return seen.size > 0 || serial !== '' || name !== '';
+}
+
 /** The machine as it is given to the engine. @param word what such a thing is called */
-export function describedMachine({ serial }: MachineAsked, word: string): Described {
+export function describedMachine({ serial, name }: MachineAsked, word: string): Described {
   const written = serial.trim();
-  return written === '' ? { what: word } : { what: word, serial: written };
+  const named = name.trim();
+  return {
+    what: word,
+    ...(written === '' ? {} : { serial: written }),
+    ...(named === '' ? {} : { text: named }),
+  };
 }

@@ -44,6 +44,25 @@ describe('accessible by WCAG 2.2 AA as far as axe-core can tell', () => {
     await panel.setColourScheme('light');
   });
 
+  it.each(['light', 'dark'] as const)('the panel with a question and an answer, %s', async (scheme) => {
+    const other = await room.browser.openTab(room.market.addressOf('oxlebarrow-honest/page.html'));
+    await press(room.browser, other, 'audit');
+    await panel.setColourScheme(scheme);
+    await panel.waitForSelector('.asked');
+    await panel.evaluate(OPEN_ALL);
+    expect(await violationsIn(panel)).toEqual([]);
+    await panel.click('.answer');
+    await panel.waitForSelector('[data-seen]');
+    await panel.evaluate(OPEN_ALL);
+    expect(await violationsIn(panel)).toEqual([]);
+    await panel.click('[data-seen] button');
+    await panel.waitFor(`!document.querySelector('[data-seen]')`);
+    await panel.setColourScheme('light');
+    await other.close();
+    await page.bringToFront();
+    await panel.waitFor(`document.querySelector('h1').textContent.includes('Industrial')`);
+  });
+
   it.each(['light', 'dark'] as const)('the workbench with packs and issues, %s', async (colorScheme) => {
     const bench = await room.browser.openTab(room.browser.addressOf('workbench.html'));
     await bench.emulateMedia({ colorScheme });

@@ -34,7 +34,24 @@ const STATES: [name: string, reach: () => Promise<void>][] = [
     'enquiry-empty',
     async () => {
       await bench.locator('[data-part="to-enquiry"]').click();
+      await bench.locator('[data-part="things"]').waitFor();
       await bench.locator('[data-part="ask-form"]').waitFor();
+    },
+  ],
+  ...['platen-circle', 'trade'].map((pack): [string, () => Promise<void>] => [
+    `enquiry-question-${pack}`,
+    async () => {
+      if (await bench.locator('[data-part="other-thing"]').count())
+        await bench.locator('[data-part="other-thing"]').click();
+      await bench.locator(`[data-thing="${pack}"]`).click();
+      await bench.locator('.asked').waitFor();
+    },
+  ]),
+  [
+    'enquiry-answered',
+    async () => {
+      await bench.locator('[data-answer="shuttle"]').click();
+      await bench.locator('[data-part="outcome"]').waitFor();
     },
   ],
   ...['KD 439114', '155000', 'KD 4391I4', 'QQQ 1'].map((serial): [string, () => Promise<void>] => [

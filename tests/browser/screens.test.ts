@@ -59,6 +59,18 @@ describe('accessible by WCAG 2.2 AA as far as axe-core can tell', () => {
     await page.close();
   });
 
+  it('the enquiry with its first question, and with what comes of an answer', async () => {
+    const bench = await room.browser.openTab(room.browser.addressOf('workbench.html#enquiry'));
+    await bench.waitForSelector('[data-thing="trade"]', { state: 'attached' });
+    await bench.click('[data-thing="trade"]');
+    await bench.waitForSelector('.asked', { state: 'attached' });
+    await expectAccessible(bench);
+    await bench.click('[data-answer="shuttle"]');
+    await bench.waitForSelector('[data-part="outcome"]', { state: 'attached' });
+    await expectAccessible(bench);
+    await bench.close();
+  });
+
   it('the workbench with packs', async () => {
     const bench = await room.browser.openTab(room.browser.addressOf('workbench.html'));
     await bench.waitForSelector('[data-pack-id]', { state: 'attached' });

@@ -28,6 +28,11 @@ export const enquiryTexts = {
   allPacks: 'all packs that are switched on',
   serial: 'Serial number',
   serialHint: 'As it is stamped. Spaces, points and dashes don’t matter.',
+  name: 'Name on it, if there is one',
+  nameHint: 'Maker or model, as it stands on the machine.',
+  bears:
+    'Other makers had numbers like this one. Does one of these names stand on the machine? Then what is known of it counts.',
+  itBears: (maker: string) => `Yes: ${maker}`,
   ask: 'Look it up',
   open: 'Open a pack',
   another: 'Open another pack',

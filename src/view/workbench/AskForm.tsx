@@ -9,7 +9,7 @@ interface Props {
   tables: readonly PackCard[];
 }
 
-/** The number, and which pack is asked where several have tables. */
+/** The number and the name on the machine, and which pack is asked where several have tables. */
 export function AskForm({ state, actions, tables }: Props) {
   return (
     <form
@@ -17,7 +17,7 @@ export function AskForm({ state, actions, tables }: Props) {
       data-part="ask-form"
       onSubmit={(event) => {
         event.preventDefault();
-        actions.ask(state.serial);
+        actions.ask(state.serial, state.name);
       }}
     >
       {tables.length > 1 && (
@@ -51,6 +51,22 @@ export function AskForm({ state, actions, tables }: Props) {
         />
         <p class="soft" id="enquiry-hint">
           {texts.serialHint}
+        </p>
+      </div>
+      <div class="field">
+        <label for="enquiry-name">{texts.name}</label>
+        <input
+          id="enquiry-name"
+          type="text"
+          autocomplete="off"
+          spellcheck={false}
+          maxLength={80}
+          aria-describedby="enquiry-name-hint"
+          value={state.name}
+          onInput={(event) => actions.writeName(event.currentTarget.value)}
+        />
+        <p class="soft" id="enquiry-name-hint">
+          {texts.nameHint}
         </p>
       </div>
       <p class="below">

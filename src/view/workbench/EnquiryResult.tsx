@@ -11,11 +11,14 @@ interface Props {
   answer: EnquiryAnswer;
   /** As the user wrote it. */
   serial: string;
+  /** The name that stands on the machine, as far as it was said; "" for none. */
+  name: string;
   onTry: (serial: string) => void;
+  onName: (name: string) => void;
 }
 
 /** What the tables say of one number: in words, block by block, and among its neighbours. */
-export function EnquiryResult({ answer: { enquiry, words }, serial, onTry }: Props) {
+export function EnquiryResult({ answer: { enquiry, words }, serial, name, onTry, onName }: Props) {
   const written = shown(serial.trim(), 60);
   return (
     <section class="group" aria-labelledby="result" data-part="enquiry" data-verdict={enquiry.verdict}>
@@ -28,6 +31,7 @@ export function EnquiryResult({ answer: { enquiry, words }, serial, onTry }: Pro
           <RunTable runs={enquiry.runs} words={words} />
           <p class="soft">{panelTexts.serial.yearIsAllotment}</p>
           <p>{texts.notProof}</p>
+          {name === '' && <Makers enquiry={enquiry} onName={onName} />}
         </>
       )}
       {enquiry.suggestions.length > 0 && <Suggestions enquiry={enquiry} words={words} onTry={onTry} />}
@@ -54,6 +58,24 @@ function verdictText({ verdict, runs, lines }: Enquiry, written: string): string
     default:
       return texts.verdicts[verdict](written);
   }
+}
+
+/** A number alone says nothing of who made the machine: other makers have numbers like it. The name on it does. */
+function Makers({ enquiry, onName }: { enquiry: Enquiry; onName: Props['onName'] }) {
+  const makers = [...new Set(enquiry.lines.flatMap(({ maker }) => maker ?? []))];
+  if (makers.length === 0) return null;
+  return (
+    <div data-part="makers">
+      <p>{texts.bears}</p>
+      {makers.map((maker) => (
+        <p class="below" key={maker}>
+          <button type="button" class="button plain" data-maker={maker} onClick={() => onName(maker)}>
+            {texts.itBears(shown(maker, 80))}
+          </button>
+        </p>
+      ))}
+    </div>
+  );
 }
 
 function Suggestions({ enquiry, words, onTry }: { enquiry: Enquiry; words: Words; onTry: Props['onTry'] }) {

@@ -1,7 +1,7 @@
 import type { Answer } from '../../session/answer';
 import { askedThings, chosenThing } from '../../session/asked-things';
 import type { EnquiryAnswer } from '../../session/enquiry';
-import type { MachineAsked } from '../../session/machine-asked';
+import { hasBegun, type MachineAsked } from '../../session/machine-asked';
 import type { SeenValue } from '../../session/seen';
 import { writtenAnswer } from '../../session/written-answer';
 import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
@@ -19,8 +19,9 @@ export interface EnquiryState {
   asked: MachineAsked;
   /** What the engine made of that, or of what had been said before; null until it has answered. */
   told: { asked: MachineAsked; asOf: string; answer: Answer } | null;
-  /** As it stands in the form. */
+  /** As they stand in the form. */
   serial: string;
+  name: string;
   /** The id of the pack that is asked alone for a number, or null for all. */
   pack: string | null;
   /** What the tables say of a number. */
@@ -34,8 +35,9 @@ export interface EnquiryActions {
   takeBack: (attribute: string) => void;
   startAgain: () => void;
   write: (serial: string) => void;
+  writeName: (name: string) => void;
   choosePack: (id: string | null) => void;
-  ask: (serial: string) => void;
+  ask: (serial: string, name: string) => void;
   /** Puts a text on the clipboard; answers whether it is there now. */
   copyText: (text: string) => Promise<boolean>;
 }
@@ -53,7 +55,7 @@ export function EnquiryRoom({ state, actions, packs, packsActions }: Props) {
   const { asked, told, numbered } = state;
   const things = shelf && askedThings(shelf);
   const thing = things && chosenThing(things, asked.thing);
-  const begun = asked.seen.size > 0 || asked.serial !== '';
+  const begun = hasBegun(asked);
   return (
     <>
       <h1>{texts.heading}</h1>

@@ -19,7 +19,7 @@ interface Props {
 export function MachinePart({ answer, pending, begun, first, actions }: Props) {
   const again = begun && (
     <p class="below">
-      <button type="button" class="button plain" data-part="start-again" onClick={actions.startAgain}>
+      <button type="button" class="button plain" data-part="start-again" onClick={() => actions.startAgain()}>
         {texts.again}
       </button>
     </p>

@@ -33,7 +33,14 @@ export function NumberPart({ state, actions, tables, packs, packsActions }: Prop
           </>
         )}
       </section>
-      {!none && state.numbered && <EnquiryResult {...state.numbered} onTry={actions.ask} />}
+      {!none && state.numbered && (
+        <EnquiryResult
+          {...state.numbered}
+          name={state.asked.name}
+          onTry={(serial) => actions.ask(serial, state.name)}
+          onName={(name) => actions.ask(state.serial, name)}
+        />
+      )}
       <div class="group">
         <Disclosure label={none ? texts.open : texts.another} part="another-pack">
           <Installer outcome={packs.outcome} onFiles={packsActions.install} onCancel={packsActions.cancelInstall} />

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { describedMachine, type MachineEvent, NOTHING_ASKED, stepMachine } from '../../../src/session/machine-asked';
+import {
+  describedMachine,
+  hasBegun,
+  type MachineEvent,
+  NOTHING_ASKED,
+  stepMachine,
+} from '../../../src/session/machine-asked';
 
 const saidAfter = (...events: MachineEvent[]) => events.reduce(stepMachine, NOTHING_ASKED);
 const saw: MachineEvent = { type: 'saw', attribute: 'p/bobbin', value: 'long' };
@@ -17,20 +23,26 @@ describe('what is said of a machine before somebody', () => {
   });
 
   it('is forgotten with another thing, but the number stays', () => {
-    const asked = saidAfter({ type: 'thingChosen', thing: 'a' }, saw, { type: 'numberAsked', serial: '12' });
+    const asked = saidAfter({ type: 'thingChosen', thing: 'a' }, saw, { type: 'numberAsked', serial: '12', name: 'N' });
     expect(stepMachine(asked, { type: 'thingChosen', thing: 'a' })).toBe(asked);
     const other = stepMachine(asked, { type: 'thingChosen', thing: 'b' });
-    expect(other).toEqual({ thing: 'b', seen: new Map(), serial: '12' });
+    expect(other).toEqual({ thing: 'b', seen: new Map(), serial: '12', name: 'N' });
   });
 
   it('begins again with the same thing', () => {
-    const asked = saidAfter({ type: 'thingChosen', thing: 'a' }, saw, { type: 'numberAsked', serial: '12' });
+    const asked = saidAfter({ type: 'thingChosen', thing: 'a' }, saw, { type: 'numberAsked', serial: '12', name: 'N' });
+    expect(hasBegun(asked)).toBe(true);
+    expect(hasBegun(stepMachine(asked, { type: 'startedAgain' }))).toBe(false);
     expect(stepMachine(asked, { type: 'startedAgain' })).toEqual({ ...NOTHING_ASKED, thing: 'a' });
   });
 
   it('is described with its number where there is one', () => {
     expect(describedMachine(saidAfter(saw), 'sewing machine')).toEqual({ what: 'sewing machine' });
-    const numbered = saidAfter({ type: 'numberAsked', serial: ' 12 ' });
-    expect(describedMachine(numbered, 'sewing machine')).toEqual({ what: 'sewing machine', serial: '12' });
+    const numbered = saidAfter({ type: 'numberAsked', serial: ' 12 ', name: ' N ' });
+    expect(describedMachine(numbered, 'sewing machine')).toEqual({
+      what: 'sewing machine',
+      serial: '12',
+      text: 'N',
+    });
   });
 });

@@ -3,11 +3,13 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { EnquiredRun, Enquiry, NumberLine } from '../../../src/audit/enquiry';
-import { NOTHING_ASKED } from '../../../src/session/machine-asked';
+import type { Answer } from '../../../src/session/answer';
+import { type MachineAsked, NOTHING_ASKED } from '../../../src/session/machine-asked';
 import type { PackCard } from '../../../src/session/pack-card';
 import { enquiryTexts as texts } from '../../../src/text/catalogue/enquiry';
 import { type EnquiryActions, EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/EnquiryRoom';
 import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
+import { sampleAudit, sampleLikely, sampleListing, sampleNext, sampleWords } from './sample';
 
 const card = (id: string, runs: number, on = true): PackCard => ({
   ...{ id, edition: 1, shipped: false, on, installedAt: '2026-06-01T10:00:00.000Z', sealedBy: null, issues: [] },
@@ -44,13 +46,19 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
   const words = { models: new Map([['club/plain', 'Plainmodel']]), terms: new Map(), packs: new Map() };
   const numbered = found && { serial: '250', answer: { enquiry: found, words } };
   const state: EnquiryState = {
-    ...{ asked: NOTHING_ASKED, told: null, serial: '250', pack: null, numbered, trouble: null },
+    ...{ asked: NOTHING_ASKED, told: null, serial: '250', name: '', pack: null, numbered, trouble: null },
     ...change,
   };
   const packs: PacksState = { shelf, trouble: null, outcome: { state: 'none' }, removed: null };
   const actions: EnquiryActions = {
     ...{ chooseThing: note('chooseThing'), saw: note('saw'), takeBack: note('takeBack') },
-    ...{ startAgain: note('startAgain'), write: note('write'), choosePack: note('choosePack'), ask: note('ask') },
+    ...{
+      startAgain: note('startAgain'),
+      write: note('write'),
+      writeName: note('writeName'),
+      choosePack: note('choosePack'),
+      ask: note('ask'),
+    },
     copyText: async (text) => calls.push(['copy', text]) > 0,
   };
   act(() =>
@@ -71,7 +79,7 @@ describe('the enquiry by number', () => {
   it('asks the number that is written, when its form is sent', () => {
     show([card('club', 9)], null);
     root.querySelector('form')?.dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
-    expect(calls).toEqual([['ask', '250']]);
+    expect(calls).toEqual([['ask', '250', '']]);
   });
 
   it('lets one of several packs be asked', () => {
@@ -105,10 +113,75 @@ describe('the enquiry by number', () => {
     expect(root.querySelector('.verdict')?.textContent).toBe(texts.verdicts.gap('250'));
   });
 
+  it('takes a maker’s name into the answer only when the user says that it stands there', () => {
+    show([card('club', 9)], enquiry({}));
+    root.querySelector<HTMLButtonElement>('[data-maker="Maker"]')?.click();
+    expect(calls).toEqual([['ask', '250', 'Maker']]);
+    show([card('club', 9)], enquiry({}), { asked: { ...NOTHING_ASKED, name: 'Maker' } });
+    expect(part('makers')).toBeNull();
+  });
+
   it('offers what a misread number may be', () => {
     const suggestions = [{ normal: '260', models: ['club/plain'], year: 1902 }];
     show([card('club', 9)], enquiry({ verdict: 'misread', runs: [], lines: [], suggestions }));
     root.querySelector<HTMLButtonElement>('.suggestions button')?.click();
-    expect(calls).toEqual([['ask', '260']]);
+    expect(calls).toEqual([['ask', '260', '']]);
+  });
+});
+
+describe('the enquiry by what is seen', () => {
+  const audit = sampleAudit({ likely: [sampleLikely()], nextEvidence: [sampleNext()], findings: [] });
+  const seen = [{ attribute: 'club/frame', name: 'frame', value: 'iron', text: 'cast iron' }];
+  const kind = { explain: 'Heavy.', good: ['Seams.'], poor: [], fits: [], cautions: [], mind: [] };
+  const answer: Answer = { ok: true, audit, listing: sampleListing, words: sampleWords, seen, kind };
+  const asked = { ...NOTHING_ASKED, seen: new Map([['club/frame', 'iron']]) };
+  const told = (of: MachineAsked, change: Partial<Extract<Answer, { ok: true }>> = {}) => ({
+    ...{ asked: of, asOf: '2026-06-01', answer: { ...answer, ...change } },
+  });
+
+  it('lets the thing be chosen where packs ask about several, and not where there is one', () => {
+    show([card('club', 9), card('other', 3)], null);
+    root.querySelector<HTMLButtonElement>('[data-thing="other"]')?.click();
+    expect(calls).toEqual([['chooseThing', 'other']]);
+    expect(part('machine')).toBeNull();
+    show([card('club', 9)], null);
+    expect(part('things')).toBeNull();
+    expect(part('machine')?.textContent).toBe(texts.asking);
+  });
+
+  it('says what to do where no pack that is on asks anything', () => {
+    show([card('tables', 9)], null);
+    expect(part('no-things')?.textContent).toBe(texts.things.none);
+  });
+
+  it('asks one question first, and makes nothing of nothing', () => {
+    show([card('club', 9)], null, { told: told(NOTHING_ASKED, { seen: [] }) });
+    expect(root.querySelector('.asked')).not.toBeNull();
+    for (const name of ['outcome', 'written', 'start-again']) expect(part(name)).toBeNull();
+  });
+
+  it('shows what comes of the answers, what to ask, and the whole as text', () => {
+    show([card('club', 9)], enquiry({}), { asked, told: told(asked) });
+    expect(part('outcome')?.textContent).toContain('Full size, iron');
+    expect(part('kind')?.textContent).toContain('Heavy.');
+    expect(part('questions')?.textContent).toContain('From where, please?');
+    part('copy-answer')?.click();
+    expect(calls[0]?.[1]).toContain('frame: cast iron');
+    expect(calls[0]?.[1]).toContain('200 to 299: Plainmodel, 1902 (Allotment book)');
+  });
+
+  it('takes answers back, and begins again', () => {
+    show([card('club', 9)], null, { asked, told: told(asked) });
+    root.querySelector<HTMLButtonElement>('[data-seen] button')?.click();
+    part('start-again')?.click();
+    expect(calls).toEqual([['takeBack', 'club/frame'], ['startAgain']]);
+  });
+
+  it('waits with the next answer until this one is told, and says so where the engine fails', () => {
+    show([card('club', 9)], null, { asked, told: told(NOTHING_ASKED) });
+    expect(part('machine')?.dataset.pending).toBe('true');
+    show([card('club', 9)], null, { asked, told: { asked, asOf: '', answer: { ok: false, problem: 'x' } } });
+    expect(part('broken')?.textContent).toBe(texts.broken);
+    expect(part('start-again')).not.toBeNull();
   });
 });
