@@ -1,21 +1,27 @@
 import { change, look } from './change';
 import type { Database } from './open';
-import type { KeptCompiled } from './schema';
 import type { Kept } from './trouble';
 
 /** What this version of the engine made of the text with this hash, or null. */
 export function readCompiled(db: Database, engine: string, hash: string): Promise<Kept<ArrayBuffer | null>> {
-  return look(
-    db,
-    ['compiled'],
-    async (transaction) => (await transaction.objectStore('compiled').get([engine, hash]))?.bytes ?? null,
-  );
+  return look(db, ['compiled'], async (transaction) => {
+    const kept = await transaction.objectStore('compiled').get([engine, hash]);
+    return kept ? await kept.bytes.arrayBuffer() : null;
+  });
+}
+
+/** What was made of one text. */
+export interface Compiled {
+  engine: string;
+  hash: string;
+  bytes: ArrayBuffer;
 }
 
 /** Keeps what was made of some texts. It can be made anew, so that nothing is lost where there is no room for it. */
-export function putCompiled(db: Database, made: readonly KeptCompiled[]): Promise<Kept<void>> {
+export function putCompiled(db: Database, made: readonly Compiled[]): Promise<Kept<void>> {
   return change(db, ['compiled'], async (transaction) => {
-    for (const one of made) await transaction.objectStore('compiled').put(one);
+    for (const { bytes, ...key } of made)
+      await transaction.objectStore('compiled').put({ ...key, bytes: new Blob([bytes]) });
   });
 }
 

@@ -23,7 +23,8 @@ export interface KeptText {
 export interface KeptCompiled {
   engine: string;
   hash: string;
-  bytes: ArrayBuffer;
+  /** As a file beside the database: Chromium gets one from there twice as fast as bytes that lie in a record. */
+  bytes: Blob;
 }
 
 /** Packs that the user has switched off, by id, shipped ones too. A pack without an entry is on. */

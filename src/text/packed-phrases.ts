@@ -1,23 +1,35 @@
 import { type PhraseFinder, PhraseIndex, type PhraseMatch, type PhraseTree, searchTrees } from './phrases';
 import type { Token } from './tokens';
 
+type Numbers = Uint8Array | Uint16Array | Uint32Array;
+
 /**
  * A tree of phrases as numbers, which can be kept as bytes and searched as it lies there. Nodes are numbered in breadth,
  * so that a node's children stand in a row, in the order of the hashes of their keys.
  */
 export interface PackedTree {
   /** Where each node's children begin; the last one is their end. The child at place i is node i + 1. */
-  children: Uint32Array;
-  /** For each node, the hash of the key that leads to it; 0 for the root. */
+  children: Numbers;
+  /** For each node the place of the key that leads to it; 0 for the root, which none leads to. */
+  keys: Numbers;
+  /** For each key its hash, and where its letters begin; the last one is their end. */
   hashes: Uint32Array;
-  /** For each node, where that key's letters begin, and how many they are. */
-  keyFrom: Uint32Array;
-  keyLength: Uint16Array;
+  lettersFrom: Numbers;
   /** The letters of all keys, as UTF-16 units. */
-  letters: Uint16Array;
+  letters: Numbers;
   /** Where each node's values begin in `values`; the last one is their end. */
-  valuesFrom: Uint32Array;
-  values: Uint32Array;
+  valuesFrom: Numbers;
+  values: Numbers;
+}
+
+/** Whole numbers below 2^32 in as few bytes as the largest of them needs. */
+function narrow(numbers: readonly number[]): Numbers {
+  const most = numbers.reduce((a, b) => Math.max(a, b), 0);
+  return most < 2 ** 8
+    ? Uint8Array.from(numbers)
+    : most < 2 ** 16
+      ? Uint16Array.from(numbers)
+      : Uint32Array.from(numbers);
 }
 
 /** The hash of Fowler, Noll and Vo (FNV-1a, 32 bits), over UTF-16 units. */
@@ -31,9 +43,9 @@ function hashOf(key: string): number {
 export function packPhrases(phrases: Iterable<readonly [phrase: string, value: number]>): PackedTree {
   const index = new PhraseIndex<number>();
   for (const [phrase, value] of phrases) index.add(phrase, value);
-  const letters = new Letters();
+  const places = new Map<string, number>();
   const order = [0];
-  const keys = [''];
+  const keys = [0];
   const children: number[] = [];
   const valuesFrom: number[] = [];
   const values: number[] = [];
@@ -46,41 +58,27 @@ export function packPhrases(phrases: Iterable<readonly [phrase: string, value: n
     sorted.sort((a, b) => a.hash - b.hash || (a.key < b.key ? -1 : 1));
     for (const { key } of sorted) {
       order.push(index.next(node, key));
-      keys.push(key);
+      const place = places.get(key) ?? places.size;
+      places.set(key, place);
+      keys.push(place);
     }
   }
   children.push(order.length - 1);
   valuesFrom.push(values.length);
   return {
-    children: Uint32Array.from(children),
-    hashes: Uint32Array.from(keys, (key) => (key === '' ? 0 : hashOf(key))),
-    keyFrom: Uint32Array.from(keys, (key) => letters.place(key)),
-    keyLength: Uint16Array.from(keys, (key) => key.length),
-    letters: letters.all(),
-    valuesFrom: Uint32Array.from(valuesFrom),
-    values: Uint32Array.from(values),
+    ...{ children: narrow(children), keys: narrow(keys), ...lettersOf([...places.keys()]) },
+    ...{ valuesFrom: narrow(valuesFrom), values: narrow(values) },
   };
 }
 
-/** Keys written one behind the other, each once. */
-class Letters {
-  readonly #places = new Map<string, number>();
-  #length = 0;
-
-  place(key: string): number {
-    const there = this.#places.get(key);
-    if (there !== undefined) return there;
-    const place = this.#length;
-    this.#places.set(key, place);
-    this.#length += key.length;
-    return place;
+function lettersOf(keys: readonly string[]): Pick<PackedTree, 'hashes' | 'lettersFrom' | 'letters'> {
+  const letters: number[] = [];
+  const lettersFrom = [0];
+  for (const key of keys) {
+    for (let i = 0; i < key.length; i++) letters.push(key.charCodeAt(i));
+    lettersFrom.push(letters.length);
   }
-
-  all(): Uint16Array {
-    const units = new Uint16Array(this.#length);
-    for (const [key, place] of this.#places) for (let i = 0; i < key.length; i++) units[place + i] = key.charCodeAt(i);
-    return units;
-  }
+  return { hashes: Uint32Array.from(keys, hashOf), lettersFrom: narrow(lettersFrom), letters: narrow(letters) };
 }
 
 /**
@@ -102,23 +100,23 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
   }
 
   next(node: number, key: string): number {
-    const { children, hashes } = this.#tree;
+    const { children, keys, hashes } = this.#tree;
     const hash = hashOf(key);
     const end = children[node + 1]!;
     let low = children[node]!;
     for (let high = end; low < high; ) {
       const middle = (low + high) >>> 1;
-      if (hashes[middle + 1]! < hash) low = middle + 1;
+      if (hashes[keys[middle + 1]!]! < hash) low = middle + 1;
       else high = middle;
     }
-    for (; low < end && hashes[low + 1] === hash; low++) if (this.#isKey(low + 1, key)) return low + 1;
+    for (; low < end && hashes[keys[low + 1]!] === hash; low++) if (this.#isKey(keys[low + 1]!, key)) return low + 1;
     return -1;
   }
 
-  #isKey(node: number, key: string): boolean {
-    const { keyFrom, keyLength, letters } = this.#tree;
-    if (keyLength[node] !== key.length) return false;
-    const from = keyFrom[node]!;
+  #isKey(place: number, key: string): boolean {
+    const { lettersFrom, letters } = this.#tree;
+    const from = lettersFrom[place]!;
+    if (lettersFrom[place + 1]! - from !== key.length) return false;
     for (let i = 0; i < key.length; i++) if (letters[from + i] !== key.charCodeAt(i)) return false;
     return true;
   }
@@ -129,7 +127,7 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
     if (from === to) return [];
     const there = this.#known.get(node);
     if (there) return there;
-    const made = Array.from(values.subarray(from, to), this.#stands);
+    const made = Array.from(values.subarray(from, to), (value) => this.#stands(value));
     this.#known.set(node, made);
     return made;
   }

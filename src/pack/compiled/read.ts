@@ -1,8 +1,9 @@
 import type { PackedTree } from '../../text/packed-phrases';
-import type { Entries, NameTable, PackParts, PhraseTable } from '../parts';
+import type { Entries, NameTable, PackParts, PhraseTable, Texts } from '../parts';
 import type { RunTable, RunWords } from '../serials/run-table';
 import { LAYOUT } from './layout';
 import { SectionReader } from './sections';
+import { readValue } from './values';
 
 /**
  * A pack from the bytes that `bytesOf` made of it. What is not asked for is not even parsed.
@@ -10,17 +11,7 @@ import { SectionReader } from './sections';
  */
 export function partsIn(bytes: ArrayBuffer): PackParts | null {
   const from = SectionReader.open(bytes, LAYOUT);
-  if (!from) return null;
-  const rest = once(() => from.json<PackParts['rest']>('rest'));
-  return {
-    about: from.json('about'),
-    get rest() {
-      return rest();
-    },
-    ...{ families: entries(from, 'families'), models: entries(from, 'models') },
-    brands: from.json<{ brands: number }>('counts').brands,
-    ...{ phrases: phrases(from), names: names(from), runs: from.has('runs.schemes') ? runs(from) : null },
-  };
+  return from && new Reader(from).parts();
 }
 
 function once<T>(make: () => T): () => T {
@@ -31,63 +22,96 @@ function once<T>(make: () => T): () => T {
   };
 }
 
-function entries<T>(from: SectionReader, name: string): Entries<T> {
-  const ids = once(() => from.json<string[]>(`${name}.ids`));
-  const texts = from.texts(name);
-  return {
-    get ids() {
-      return ids();
-    },
-    at: (place) => JSON.parse(texts.at(place)) as T,
-  };
-}
+class Reader {
+  readonly #from: SectionReader;
+  readonly #texts: Texts;
+  readonly #shapes: () => string[][];
 
-function tree(from: SectionReader, name: string): PackedTree {
-  const u32 = (column: string) => from.u32(`${name}.tree.${column}`);
-  const u16 = (column: string) => from.u16(`${name}.tree.${column}`);
-  return {
-    ...{ children: u32('children'), hashes: u32('hashes'), keyFrom: u32('keyFrom'), keyLength: u16('keyLength') },
-    ...{ letters: u16('letters'), valuesFrom: u32('valuesFrom'), values: u32('values') },
-  };
-}
+  constructor(from: SectionReader) {
+    this.#from = from;
+    this.#texts = from.texts('texts');
+    this.#shapes = once(() => from.json('shapes'));
+  }
 
-function phrases(from: SectionReader): PhraseTable {
-  const words = once(() => from.json<Pick<PhraseTable, 'languageNames' | 'places'>>('phrases.words'));
-  const column = (name: string) => from.column(`phrases.${name}`);
-  return {
-    tree: tree(from, 'phrases'),
-    ...{ languages: column('languages'), meanings: column('meanings'), kinds: column('kinds') },
-    ...{ entries: column('entries'), within: column('within') },
-    get languageNames() {
-      return words().languageNames;
-    },
-    get places() {
-      return words().places;
-    },
-  };
-}
+  parts(): PackParts {
+    const rest = once(() => this.#from.json<PackParts['rest']>('rest'));
+    return {
+      about: this.#from.json('about'),
+      get rest() {
+        return rest();
+      },
+      ...{ families: this.#entries('families'), models: this.#entries('models') },
+      brands: this.#from.json<{ brands: number }>('counts').brands,
+      ...{ phrases: this.#phrases(), names: this.#names() },
+      runs: this.#from.has('runs.schemes') ? this.#runs() : null,
+    };
+  }
 
-function names(from: SectionReader): NameTable {
-  const words = once(() => from.json<Pick<NameTable, 'makers'>>('names.words'));
-  const column = (name: string) => from.column(`names.${name}`);
-  return {
-    ...{ tree: tree(from, 'names'), texts: from.texts('names.texts') },
-    ...{ kinds: column('kinds'), owners: column('owners'), stands: column('stands') },
-    get makers() {
-      return words().makers;
-    },
-  };
-}
+  #value<T>(name: string): () => T {
+    return once(() => readValue(this.#from.numbers(name), 0, this.#texts, this.#shapes) as T);
+  }
 
-function runs(from: SectionReader): RunTable {
-  const words = once(() => from.json<RunWords>('runs.words'));
-  const column = (name: string) => from.column(`runs.${name}`);
-  return {
-    ...{ schemes: from.json<RunTable['schemes']>('runs.schemes'), from: from.u32('runs.from') },
-    ...{ firsts: column('firsts'), widths: column('widths'), printed: column('printed'), years: column('years') },
-    ...{ models: column('models'), places: column('places'), sources: column('sources') },
-    get words() {
-      return words();
-    },
-  };
+  #entries<T>(name: string): Entries<T> {
+    const ids = this.#value<string[]>(`${name}.ids`);
+    const bytes = this.#from.numbers<Uint8Array>(name);
+    const ends = this.#from.ends(`${name}.lengths`);
+    return {
+      get ids() {
+        return ids();
+      },
+      at: (place) => readValue(bytes, place === 0 ? 0 : ends()[place - 1]!, this.#texts, this.#shapes) as T,
+    };
+  }
+
+  #tree(name: string): PackedTree {
+    const column = <N extends PackedTree[keyof PackedTree]>(of: keyof PackedTree) =>
+      this.#from.numbers<N>(`${name}.tree.${of}`);
+    return {
+      ...{ children: column('children'), keys: column('keys'), hashes: column<Uint32Array>('hashes') },
+      ...{ lettersFrom: column('lettersFrom'), letters: column('letters') },
+      ...{ valuesFrom: column('valuesFrom'), values: column('values') },
+    };
+  }
+
+  #phrases(): PhraseTable {
+    const words = this.#value<Pick<PhraseTable, 'languageNames' | 'places'>>('phrases.words');
+    const column = (name: string) => this.#from.column(`phrases.${name}`);
+    return {
+      tree: this.#tree('phrases'),
+      ...{ languages: column('languages'), meanings: column('meanings'), kinds: column('kinds') },
+      ...{ entries: column('entries'), within: column('within') },
+      get languageNames() {
+        return words().languageNames;
+      },
+      get places() {
+        return words().places;
+      },
+    };
+  }
+
+  #names(): NameTable {
+    const words = this.#value<Pick<NameTable, 'makers'>>('names.words');
+    const column = (name: string) => this.#from.column(`names.${name}`);
+    const texts = column('texts');
+    return {
+      ...{ tree: this.#tree('names'), texts: { length: texts.length, at: (i) => this.#texts.at(texts.at(i)) } },
+      ...{ kinds: column('kinds'), owners: column('owners'), stands: column('stands') },
+      get makers() {
+        return words().makers;
+      },
+    };
+  }
+
+  #runs(): RunTable {
+    const words = this.#value<RunWords>('runs.words');
+    const column = (name: string) => this.#from.column(`runs.${name}`);
+    return {
+      ...{ schemes: this.#from.json<RunTable['schemes']>('runs.schemes'), from: this.#from.numbers('runs.from') },
+      ...{ firsts: column('firsts'), widths: column('widths'), printed: column('printed'), years: column('years') },
+      ...{ models: column('models'), places: column('places'), sources: column('sources') },
+      get words() {
+        return words();
+      },
+    };
+  }
 }

@@ -39,20 +39,16 @@ export class SectionWriter {
     this.numbers(name, new TextEncoder().encode(JSON.stringify(value)));
   }
 
-  texts(name: string, { length, at }: Texts): void {
+  texts(name: string, texts: readonly string[]): void {
     const encoder = new TextEncoder();
-    const encoded = Array.from({ length }, (_, i) => encoder.encode(at(i)));
-    const ends = new Uint32Array(length);
-    let end = 0;
-    encoded.forEach((bytes, i) => {
-      end += bytes.length;
-      ends[i] = end;
-    });
-    const all = new Uint8Array(end);
-    encoded.forEach((bytes, i) => {
-      all.set(bytes, ends[i]! - bytes.length);
-    });
-    this.numbers(`${name}.ends`, ends);
+    const encoded = texts.map((text) => encoder.encode(text));
+    const all = new Uint8Array(encoded.reduce((length, bytes) => length + bytes.length, 0));
+    let at = 0;
+    for (const bytes of encoded) {
+      all.set(bytes, at);
+      at += bytes.length;
+    }
+    this.column(`${name}.lengths`, Column.of(encoded.map((bytes) => bytes.length)));
     this.numbers(name, all);
   }
 
@@ -107,12 +103,9 @@ export class SectionReader {
     return new Column(length, base, kind === 'same' ? null : this.#view(name));
   }
 
-  u32(name: string): Uint32Array {
-    return this.#view(name) as Uint32Array;
-  }
-
-  u16(name: string): Uint16Array {
-    return this.#view(name) as Uint16Array;
+  /** Numbers that were written as they are, in an array of that kind. */
+  numbers<N extends Numbers>(name: string): N {
+    return this.#view(name) as N;
   }
 
   /** @throws never on bytes that `open` took: they are what was written. */
@@ -121,9 +114,30 @@ export class SectionReader {
   }
 
   texts(name: string): Texts {
-    const ends = this.u32(`${name}.ends`);
+    const ends = this.ends(`${name}.lengths`);
     const bytes = this.#view(name) as Uint8Array;
-    return { length: ends.length, at: (i) => decoded(bytes.subarray(i === 0 ? 0 : ends[i - 1]!, ends[i])) };
+    const known: string[] = [];
+    const at = (i: number) => {
+      known[i] ??= decoded(bytes.subarray(i === 0 ? 0 : ends()[i - 1]!, ends()[i]));
+      return known[i];
+    };
+    return { length: this.column(`${name}.lengths`).length, at };
+  }
+
+  /** Where stretches of such lengths end that stand one behind the other; added up when first asked for. */
+  ends(name: string): () => Uint32Array {
+    const lengths = this.column(name);
+    let ends: Uint32Array | null = null;
+    return () => {
+      if (ends) return ends;
+      ends = new Uint32Array(lengths.length);
+      let end = 0;
+      for (let i = 0; i < lengths.length; i++) {
+        end += lengths.at(i);
+        ends[i] = end;
+      }
+      return ends;
+    };
   }
 
   #view(name: string): Numbers {

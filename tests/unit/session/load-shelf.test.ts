@@ -85,14 +85,22 @@ describe('the shelf', () => {
         return changed.buffer;
       },
       () => new ArrayBuffer(0),
-      () => 'no bytes at all' as never,
     ]) {
       const key = ['1', await contentHash(text)] as [string, string];
       const kept = await db.get('compiled', key);
-      await db.put('compiled', { ...kept!, bytes: damage(kept!.bytes) });
+      await db.put('compiled', { ...kept!, bytes: new Blob([damage(await kept!.bytes.arrayBuffer())]) });
       expect(await load()).toMatchObject({ read: 1, runs: RUNS });
       expect(await load()).toMatchObject({ read: 0, runs: RUNS });
     }
+  });
+
+  it('is read anew where what was made of it is no file of bytes at all', async () => {
+    await open();
+    await putPacks(db, [club]);
+    await load();
+    const key = ['1', await contentHash(text)] as [string, string];
+    await db.put('compiled', { ...(await db.get('compiled', key))!, bytes: 'none' as never });
+    expect(await load()).toMatchObject({ read: 1, runs: RUNS });
   });
 
   it('takes the new text where a pack was replaced, and forgets what was made of the old', async () => {
