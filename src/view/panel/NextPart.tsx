@@ -49,7 +49,7 @@ export function NextPart({ next, seen, words, pending, keptNote, onSaw, onTakeBa
     if (answered.current && asked) heading.current?.focus();
     answered.current = false;
   }, [asked]);
-  if (!question && seen.length === 0) return null;
+  if (!question && seen.length === 0 && !rest.children) return null;
   const saw = (attribute: string, value: SeenValue) => {
     if (pending) return;
     answered.current = true;

@@ -7,6 +7,7 @@ import type { Answer } from '../../../src/session/answer';
 import { type MachineAsked, NOTHING_ASKED } from '../../../src/session/machine-asked';
 import type { PackCard } from '../../../src/session/pack-card';
 import { enquiryTexts as texts } from '../../../src/text/catalogue/enquiry';
+import { likelyTexts } from '../../../src/text/catalogue/likely';
 import { type EnquiryActions, EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/EnquiryRoom';
 import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
 import { sampleAudit, sampleLikely, sampleListing, sampleNext, sampleWords } from './sample';
@@ -175,6 +176,14 @@ describe('the enquiry by what is seen', () => {
     root.querySelector<HTMLButtonElement>('[data-seen] button')?.click();
     part('start-again')?.click();
     expect(calls).toEqual([['takeBack', 'club/frame'], ['startAgain']]);
+  });
+
+  it('can begin again where a number has settled it and no question is left', () => {
+    const numbered = { ...NOTHING_ASKED, serial: '250' };
+    const settledBy = { seen: [], audit: { ...audit, nextEvidence: [] } };
+    show([card('club', 9)], null, { asked: numbered, told: told(numbered, settledBy) });
+    expect(part('machine')?.textContent).toContain(likelyTexts.settle.done);
+    expect(part('start-again')).not.toBeNull();
   });
 
   it('waits with the next answer until this one is told, and says so where the engine fails', () => {
