@@ -51,7 +51,9 @@ export function caseOf(listing: Listing, knowledge: Knowledge, options: AuditOpt
   const serial = deciding(serials);
   const answers = options.answers ?? {};
   const isCovered = isItem && reading.covering.size > 0;
-  const identified = isCovered ? identify({ reading, serial: serial?.claim ?? null, answers }, knowledge) : null;
+  const identified = isCovered
+    ? identify({ reading, serial: serial?.claim ?? null, answers, byHand: listing.byHand }, knowledge)
+    : null;
   return {
     listing,
     knowledge,

@@ -59,7 +59,8 @@ function nameText({ names, claimedModels, claimedFamily }: Reading): string {
     meant.find(({ of }) => 'family' in of && of.family === claimedFamily) ??
     meant[0];
   if (decided) return texts.name.called(decided.quote);
-  return texts.name.denied(names.find(({ stance }) => stance === 'denies')?.quote ?? '');
+  const denied = names.find(({ stance }) => stance === 'denies');
+  return denied ? texts.name.denied(denied.quote) : texts.name.none;
 }
 
 function priorText(model: ModelKnown | null, more: boolean): string {

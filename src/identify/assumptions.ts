@@ -45,6 +45,8 @@ export const BELIEF = {
 };
 /** Who takes it for another model copies that one's whole list; else he describes what he has before him. Assumed. */
 export const COPIES = 0.7;
+/** Of sellers who take it for a model so many name that; of all so many name the maker, which stands on it. Assumed. */
+export const NAMED = { model: 0.7, maker: 0.6 };
 /** A name that is of something else in the advert, or was read wrongly; of a guess ("I think it is a ..."). Assumed. */
 export const NAME_ASTRAY = 0.02;
 export const NAME_GUESSED_ASTRAY = 0.2;

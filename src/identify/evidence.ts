@@ -30,9 +30,11 @@ export interface Asked {
   /** The serial that decides, or null. */
   serial: SerialSaid | null;
   answers: Answers;
+  /** Described by somebody who has the thing before them: what is left out tells nothing. */
+  byHand?: boolean | undefined;
 }
 
-export function evidenceOf({ reading, serial, answers }: Asked, knowledge: Knowledge): Evidence {
+export function evidenceOf({ reading, serial, answers, byHand }: Asked, knowledge: Knowledge): Evidence {
   const field = fieldOf(knowledge, reading.covering);
   const number = serial && serialEvidence(serial, field, knowledge, reading.covering);
   const numbered = number?.numbered ?? new Map<string, NumberedIn>();
@@ -46,5 +48,12 @@ export function evidenceOf({ reading, serial, answers }: Asked, knowledge: Knowl
   const places = placeLogs(reading, field.hypotheses);
   if (years) stated.set('year', years);
   if (places) stated.set('place', places);
-  return { field, names: namesHeard(reading, field), serial: number?.logs ?? null, numbered, attributes, stated };
+  return {
+    field,
+    names: namesHeard(reading, field, byHand),
+    serial: number?.logs ?? null,
+    numbered,
+    attributes,
+    stated,
+  };
 }

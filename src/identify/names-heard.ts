@@ -1,11 +1,11 @@
 import type { Reading } from '../claims/reading';
 import type { ModelKnown } from '../pack/knowledge';
-import { NAME_ASTRAY, NAME_DENIED, NAME_GUESSED_ASTRAY } from './assumptions';
+import { NAME_ASTRAY, NAME_DENIED, NAME_GUESSED_ASTRAY, NAMED } from './assumptions';
 import { type Field, makerOf } from './field';
 
 /** How likely the advert's names are for each hypothesis. */
 export interface NamesHeard {
-  /** Something was named. */
+  /** The names, or their absence, tell something. */
   any: boolean;
   /** From a seller who takes the thing for this one. */
   takenFor: Float64Array;
@@ -15,30 +15,53 @@ export interface NamesHeard {
 
 /**
  * A name that went astray (it is of something else in the text, a dealer's badge, a bad reading) falls on models as
- * often as they turn up. An advert that names nothing tells nothing: many sellers don't look.
+ * often as they turn up. Most sellers write what stands on the machine, so that an advert without a known name is rather
+ * for a machine of an unknown maker; of a thing described by hand, silence tells nothing.
  */
-export function namesHeard(reading: Reading, { hypotheses, logPrior, positionOf }: Field): NamesHeard {
+export function namesHeard(reading: Reading, field: Field, byHand = false): NamesHeard {
   const denied = new Set(
     reading.names.flatMap((name) => (name.stance === 'denies' && 'model' in name.of ? [name.of.model] : [])),
   );
   const meant = modelsMeant(reading);
+  const heard = meant ? named(meant, field) : byHand ? nothingTold(field) : unnamed(field);
+  for (const model of denied) {
+    const i = field.positionOf(model.ref, model.pack);
+    if (i === undefined) continue;
+    heard.takenFor[i]! *= NAME_DENIED;
+    heard.vague[i]! *= NAME_DENIED;
+  }
+  return { any: meant !== null || denied.size > 0 || !byHand, ...heard };
+}
+
+type Heard = Pick<NamesHeard, 'takenFor' | 'vague'>;
+
+function named({ includes, exact, astray }: Meant, { hypotheses, logPrior }: Field): Heard {
   const size = hypotheses.length;
-  const takenFor = new Float64Array(size);
-  if (!meant) takenFor.fill(1);
+  const vague = new Float64Array(size);
   let common = 0;
   hypotheses.forEach(({ model }, i) => {
-    if (!model || !meant?.includes(model)) return;
-    takenFor[i] = 1 - meant.astray;
+    if (!model || !includes(model)) return;
+    vague[i] = 1 - astray;
     common += Math.exp(logPrior[i]!);
   });
-  const stray = meant ? meant.astray * common : 1;
-  for (let i = 0; i < size; i++) if (takenFor[i] === 0) takenFor[i] = stray;
-  for (const model of denied) {
-    const i = positionOf(model.ref, model.pack);
-    if (i !== undefined) takenFor[i]! *= NAME_DENIED;
-  }
-  const vague = meant?.exact ? new Float64Array(size).fill(stray) : takenFor;
-  return { any: meant !== null || denied.size > 0, takenFor, vague };
+  const stray = astray * common;
+  for (let i = 0; i < size; i++) if (vague[i] === 0) vague[i] = stray;
+  // Who knows which model it is, and names the maker alone, has left the model out.
+  const takenFor = exact ? vague : vague.map((chance) => chance * (1 - NAMED.model));
+  return { takenFor, vague: exact ? new Float64Array(size).fill(stray) : vague };
+}
+
+function unnamed({ hypotheses }: Field): Heard {
+  const takenFor = new Float64Array(hypotheses.length).fill((1 - NAMED.model) * (1 - NAMED.maker));
+  const vague = new Float64Array(hypotheses.length).fill(1);
+  hypotheses.forEach(({ model }, i) => {
+    if (model && !model.isType) vague[i] = 1 - NAMED.maker;
+  });
+  return { takenFor, vague };
+}
+
+function nothingTold({ hypotheses }: Field): Heard {
+  return { takenFor: new Float64Array(hypotheses.length).fill(1), vague: new Float64Array(hypotheses.length).fill(1) };
 }
 
 export interface Meant {

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { BELIEF, COPIES, FIRM_SHARE, NAME_ASTRAY, SHARES } from '../../src/identify/assumptions';
+import { BELIEF, COPIES, FIRM_SHARE, NAME_ASTRAY, NAMED, SHARES } from '../../src/identify/assumptions';
 import { identify } from '../../src/identify/identify';
 import { knowledgeOf, readingWith } from '../unit/identify/support/small';
 
@@ -94,10 +94,12 @@ function beliefs(world: World, truth: string): Map<string | null, number> {
   return out;
 }
 
-/** P(the advert calls it so | taken for B). An advert without a name tells nothing. */
-function naming(world: World, taken: string | null): number {
-  if (world.called === null) return 1;
-  return taken === world.called ? 1 - NAME_ASTRAY : NAME_ASTRAY * priors(world).get(world.called)!;
+/** P(the advert calls it so, or by no name | taken for B, it is M). */
+function naming(world: World, taken: string | null, truth: string): number {
+  if (world.called !== null)
+    return taken === world.called ? 1 - NAME_ASTRAY : NAME_ASTRAY * priors(world).get(world.called)!;
+  const isKnown = taken !== null || world.models.some(({ id }) => id === truth);
+  return (taken === null ? 1 : 1 - NAMED.model) * (isKnown ? 1 - NAMED.maker : 1);
 }
 
 /** P(a machine of this kind has this value). */
@@ -118,7 +120,7 @@ function joint(world: World, truth: string): number {
     for (const copies of isMistaken ? [true, false] : [false])
       for (let own = 0; own < 9; own++)
         for (let listed = 0; listed < (copies ? 9 : 1); listed++) {
-          let way = priors(world).get(truth)! * belief * naming(world, taken);
+          let way = priors(world).get(truth)! * belief * naming(world, taken, truth);
           if (isMistaken) way *= copies ? COPIES : 1 - COPIES;
           IDS.forEach((_, a) => {
             const value = a === 0 ? own % 3 : Math.floor(own / 3);

@@ -21,6 +21,7 @@ export const identifyTexts = {
   },
   name: {
     called: (name: string) => `The advert calls it “${name}”.`,
+    none: 'The advert names no maker or model that the packs know.',
     denied: (name: string) => `The advert says that it is no “${name}”.`,
   },
   claimed: (attribute: string, value: string) => `The advert says: ${attribute}: ${value}.`,
