@@ -4,6 +4,7 @@ import { type Assertion, assertions } from './assertions';
 import { type AuditCase, type HeldAgainst, heldAgainst } from './case';
 import { conditionsOf, isAsserted } from './claims-held';
 import { factsInForce } from './conditions';
+import { kindsOf } from './kinds';
 
 /**
  * Is it told which value the attribute has: by the advert itself, else by the claimed model, else by every kind of thing
@@ -21,8 +22,8 @@ export function isTold(auditCase: AuditCase, attribute: AttributeKnown): boolean
 }
 
 /** The brand-free kinds that the advert's words leave; none where its words rule none out. */
-function kindsLeft({ knowledge, reading }: AuditCase, firm: readonly Assertion[]): ModelKnown[] {
-  const kinds = [...knowledge.models.values()].filter((model) => model.isType && reading.covering.has(model.pack));
+function kindsLeft(auditCase: AuditCase, firm: readonly Assertion[]): ModelKnown[] {
+  const kinds = kindsOf(auditCase);
   const left = kinds.filter((kind) =>
     firm.every((one) => judge(one, one.attribute, kind.facts.get(one.attribute.ref) ?? []) !== 'refutes'),
   );

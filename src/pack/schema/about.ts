@@ -26,6 +26,8 @@ export const Covers = entry({
   not: z.optional(list(Phrase)),
   /** The outline drawing of the thing; none where left out. */
   outline: z.optional(Outline),
+  /** Every such thing is of one of the pack's types: what none of them has together can't be, or is unusual. */
+  complete: z.optional(z.boolean()),
   /** The attribute that is asked about first of a thing that somebody has before them. */
   first: z.optional(Ref),
 });

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { compile } from '../../../../src/engine';
+import { packOf } from '../../../corpus/packs';
 import { found } from '../support/demo';
 
 const check = (description: string): string[] =>
@@ -53,4 +55,14 @@ describe('two statements that no kind of machine has together', () => {
     'Zigzag machine on a treadle, alloy body.',
     'Rotary hook, top loading bobbin.',
   ])('exceptions exclude nothing: %s', (text) => expect(check(text)).toEqual([]));
+
+  it('nothing follows from kinds of which a pack doesn’t say that they are all', () => {
+    const trade = packOf('src/pack/shipped/trade.json');
+    const { complete, ...covers } = trade.about.covers;
+    expect(complete).toBe(true);
+    const partial = compile([{ ...trade, about: { ...trade.about, covers } }]);
+    const draft = { title: 'Old sewing machine', description: 'Vibrating shuttle. Class 15 bobbins.', language: 'en' };
+    expect(found('claim-claim', draft, compile([trade]))).toHaveLength(1);
+    expect(found('claim-claim', draft, partial)).toEqual([]);
+  });
 });
