@@ -160,7 +160,7 @@ class PackRuns {
   #modelsIn(list: number): string[] {
     const there = this.#models[list];
     if (there) return there;
-    const made = this.#table.words.models[list]!.map(this.#columns.modelRef);
+    const made = this.#table.words.models.at(list).map(this.#columns.modelRef);
     this.#models[list] = made;
     return made;
   }

@@ -1,7 +1,8 @@
 /** The entries of one pack, made when they are asked for. */
 export interface EntriesOfPack<T> {
   pack: string;
-  ids: readonly string[];
+  /** Read when it is first needed. */
+  all: { ids: readonly string[] };
   make(place: number): T;
 }
 
@@ -19,7 +20,7 @@ export class EntriesByRef<T> implements ReadonlyMap<string, T> {
   }
 
   get size(): number {
-    return this.#packs.reduce((all, { ids }) => all + ids.length, 0);
+    return this.#packs.reduce((sum, { all }) => sum + all.ids.length, 0);
   }
 
   has(ref: string): boolean {
@@ -37,7 +38,7 @@ export class EntriesByRef<T> implements ReadonlyMap<string, T> {
   }
 
   *keys(): MapIterator<string> {
-    for (const { pack, ids } of this.#packs) for (const id of ids) yield `${pack}/${id}`;
+    for (const { pack, all } of this.#packs) for (const id of all.ids) yield `${pack}/${id}`;
   }
 
   *values(): MapIterator<T> {
@@ -64,10 +65,10 @@ export class EntriesByRef<T> implements ReadonlyMap<string, T> {
     return entries && place !== undefined ? { entries, place } : null;
   }
 
-  #placesIn({ pack, ids }: EntriesOfPack<T>): Map<string, number> {
+  #placesIn({ pack, all }: EntriesOfPack<T>): Map<string, number> {
     const there = this.#places.get(pack);
     if (there) return there;
-    const made = new Map(ids.map((id, place) => [id, place]));
+    const made = new Map(all.ids.map((id, place) => [id, place]));
     this.#places.set(pack, made);
     return made;
   }

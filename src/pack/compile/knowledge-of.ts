@@ -46,13 +46,13 @@ class KnownTogether implements Knowledge {
     this.models = new EntriesByRef(
       scopes.map((scope) => {
         const make = (place: number) => new LazyModel(scope, place, reader);
-        return { pack: scope.id, ids: scope.parts.models.ids, make };
+        return { pack: scope.id, all: scope.parts.models, make };
       }),
     );
     this.families = new EntriesByRef(
       scopes.map((scope) => {
         const make = (place: number) => new LazyFamily(scope, place, reader);
-        return { pack: scope.id, ids: scope.parts.families.ids, make };
+        return { pack: scope.id, all: scope.parts.families, make };
       }),
     );
     this.phrases = new JoinedPhrases(

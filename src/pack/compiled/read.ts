@@ -1,9 +1,10 @@
 import type { PackedTree } from '../../text/packed-phrases';
 import type { Entries, NameTable, PackParts, PhraseTable, Texts } from '../parts';
-import type { RunTable, RunWords } from '../serials/run-table';
+import type { ModelSets, RunTable, RunWords } from '../serials/run-table';
 import { LAYOUT } from './layout';
 import { SectionReader } from './sections';
 import { readValue } from './values';
+import type { PlacedSet } from './write';
 
 /**
  * A pack from the bytes that `bytesOf` made of it. What is not asked for is not even parsed.
@@ -52,7 +53,7 @@ class Reader {
   }
 
   #entries<T>(name: string): Entries<T> {
-    const ids = this.#value<string[]>(`${name}.ids`);
+    const ids = once(() => this.#from.json<string[]>(`${name}.ids`));
     const bytes = this.#from.numbers<Uint8Array>(name);
     const ends = this.#from.ends(`${name}.lengths`);
     return {
@@ -102,8 +103,16 @@ class Reader {
     };
   }
 
+  #sets(): ModelSets {
+    const sets = this.#from.json<PlacedSet[]>('runs.models.sets');
+    const ids = once(() => this.#from.json<string[]>('models.ids'));
+    const ref = (placed: number | string) => (typeof placed === 'string' ? placed : ids()[placed]!);
+    return { length: sets.length, at: (place) => [sets[place]!].flat().map(ref) };
+  }
+
   #runs(): RunTable {
-    const words = this.#value<RunWords>('runs.words');
+    const others = this.#value<Omit<RunWords, 'models'>>('runs.words');
+    const words = once((): RunWords => ({ ...others(), models: this.#sets() }));
     const column = (name: string) => this.#from.column(`runs.${name}`);
     return {
       ...{ schemes: this.#from.json<RunTable['schemes']>('runs.schemes'), from: this.#from.numbers('runs.from') },

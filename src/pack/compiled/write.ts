@@ -1,7 +1,7 @@
 import type { PackedTree } from '../../text/packed-phrases';
 import type { PackParts } from '../parts';
 import { Column } from '../serials/column';
-import type { RunTable } from '../serials/run-table';
+import type { ModelSets, RunTable } from '../serials/run-table';
 import { LAYOUT } from './layout';
 import { SectionWriter } from './sections';
 import { ValueWriter } from './values';
@@ -20,7 +20,7 @@ export function bytesOf(parts: PackParts): Uint8Array<ArrayBuffer> {
   to.json('rest', rest);
   for (const [name, { ids, at }] of Object.entries({ families, models })) {
     write(name, ids.length, at);
-    write(`${name}.ids`, 1, () => ids);
+    to.json(`${name}.ids`, ids);
   }
   tree(to, 'phrases', phrases.tree);
   for (const name of ['languages', 'meanings', 'kinds', 'entries', 'within'] as const)
@@ -33,13 +33,27 @@ export function bytesOf(parts: PackParts): Uint8Array<ArrayBuffer> {
   write('names.words', 1, () => ({ makers: names.makers }));
   if (runs) {
     table(to, runs);
-    write('runs.words', 1, () => runs.words);
+    const { models: sets, ...words } = runs.words;
+    write('runs.words', 1, () => words);
+    to.json('runs.models.sets', setsByPlace(sets, models.ids));
   }
   to.texts('texts', values.texts.values);
   to.json('shapes', values.shapes.values);
   to.json('counts', { brands });
   return to.finish(LAYOUT);
 }
+
+/** Each set as the place of its model, or a list of several; a model that isn't the pack's own as its reference. */
+function setsByPlace({ length, at }: ModelSets, ids: readonly string[]): PlacedSet[] {
+  const places = new Map(ids.map((id, place) => [id, place]));
+  return Array.from({ length }, (_, i) => {
+    const set = at(i).map((ref) => places.get(ref) ?? ref);
+    return set.length === 1 ? set[0]! : set;
+  });
+}
+
+export type PlacedSet = Placed | Placed[];
+type Placed = number | string;
 
 function tree(to: SectionWriter, name: string, packed: PackedTree): void {
   for (const [column, numbers] of Object.entries(packed)) to.numbers(`${name}.tree.${column}`, numbers);

@@ -26,12 +26,18 @@ export interface RunTable {
 /** What the numbers of a table stand for. */
 export interface RunWords {
   /** Sets of models, as references that the pack uses. */
-  models: readonly (readonly string[])[];
+  models: ModelSets;
   places: readonly (string | null)[];
   /** Ids of sources. */
   sources: readonly (string | null)[];
   /** Numbers that are printed in no usual way: twice the run's position, and one more for its last number -> as printed. */
   odd: Readonly<Record<number, string>>;
+}
+
+/** Sets that are read when they are asked for, by their place. */
+export interface ModelSets {
+  length: number;
+  at(place: number): readonly string[];
 }
 
 /** Puts a pack's runs into columns. Runs of unknown schemes, and those whose ends are no numbers in order, are left out. */
@@ -68,8 +74,12 @@ export function tabulate({ schemes, runs }: Serials): RunTable {
     widths: Column.of(ends.lasts.map((last, i) => last - ends.firsts[i]!)),
     ...{ printed: Column.of(printed), years: Column.of(years), models: Column.of(models) },
     ...{ places: Column.of(places), sources: Column.of(sources) },
-    words: { models: modelLists.values, places: placeNames.values, sources: sourceIds.values, odd },
+    words: { models: setsIn(modelLists.values), places: placeNames.values, sources: sourceIds.values, odd },
   };
+}
+
+function setsIn(sets: readonly (readonly string[])[]): ModelSets {
+  return { length: sets.length, at: (place) => sets[place]! };
 }
 
 interface Ends {

@@ -23,7 +23,7 @@ describe('a table of runs', () => {
     table.firsts.at(i),
     table.firsts.at(i) + table.widths.at(i),
     table.years.at(i),
-    table.words.models[table.models.at(i)],
+    table.words.models.at(table.models.at(i)),
     table.words.places[table.places.at(i)],
     table.words.sources[table.sources.at(i)],
   ]);
