@@ -4,6 +4,7 @@ import { fromMeta } from './sources/meta';
 import { fromMicrodata } from './sources/microdata';
 import { fromPage } from './sources/page';
 import { fromRdfa } from './sources/rdfa';
+import { fromState } from './sources/state';
 import { chooseMain } from './structured/choose';
 import { candidatesOf } from './structured/product';
 import type { Candidate, FieldName, Harvest } from './types';
@@ -53,15 +54,21 @@ export function candidatesIn(harvest: Harvest): Found {
     ...(microdata.main ? candidatesOf(microdata.main, 'microdata', 0.9) : []),
     ...(rdfa.main ? candidatesOf(rdfa.main, 'rdfa', 0.9) : []),
   ];
+  const state = fromState(harvest.state, {
+    ...about,
+    titles: [...about.titles, ...meta.candidates.filter(({ field }) => field === 'title').map(({ value }) => value)],
+    shown: visible.advert >= SOME_ADVERT,
+  });
   // One product whose offers are many, beside cards: the "product" is the category of a list.
   const isCategory = visible.cards > 2 && structured.some(({ field, how }) => field === 'price' && how === 'from');
-  const isOne = (structured.length > 0 && !isCategory) || visible.advert >= OWN_ADVERT;
+  const isOne =
+    (structured.length > 0 && !isCategory) || visible.advert >= OWN_ADVERT || (state.length > 0 && visible.cards < 2);
   const side = Math.max(visible.cards, jsonLd.count, microdata.count, rdfa.count);
   const isSome = side === 1 || meta.isProduct || visible.advert >= SOME_ADVERT;
   const offers = isOne ? 1 : side > 1 ? side : isSome ? 1 : 0;
 
   const counts = new Map<FieldName, number>();
-  const candidates = [...structured, ...meta.candidates, ...visible.candidates].filter((candidate) => {
+  const candidates = [...structured, ...state, ...meta.candidates, ...visible.candidates].filter((candidate) => {
     if (candidate.field === 'photo') {
       const address = absolute(candidate.value, harvest.base);
       if (address === null) return false;

@@ -6,14 +6,16 @@ import { seenLines } from './visit/lines';
 import { picturesOf } from './visit/pictures';
 import { rdfaOf } from './visit/rdfa';
 import { lookAt, type Sight } from './visit/sight';
+import { stateOf } from './visit/state';
 import { bytesOf, trimmed } from './visit/trim';
 import { walk } from './visit/walk';
 
 /** Bytes as JSON for each part; together under 400 kB. */
-const PAGE_MOST = 195_000;
-const JSON_LD_MOST = 75_000;
+const PAGE_MOST = 190_000;
+const JSON_LD_MOST = 70_000;
 /** Microdata and RDFa together. */
 const ITEMS_MOST = 55_000;
+const STATE_MOST = 20_000;
 const METAS_MOST = 25_000;
 const PICTURES_MOST = 25_000;
 const TEXT_MOST = 20_000;
@@ -46,7 +48,9 @@ const empty = (url: string): Harvest => ({
   jsonLd: [],
   items: [],
   rdfa: [],
+  state: [],
   page: { lines: [], boxes: [], pictures: [], times: [] },
+  unread: [],
   cut: false,
 });
 
@@ -81,6 +85,10 @@ export function visit(document: Document, url?: string): Harvest {
   const end = marks.findIndex((mark) => !fitsItem(mark));
   harvest.rdfa = end < 0 ? marks : marks.slice(0, end);
 
+  const fitsState = budget(STATE_MOST, harvest);
+  harvest.state = stateOf(textsOf(sight, page.scripts)).filter(fitsState);
+  harvest.unread = page.unread.map((address) => cutTo(address, 500));
+
   const { lines, origins } = seenLines(sight, page.lines);
   /** Index of the first seen line that came from this stretch or a later one. */
   const first = new Uint32Array(page.lines.length + 1).fill(lines.length);
@@ -105,6 +113,10 @@ export function visit(document: Document, url?: string): Harvest {
   return harvest;
 }
 
+function* textsOf(sight: Sight, elements: Element[]): Generator<string> {
+  for (const element of elements) yield sight.textContent(element);
+}
+
 /** Title, meta elements, canonical address, base and language. */
 function readHead(harvest: Harvest, sight: Sight, heads: Element[]): void {
   const fits = budget(METAS_MOST, harvest);
@@ -117,7 +129,10 @@ function readHead(harvest: Harvest, sight: Sight, heads: Element[]): void {
     else if (tag === 'base') base ??= get('href');
     else {
       const isCanonical = tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(get('rel') ?? '');
-      const name = isCanonical ? 'canonical' : tag === 'meta' ? (get('property') ?? get('name')) : null;
+      const property = get('property');
+      // A property without a prefix is RDFa's, and belongs to a thing on the page.
+      const told = property?.includes(':') ? property : get('name');
+      const name = isCanonical ? 'canonical' : tag === 'meta' ? told : null;
       const content = get(isCanonical ? 'href' : 'content');
       const meta: [string, string] = [(name ?? '').trim().toLowerCase(), tidyLines(cutTo(content ?? '', TEXT_MOST))];
       if (name && meta[1] && fits(meta)) harvest.metas.push(meta);

@@ -105,6 +105,15 @@ export interface RdfaMark {
   text?: string;
 }
 
+/** An object of the page's scripts that has the shape of something for sale. */
+export interface StateObject {
+  /** How far inside the script's data it stands, and among how many in the widest list around it. */
+  depth: number;
+  siblings: number;
+  /** The object itself, pruned. */
+  json: string;
+}
+
 /**
  * What one visit of a page found: capped (under 400 kB), plain JSON, safe to send between contexts. Nothing is judged
  * yet: the reader inside the page stays small, and all judgement is pure and stands outside.
@@ -124,7 +133,10 @@ export interface Harvest {
   jsonLd: string[];
   items: Item[];
   rdfa: RdfaMark[];
+  state: StateObject[];
   page: PageText;
+  /** Addresses of frames that show something of another origin, which nobody here can read. */
+  unread: string[];
   /** Something was longer than the caps and was cut. */
   cut: boolean;
 }
@@ -168,6 +180,8 @@ export interface Listing {
   photos: string[];
   /** How many adverts the page seems to hold. */
   offers: number;
+  /** Described by somebody who has the thing before them: no advert, so that what is left out tells nothing. */
+  byHand?: boolean;
   fields: Partial<Record<FieldName, FieldNote>>;
 }
 
@@ -180,8 +194,6 @@ export interface Draft {
   conditionText?: string | undefined;
   serialText?: string | undefined;
   location?: string | undefined;
-  /** Described by somebody who has the thing before them: no advert, so that what is left out tells nothing. */
-  byHand?: boolean;
   language?: string | undefined;
   listedDate?: string | undefined;
   photos?: string[] | undefined;

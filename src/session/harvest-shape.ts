@@ -55,12 +55,14 @@ export const HarvestShape = z.object({
   jsonLd: listOf(text),
   items: listOf(item),
   rdfa: listOf(mark),
+  state: listOf(z.object({ depth: index, siblings: index, json: text })),
   page: z.object({
     lines: listOf(line),
     boxes: listOf(box),
     pictures: listOf(z.object({ address: text, box: index, line: index, linked: z.boolean() })),
     times: listOf(z.object({ value: text, line: index })),
   }),
+  unread: listOf(text),
   cut: z.boolean(),
 });
 

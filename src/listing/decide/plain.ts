@@ -1,5 +1,6 @@
 import { tidyLines } from '../tidy';
 import { ENTITIES } from './entities';
+import { wellDecoded } from './mis-decoded';
 
 const ENTITY = /&(#\d{1,7}|#x[\da-f]{1,6}|[a-z][a-z\d]{1,31});/gi;
 const TAG = /<(?:!--[\s\S]{0,2000}?--|\/?[a-z][^<>]{0,2000})>/gi;
@@ -28,5 +29,5 @@ export function plain(text: string, mayHoldTags: boolean): string {
     if (out.includes('&')) out = decoded(out);
     if (out === before) break;
   }
-  return tidyLines(out);
+  return tidyLines(wellDecoded(out));
 }

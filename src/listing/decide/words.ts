@@ -7,7 +7,7 @@ const TITLE_MOST = 500;
 const DESCRIPTION_MOST = 20_000;
 
 /** Where a page tells machines what it sells; a summary in the head is less. */
-const TELLING: ReadonlySet<SourceName> = new Set(['json-ld', 'microdata', 'rdfa']);
+const TELLING: ReadonlySet<SourceName> = new Set(['json-ld', 'microdata', 'rdfa', 'state']);
 
 export interface SettledText {
   text: string;

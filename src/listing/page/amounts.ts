@@ -28,8 +28,11 @@ const POSTAGE =
 const WITH_POSTAGE = /\b(?:incl\w*|inkl\w*|inbegr\w*|compris\w*|free|gratis|kostenlos\w*|offert\w*|offerte|franco)\b/;
 const INSTALMENT =
   /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|finance|leasing)\b/;
+/** Words that stand before the amount that they speak of, and say nothing of one before them. */
+const BEFORE_OTHER =
+  /\b(?:was|save|you save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|antes|en vez de)\b/;
 const OTHER_MONEY =
-  /\b(?:was|save|saving|you save|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|statt|bisher|vorher|ehemals|sparen|au lieu de|prix neuf|economisez|van|voor heen|invece di|antes|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|tax|mwst|vat|tva|voucher|gutschein|coupon|credit|minimum order|worth|valued at|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
+  /\b(?:saving|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|tax|mwst|vat|tva|voucher|gutschein|coupon|credit|minimum order|worth|valued at|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
 
 const BID =
   /\b(?:current bid|highest bid|winning bid|starting bid|opening bid|bid|aktuelles gebot|hochstgebot|startgebot|gebot|enchere actuelle|enchere|mise a prix|huidig bod|bod|offerta attuale|puja actual|puja)\b/;
@@ -45,8 +48,11 @@ export function howIn(folded: string): PriceHow | null {
 
 /** True where the words say that an amount is something other than the price. */
 export function isOtherMoney(folded: string): boolean {
-  return (POSTAGE.test(folded) && !WITH_POSTAGE.test(folded)) || INSTALMENT.test(folded) || OTHER_MONEY.test(folded);
+  return BEFORE_OTHER.test(folded) || isOtherBehind(folded);
 }
+
+const isOtherBehind = (folded: string): boolean =>
+  (POSTAGE.test(folded) && !WITH_POSTAGE.test(folded)) || INSTALMENT.test(folded) || OTHER_MONEY.test(folded);
 
 /** The amounts of a line, at most eight. */
 export function amountsIn(text: string): Amount[] {
@@ -61,6 +67,11 @@ export function amountsIn(text: string): Amount[] {
     const near = before.split(PARTING).at(-1) ?? '';
     // A slash parts two prices, but not an amount from its month.
     const behind = /^\s*\//.test(after) ? after : (after.split(PARTING)[0] ?? '');
-    return { start, end, other: isOtherMoney(near) || isOtherMoney(behind), how: howIn(near) };
+    return {
+      start,
+      end,
+      other: isOtherMoney(near) || isOtherBehind(behind),
+      how: howIn(near),
+    };
   });
 }

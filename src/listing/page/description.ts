@@ -30,11 +30,14 @@ export function descriptionsOf(reading: Reading): Block[] {
   const { lines, boxes, zones, cards } = reading;
   const found: Block[] = [];
   const add = (from: number, to: number, weight: number, strict: boolean) => {
-    const chosen: number[] = [];
+    let chosen: number[] = [];
     for (let index = from; index < to && chosen.length < LINES_MOST; index++) {
       if (zones[index] !== MAIN && (strict || zones[index] !== zones[from])) continue;
       if (!cards.lines.has(index) && isOwnWord(reading, index, strict)) chosen.push(index);
     }
+    // Rows among the words are rows, unless there is nothing else.
+    const isTerm = (index: number) => /^d[td]$/.test(boxOf(reading, index).tag);
+    if (!chosen.every(isTerm)) chosen = chosen.filter((index) => !isTerm(index));
     const text = composed(reading, chosen);
     if (text.length > 2 && !found.some((block) => block.text === text)) found.push({ text, weight, lines: chosen });
   };
@@ -78,6 +81,8 @@ function isOwnWord(reading: Reading, index: number, strict: boolean): boolean {
   if (levelOf(reading, index) > 0 || isInLabelledRow(reading, index) || box.tag === 'dt' || box.tag === 'dd')
     return false;
   if (isOnly(line, LINK) || rowLabel(line.text)) return false;
+  const first = runsOf(line)[0]!.text;
+  if (first.length < line.text.length && rowLabel(first.trim())) return false;
   const colon = /^([^:]{1,40}):\s/.exec(line.text);
   if (colon && rowLabel(colon[1]!)) return false;
   return !(

@@ -17,9 +17,9 @@ const single = labelReader<HeadingLabel>({
     'caratteristiche|venditore|spedizione|spedizioni|consegna|ritiro|resi|reso|pagamento|pagamenti|garanzia|' +
     'caracteristicas|vendedor|envio|envios|entrega|recogida|devoluciones|pago|garantia',
   away:
-    'similar*|related*|you may also*|you might also*|people also*|customers also*|recommended*|more like this|more from this seller|other items*|other ads*|other adverts*|more adverts*|more items*|recently viewed*|recent searches|popular*|sponsored*|comments|comment|questions and answers|questions & answers|reviews|customer reviews|ratings|terms*|general terms*|safety*|stay safe*|tips*|buying tips|privacy*|newsletter*|share*|follow us|about us|' +
-    'ahnliche*|das konnte*|auch interessant|weitere anzeigen*|weitere artikel*|andere anzeigen*|mehr von*|zuletzt angesehen*|kommentare|fragen und antworten|bewertungen|agb|allgemeine geschaftsbedingungen|sicherheitshinweise|sicherheitstipps|tipps*|datenschutz*|teilen|uber uns|' +
-    'annonces similaires|articles similaires|produits similaires|vous aimerez*|ces annonces*|autres annonces*|vus recemment|commentaires|questions et reponses|avis*|conditions generales*|conseils*|partager|mentions legales|' +
+    'similar*|related*|you may also*|you might also*|people also*|customers also*|recommended*|more like this|more from this seller|other items*|other ads*|other adverts*|more adverts*|more items*|recently viewed*|recent searches|popular*|sponsored*|comments|comment|questions and answers|questions & answers|reviews|customer reviews|ratings|terms*|general terms*|safety*|stay safe*|tips*|buying tips|privacy*|newsletter*|we and our*|we value your*|your privacy*|your choice*|manage your*|this site uses*|share*|follow us|about us|' +
+    'ahnliche*|das konnte*|auch interessant|weitere anzeigen*|weitere artikel*|andere anzeigen*|mehr von*|zuletzt angesehen*|kommentare|fragen und antworten|bewertungen|agb|allgemeine geschaftsbedingungen|sicherheitshinweise|sicherheitstipps|tipps*|datenschutz*|teilen|uber uns|wir und unsere*|wir verwenden cookies*|' +
+    'annonces similaires|articles similaires|produits similaires|vous aimerez*|ces annonces*|autres annonces*|vus recemment|commentaires|questions et reponses|avis*|conditions generales*|conseils*|partager|mentions legales|nous et nos*|votre vie privee*|' +
     'vergelijkbare*|soortgelijke*|andere advertenties*|reacties|tips voor*|annunci simili|articoli simili|altri annunci*|commenti|anuncios similares|articulos similares|otros anuncios*|comentarios|consejos*',
 });
 

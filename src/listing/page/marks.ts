@@ -8,7 +8,7 @@ import { AWAY, MAIN } from './zones';
 const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
 /** Words of selling and seeking. English; German; French. Common usage, from memory. */
 const SELLING =
-  /\b(?:for sale|selling|wanted|looking for|make (?:me )?an offer|best offer|offers? (?:invited|welcome|over|around)|o\.?n\.?o|price on request|collection only|cash on collection|buyer collects|pick-?up only|zu verkaufen|verkaufe|suche|gesucht|biete|preis auf anfrage|verhandlungsbasis|vhb|zu verschenken|selbstabholer|nur abholung|privatverkauf|a vendre|vends|recherche|cherche|faire offre|prix sur demande|a donner|a retirer|remise en main propre)\b/;
+  /\b(?:for sale|selling|wanted|looking for|make (?:me )?an offer|best offer|offers? (?:invited|welcome|over|around|in writing)|open to offers|o\.?n\.?o|price on request|collection only|cash on collection|buyer collects|pick-?up only|zu verkaufen|verkaufe|suche|gesucht|biete|preis auf anfrage|verhandlungsbasis|vhb|zu verschenken|selbstabholer|nur abholung|privatverkauf|a vendre|vends|recherche|cherche|faire offre|prix sur demande|a donner|a retirer|remise en main propre)\b/;
 const TEXT_MOST = 600;
 /** A few cards beside an advert; more of them are a list. */
 const CARDS_BESIDE = 3;

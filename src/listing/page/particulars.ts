@@ -31,7 +31,7 @@ export function hintedParticulars({ lines, boxes, zones, cards }: Reading): Cand
 }
 
 const LISTED_WORDS =
-  /\b(?:listed|posted|published|added|eingestellt|erstellt|veroffentlicht|publi|mise? en ligne|geplaatst|publicado|pubblicato)/i;
+  /\b(?:listed|posted|placed|published|added|eingestellt|erstellt|veroffentlicht|publi|mise? en ligne|geplaatst|publicado|pubblicato)/i;
 
 /** The dates of <time> elements of the advert itself. */
 export function timesOf({ lines, times, zones, cards }: Reading): Candidate[] {

@@ -15,7 +15,7 @@ export interface PagePrice {
 
 const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo|amount)\b/;
 const OLD_PRICE_WORDS =
-  /\b(?:old|was|before|regular|original|list|retail|strike|struck|crossed|uvp|rrp|msrp|alt|ancien|shipping|delivery|postage|versand|livraison|instal?lment|monthly|finance)\b/;
+  /\b(?:old|was|before|regular|original|list|compare|compare-at|save|savings?|discount|badge|retail|strike|struck|crossed|uvp|rrp|msrp|alt|ancien|shipping|delivery|postage|versand|livraison|instal?lment|monthly|finance)\b/;
 /** Longer lines are sentences: an amount in them is told, seldom asked. */
 const SHORT_LINE = 60;
 const SENTENCE_MOST = 600;
@@ -40,10 +40,13 @@ export function pricesOf(reading: Reading): PagePrice[] {
     if (all.length === 0 && !isPriceWithoutSign(reading, line, isLabelled)) continue;
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
     const asked = isSentence(line.text) ? askedIn(line.text, all) : null;
-    const amount = asked ?? all.find((one) => !one.other && !isStruck(line, one)) ?? null;
+    const possible = all.filter((one) => !one.other && !isStruck(line, one));
+    const amount = asked ?? possible.find((one) => !OLD_PRICE_WORDS.test(hintOf(line, one))) ?? possible[0] ?? null;
     if (all.length > 0 && !amount) continue;
-    const hints = hintsAround(reading, line);
+    const hints = hintsAround(reading, line, amount);
     if (OLD_PRICE_WORDS.test(hints) && PRICE_WORDS.test(hints)) continue;
+    // A price that is only told ("I paid £140") is none that is asked.
+    if (amount && !asked && isSentence(line.text) && !PRICE_WORDS.test(hints)) continue;
 
     const before = amount ? fold(line.text.slice(0, amount.start)).text : '';
     const how = amount?.how ?? (isLabelled ? howIn(fold(label).text) : null) ?? howIn(before.slice(-30));
@@ -127,22 +130,29 @@ function labelBefore({ lines, boxes }: Reading, index: number): string {
   return '';
 }
 
-/** Class and property words of the elements close around a line. */
-function hintsAround({ boxes }: Reading, line: Line): string {
+/** The run of an amount's first digit. */
+function runOf({ text, runs }: Line, { start, end }: Amount) {
+  const digit = start + Math.max(0, text.slice(start, end).search(/\d/));
+  return runs?.findLast(({ at }) => at <= digit);
+}
+
+const hintOf = (line: Line, amount: Amount): string => runOf(line, amount)?.hint ?? '';
+
+/** Class and property words of the elements close around an amount, or around a line. */
+function hintsAround({ boxes }: Reading, line: Line, amount: Amount | null = null): string {
   const box = boxes[line.box]!;
   const parent = boxes[box.parent];
   const small = parent && sizeOf(parent) <= 4 ? parent.hint : '';
-  return `${box.hint} ${small} ${runsOf(line)
-    .map(({ hint }) => hint)
-    .join(' ')}`;
+  const own = amount
+    ? hintOf(line, amount)
+    : runsOf(line)
+        .map(({ hint }) => hint)
+        .join(' ');
+  return `${box.hint} ${small} ${own}`;
 }
 
 /** True where the first digit of an amount is struck out. */
-function isStruck({ text, runs }: Line, { start, end }: Amount): boolean {
-  const digit = start + Math.max(0, text.slice(start, end).search(/\d/));
-  const run = runs?.findLast(({ at }) => at <= digit);
-  return run !== undefined && (run.flags & STRUCK) !== 0;
-}
+const isStruck = (line: Line, amount: Amount): boolean => ((runOf(line, amount)?.flags ?? 0) & STRUCK) !== 0;
 
 /**
  * The amount with the words that belong to it ("£45 ono", "£40 - £50"), but not another amount beside it. Of a sentence

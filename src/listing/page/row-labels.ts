@@ -6,7 +6,7 @@ import { labelReader } from './words';
  */
 export const rowLabel = labelReader({
   price:
-    'price|asking price|our price|buy it now|buy now|sale price|price now|now|guide price|current bid|starting bid|starting price|highest bid|winning bid|bid|sold for|hammer price|price from|total price|' +
+    'price|asking|asking price|our price|buy it now|buy now|sale price|price now|now|guide price|current bid|starting bid|starting price|highest bid|winning bid|bid|sold for|hammer price|price from|total price|' +
     'preis|verkaufspreis|festpreis|kaufpreis|sofortkauf|sofort-kaufen|vb|vhb|aktuelles gebot|hochstgebot|startpreis|startgebot|gebot|preis ab|verkauft fur|preisvorstellung|zuschlag|' +
     'prix|prix demande|prix de vente|achat immediat|enchere actuelle|mise a prix|prix de depart|vendu|' +
     'prijs|vraagprijs|huidig bod|prezzo|prezzo richiesto|offerta attuale|precio|precio de venta|puja actual',
@@ -14,12 +14,12 @@ export const rowLabel = labelReader({
     "postage*|shipping*|delivery*|p&p|carriage|handling*|collection fee|buyer's premium|buyer fee|fee|fees|deposit|" +
     'versand|versandkosten|porto|lieferung|kaution|gebuhr*|aufgeld|livraison*|frais*|port|caution|verzendkosten*|spedizione|spese*|envio|gastos*',
   condition:
-    "condition|cond|item condition|zustand|artikelzustand|etat|etat de l'article|conditie|staat|condizione|condizioni|stato|estado|condicion",
+    "condition|cond|item condition|state of repair|zustand|artikelzustand|etat|etat de l'article|conditie|staat|condizione|condizioni|stato|stato dell'oggetto|estado|estado del producto|estado del articulo|condicion",
   serial:
     'serial|serial number|serial no|serial no.|serial #|serial nr|s/n|sn|number on the bed|seriennummer|serien-nr.|serien-nr|seriennr.|seriennr|fabriknummer|fabrik-nr.|maschinennummer|maschinen-nr.|gehausenummer|' +
     'numero de serie|n° de serie|no de serie|n de serie|nº de serie|serienummer|serie nummer|numero di serie|matricola|numero di matricola|numero de fabricacion',
   place:
-    'location|where|item location|located in|place|town|area|pick-up location|collection from|collection|pickup|pick up|ort|wo|standort|artikelstandort|plz / ort|abholort|region|lieu|ou|localisation|ville|situe a|a retirer a|plaats|locatie|ophalen in|luogo|localita|citta|lugar|localidad|ubicacion|poblacion',
+    'location|where|item location|located in|place|town|area|pick-up location|collection from|collection|pickup|pick up|ort|wo|standort|artikelstandort|plz / ort|abholort|region|lieu|ou|localisation|ville|situe a|a retirer a|plaats|locatie|ophalen in|luogo|localita|citta|comune|provincia|lugar|localidad|ubicacion|poblacion',
   listedDate:
     'listed|listed on|date listed|posted|posted on|date posted|published|published on|ad placed|added|added on|date|listing date|online since|' +
     'eingestellt|eingestellt am|erstellt|erstellt am|veroffentlicht|veroffentlicht am|inseriert am|anzeige vom|datum|online seit|' +

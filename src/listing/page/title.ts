@@ -1,6 +1,6 @@
 import { fold } from '../../text/fold';
-import { BOLD, LINK } from '../types';
-import { amountsIn } from './amounts';
+import { BOLD, LINK, type Line } from '../types';
+import { type Amount, amountsIn } from './amounts';
 import { headingLabel } from './heading-labels';
 import { isOnly, type Reading, runsOf } from './reading';
 import { rowLabel } from './row-labels';
@@ -47,7 +47,7 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
       continue;
     }
     last = isHeading ? heading[line.box]! : -1;
-    const { text } = line;
+    const text = withoutPrice(line);
     if (text.length < 3 || headingLabel(text) || rowLabel(text)) {
       last = -1;
       continue;
@@ -63,6 +63,35 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
   lowerSiteName(found, windowTitle);
   if (!found.some(({ line }) => level[lines[line]!.box]! > 0)) found.push(...firstLines(reading));
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 8);
+}
+
+const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
+const PARTING_ENDS = /^[\s|·,:–—-]+|[\s|·,:–—-]+$/g;
+
+/**
+ * A heading without the price that a page sets into it: the part that a class calls the title, else all but what a class
+ * calls the price or what stands at an end, set off by a mark.
+ */
+function withoutPrice(line: Line): string {
+  const amounts = amountsIn(line.text);
+  if (amounts.length === 0) return line.text;
+  const runs = runsOf(line);
+  const named = runs.find(
+    ({ hint, text }) => /\btitle/.test(hint) && amountsIn(text).length === 0 && text.trim().length > 8,
+  );
+  if (named && runs.some(({ hint }) => PRICE_WORDS.test(hint))) return named.text.replace(PARTING_ENDS, '');
+  const priced = runs.filter(({ hint }) => PRICE_WORDS.test(hint));
+  if (priced.length > 0)
+    return runs
+      .filter((run) => !priced.includes(run))
+      .map(({ text }) => text)
+      .join('')
+      .replace(PARTING_ENDS, '');
+  const [{ start, end }] = amounts as [Amount];
+  const [before, after] = [line.text.slice(0, start), line.text.slice(end)];
+  if (after.trim() === '' && /[|·,:–—-]\s*$/.test(before)) return before.replace(PARTING_ENDS, '');
+  if (before.trim() === '' && /^\s*[|·,:–—-]/.test(after)) return after.replace(PARTING_ENDS, '');
+  return line.text;
 }
 
 /**

@@ -11,6 +11,8 @@ export const AWAY = 2;
 const AWAY_TAGS = /^(?:nav|footer|menu|dialog)$/;
 const AWAY_WORDS =
   /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|footer|contentinfo|cookies?|consent|gdpr|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/;
+/** Such a box may hold most of the page's text, and is not the advert for that. */
+const ASKING_WORDS = /\b(?:alert-?dialog|cookies?|consent|gdpr)\b/;
 const BESIDE_TAGS = /^(?:aside|header)$/;
 const BESIDE_WORDS = /\b(?:sidebar|aside|complementary|banner)\b/;
 const WHOLE_TAGS = /^(?:html|body|main)$/;
@@ -29,6 +31,7 @@ export function zonesOf(reading: Reading): Uint8Array {
     for (let at = index; at >= 0 && !hasTitle[at]; at = boxes[at]!.parent) hasTitle[at] = 1;
   }
 
+  const titled = hasTitle.some((has) => has === 1);
   const ofBox = new Uint8Array(boxes.length);
   const inMain = new Uint8Array(boxes.length);
   for (const [index, box] of boxes.entries()) {
@@ -39,8 +42,13 @@ export function zonesOf(reading: Reading): Uint8Array {
     let own = MAIN;
     if (AWAY_TAGS.test(box.tag)) own = box.tag === 'footer' && main ? BESIDE : AWAY;
     else if (BESIDE_TAGS.test(box.tag)) own = box.tag === 'header' && main ? MAIN : BESIDE;
-    else if (box.hint && !hasTitle[index] && !WHOLE_TAGS.test(box.tag) && length(box) < whole * 0.6) {
-      if (AWAY_WORDS.test(box.hint)) own = AWAY;
+    else if (
+      box.hint &&
+      !hasTitle[index] &&
+      !WHOLE_TAGS.test(box.tag) &&
+      (length(box) < whole * 0.6 || (titled && ASKING_WORDS.test(box.hint)))
+    ) {
+      if (AWAY_WORDS.test(box.hint) || ASKING_WORDS.test(box.hint)) own = AWAY;
       else if (BESIDE_WORDS.test(box.hint)) own = BESIDE;
     }
     ofBox[index] = Math.max(above, own);

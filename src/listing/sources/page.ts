@@ -21,6 +21,11 @@ export interface PageFindings {
   advert: number;
 }
 
+/** A short line by which a seller labels something among other words: "Condition: rusty but whole". */
+const PLAIN_ROW = /^[^:]{3,30}:\s[^:]{2,60}$/;
+const isKnown = (text: string): boolean =>
+  ['condition', 'place'].includes(rowLabel(text.slice(0, text.indexOf(':'))) ?? '');
+
 /** What a person sees on the page, as candidates for each field. */
 export function fromPage(page: PageText, windowTitle: string, siteName: string): PageFindings {
   const reading = readingOf(page);
@@ -39,7 +44,9 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
   }
 
   const own = new Set(blocks[0]?.lines);
-  const rows = rowsOf(reading, (line) => own.has(line) || line === reading.titleLine);
+  const isRowOfWords = (line: number) => PLAIN_ROW.test(reading.lines[line]!.text);
+  const isWords = (line: number) => own.has(line) && !(isRowOfWords(line) && isKnown(reading.lines[line]!.text));
+  const rows = rowsOf(reading, (line) => isWords(line) || line === reading.titleLine);
   for (const { label, value } of rows) {
     const field = rowLabel(label);
     // A price row was weighed among the prices already.

@@ -10,7 +10,7 @@ export interface Choice {
 }
 
 const FOR_SALE =
-  /^(?:Product|IndividualProduct|ProductModel|SomeProducts|ProductGroup|Offer|AggregateOffer|Vehicle|Car|CreativeWork|VisualArtwork)$/;
+  /^(?:Product|IndividualProduct|ProductModel|SomeProducts|ProductGroup|Offer|Offering|AggregateOffer|Vehicle|Car|CreativeWork|VisualArtwork)$/;
 const PRODUCT = /^(?:Product|IndividualProduct|ProductModel|SomeProducts|ProductGroup|Vehicle|Car)$/;
 
 const LIST = /^(?:ItemList|OfferCatalog|Collection|CollectionPage|SearchResultsPage)$/;

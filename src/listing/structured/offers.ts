@@ -23,7 +23,7 @@ export function pricesOfOffers(offers: Thing[], source: SourceName, weight: numb
     });
   };
   for (const offer of offers.slice(0, OFFERS_MOST)) {
-    const currency = text(offer, 'priceCurrency');
+    const currency = text(offer, 'priceCurrency', 'currency');
     if (is(offer, /^AggregateOffer$/)) {
       const low = text(offer, 'lowPrice');
       const high = text(offer, 'highPrice');
@@ -36,7 +36,7 @@ export function pricesOfOffers(offers: Thing[], source: SourceName, weight: numb
     }
     add(text(offer, 'price'), currency, undefined, weight);
     if (text(offer, 'price') !== undefined) continue;
-    for (const specification of things(offer, 'priceSpecification')) {
+    for (const specification of [...things(offer, 'priceSpecification'), ...things(offer, 'hasPriceSpecification')]) {
       if (is(specification, /^(?:DeliveryChargeSpecification|PaymentChargeSpecification)$/)) continue;
       if (texts(specification, 'priceType').some((type) => NOT_ASKED.test(type))) continue;
       if (
@@ -45,9 +45,14 @@ export function pricesOfOffers(offers: Thing[], source: SourceName, weight: numb
         )
       )
         continue;
-      const price = text(specification, 'price', 'minPrice');
+      const price = text(specification, 'price', 'hasCurrencyValue', 'minPrice');
       const open = text(specification, 'price') === undefined && text(specification, 'maxPrice') !== undefined;
-      add(price, text(specification, 'priceCurrency') ?? currency, open ? 'from' : undefined, weight - 0.05);
+      add(
+        price,
+        text(specification, 'priceCurrency', 'hasCurrency') ?? currency,
+        open ? 'from' : undefined,
+        weight - 0.05,
+      );
     }
   }
   return found;

@@ -40,9 +40,9 @@ export function candidatesOf(main: Thing, source: SourceName, weight: number): C
     if (value !== undefined && value.trim() !== '') found.push({ field, value, source, weight: worth });
   };
 
-  const isOffer = is(main, /Offer$/);
+  const isOffer = is(main, /Offer(?:ing)?$/);
   const product = isOffer ? (things(main, 'itemOffered')[0] ?? main) : main;
-  const offers = isOffer ? [main] : things(main, 'offers');
+  const offers = isOffer ? [main] : things(main, 'offers').concat(things(main, 'offerDetails'));
   // An offer may hold offers of its own (AggregateOffer); what is said of it may stand on either.
   const inner = offers.flatMap((offer) => things(offer, 'offers')).slice(0, 30);
   const all = [main, product, ...offers, ...inner].filter((thing, index, list) => list.indexOf(thing) === index);
@@ -58,13 +58,14 @@ export function candidatesOf(main: Thing, source: SourceName, weight: number): C
 
   for (const thing of all) {
     for (const serial of texts(thing, 'serialNumber').slice(0, 5)) add('serial', serial);
-    for (const state of thing.get('itemCondition').slice(0, 2)) add('condition', conditionName(state));
+    for (const state of [...thing.get('itemCondition'), ...thing.get('condition')].slice(0, 2))
+      add('condition', conditionName(state));
     add('listedDate', text(thing, 'datePosted', 'datePublished', 'availabilityStarts', 'validFrom'), weight - 0.15);
     for (const at of ['availableAtOrFrom', 'location', 'contentLocation', 'areaServed', 'address'])
       add('place', placeName(thing.get(at)[0]), weight - (at === 'areaServed' ? 0.3 : 0.05));
     for (const seller of [...things(thing, 'seller'), ...things(thing, 'offeredBy')].slice(0, 3))
       add('place', placeName(things(seller, 'address')[0] ?? things(seller, 'location')[0]), weight - 0.2);
-    for (const property of ['image', 'photo', 'primaryImageOfPage'])
+    for (const property of ['image', 'photo', 'primaryImageOfPage', 'depiction'])
       for (const image of thing.get(property).slice(0, 40)) {
         add('photo', typeof image === 'string' ? image : (text(image, 'contentUrl', 'url') ?? image.id ?? undefined));
       }

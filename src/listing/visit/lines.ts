@@ -52,7 +52,12 @@ function lineOf(sight: Sight, parts: Part[], box: number): Line {
     if (text === '' || text.endsWith(' ')) piece = piece.trimStart();
     if (piece === '') continue;
     // Cents that are set high behind the amount ("45" with "00" above) get their point.
-    if (flags & RAISED && /^\d\d\s*$/.test(piece) && /\d$/.test(text)) text += '.';
+    if (/^\d\d\s*$/.test(piece) && /\d$/.test(text) && (flags & RAISED || (isMoney && isRaised(sight, element))))
+      text += '.';
+    // "$200" and "2 bids" in elements side by side are two things.
+    else if (/^\d+\s*\p{L}/u.test(piece) && /\d$/.test(text)) text += ' ';
+    // So are a label and its value, which the style sheet sets apart: <span>Material</span><span>Iron</span>.
+    else if (/\p{Ll}$/u.test(text) && /^\p{Lu}\p{Ll}/u.test(piece)) text += ' ';
     let own = flags & (STRUCK | LINK | CONTROL | BOLD);
     let hint = '';
     if (hasDigit) {
@@ -71,6 +76,9 @@ function lineOf(sight: Sight, parts: Part[], box: number): Line {
   if (runs.length > 1 || runs[0]?.flags || runs[0]?.hint) line.runs = runs.slice(0, 40);
   return line;
 }
+
+const isRaised = (sight: Sight, element: Element): boolean =>
+  /^(?:super|text-top|top)$/.test(sight.style(element, 'vertical-align'));
 
 /** A decoration isn't inherited but drawn through all that is inside: so the elements around count too. */
 function isStruck(sight: Sight, element: Element): boolean {

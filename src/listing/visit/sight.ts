@@ -17,8 +17,12 @@ export interface Sight {
   attributeNames(element: Element): string[];
   /** The elements of the document that a selector matches, in document order; shadow trees have their own. */
   select(selector: string): Iterable<Element> & { length: number };
-  /** An open shadow root, or null. */
+  /** A shadow root, or null; a closed one only where the browser lets extensions see it. */
   shadow(element: Element): Node | null;
+  /** What a template element holds. */
+  templateContent(element: Element): Node | null;
+  /** The document in a frame, or null where it is of another origin. */
+  frameDocument(element: Element): Node | null;
   /** True where `a` stands before `b`. */
   before(a: Node, b: Node): boolean;
   /** The page's address, and the one that its relative addresses are resolved against. */
@@ -42,6 +46,16 @@ function fromPrototype(sample: object, name: string, kind: 'get' | 'value'): Ask
     if (typeof found === 'function') return found as Asked;
   }
   return null;
+}
+
+/** Closed roots are asked for only where there may be one: asking costs more than a getter. */
+const mayBeHost = (tag: string): boolean => tag.includes('-');
+
+/** In the extension's own world Chromium and Firefox show closed roots too, each in its way. */
+function anyShadow(element: Element): Node | null {
+  const { chrome } = globalThis as { chrome?: { dom?: { openOrClosedShadowRoot?: (of: Element) => Node | null } } };
+  const firefox = (element as { openOrClosedShadowRoot?: Node | null }).openOrClosedShadowRoot;
+  return chrome?.dom?.openOrClosedShadowRoot?.(element) ?? firefox ?? null;
 }
 
 /** Questions to the layout, at most. They come after the walk, in one go, so that they cost one style pass. */
@@ -72,6 +86,16 @@ export function lookAt(document: Document, address?: string): Sight {
   // A document that is not in a window, and every document of the command line, has no layout to ask.
   const layout = window !== null && checkVisibility !== null;
 
+  const openShadow = getter<Node | null>(element, 'shadowRoot', null);
+  /** A getter of one kind of element, from its own prototypes; null where there is none, or where it may not be asked. */
+  const ofItsKind = (of: Element, name: string): Node | null => {
+    try {
+      return (fromPrototype(of, name, 'get')?.call(of) as Node | null | undefined) ?? null;
+    } catch {
+      return null;
+    }
+  };
+
   const answers = new WeakMap<Element, boolean>();
   let asked = 0;
   let styled = 0;
@@ -97,7 +121,9 @@ export function lookAt(document: Document, address?: string): Sight {
     hasAttributes: (of) => (hasAttributes ? (hasAttributes.call(of) as boolean) : false),
     attributeNames: (of) => (attributeNames ? (attributeNames.call(of) as string[]) : []),
     select: (selector) => (select ? (select.call(document, selector) as NodeListOf<Element>) : []),
-    shadow: getter<Node | null>(element, 'shadowRoot', null),
+    shadow: (of) => openShadow(of) ?? (mayBeHost(tag(of)) ? anyShadow(of) : null),
+    templateContent: (of) => ofItsKind(of, 'content'),
+    frameDocument: (of) => ofItsKind(of, 'contentDocument'),
     before: (a, b) => compare !== null && ((compare.call(a, b) as number) & 4) !== 0,
     address: address ?? getter<string>(document, 'URL', '')(document),
     base: address ?? getter<string>(document, 'baseURI', '')(document),

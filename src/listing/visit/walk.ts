@@ -1,4 +1,18 @@
 import { BOLD, type Box, CONTROL, LINK, RAISED, STRUCK } from '../types';
+import {
+  BLOCK_STYLE,
+  BLOCKS,
+  HEADS,
+  HIDING,
+  PRE_STYLE,
+  RAISED_CLASS,
+  SET_HIGH,
+  SILENT,
+  STRIKES,
+  STRIKING,
+  UNSEEN_CLASS,
+  WAITING,
+} from './elements';
 import type { Sight } from './sight';
 
 const KEEPS_BREAKS = 32;
@@ -33,43 +47,38 @@ export interface Walk {
   ids: Map<string, Element>;
   /** Index of the first line of the first h1, or 0. */
   title: number;
+  /** Script elements that may hold the page's state: those without an address. */
+  scripts: Element[];
+  /** Addresses of frames that show something of another origin. */
+  unread: string[];
   /** How many nodes were read. */
   nodes: number;
   /** The page had more nodes than are read. */
   cut: boolean;
 }
 
-const words = (text: string) => new Set(text.split(' '));
-const BLOCKS = words(
-  'address article aside blockquote body caption center dd details dialog dir div dl dt fieldset figcaption figure footer form h1 h2 h3 h4 h5 h6 header hgroup hr html legend li main menu nav ol p pre search section summary table tbody td tfoot th thead tr ul button',
-);
-const SILENT = words(
-  'br img meta title link base style noscript template svg math canvas iframe object embed video audio select textarea datalist noembed noframes',
-);
-const HEADS = words('meta title link base');
-const STRIKING = words('del s strike');
-
-const HIDING = /(?:display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse))/i;
-const STRIKES = /text-decoration[^;]*line-through/i;
-const BLOCK_STYLE = /display\s*:\s*(?:block|flex|grid|list-item|table)/i;
-const PRE_STYLE = /white-space\s*:\s*(?:pre\b|pre-|break-spaces)/i;
-const RAISED_CLASS = /\b(?:cents?|fraction|decimals?)\b/i;
-/** For readers of screens only: not visible, though no attribute says so. */
-const UNSEEN_CLASS = /(?:^|\s)(?:sr-only|visually-?hidden|screen-reader(?:-text|-only)?)(?:\s|$)/i;
-/** A dialog that waits: hidden from everybody as long as aria-hidden says so. Other aria-hidden text is seen. */
-const WAITING = /\b(?:dialog|modal|popup|drawer|tooltip|menu)\b/i;
-
 /** More nodes than any advert needs; what comes after is not read. */
 const NODES_MOST = 400_000;
+
+/** A document's own frames and their frames. */
+const FRAMES_MOST = 20;
+const UNREAD_MOST = 10;
 
 /** Characters of a style or class that are looked at. */
 const NAMES_MOST = 1000;
 
+/** A shadow tree: its host's own children are seen where it has slots for them, and nowhere else. */
+interface Tree {
+  host: Element;
+  outer: Tree | null;
+}
+
 interface Frame {
   element: Element;
   next: Node | null;
-  /** Children of the element itself, after those of its shadow root. */
-  later: Node | null;
+  /** What comes after `next`, where that is not its sibling: the nodes of a slot. */
+  rest: Node[] | null;
+  tree: Tree | null;
   flags: number;
   box: number;
   opened: boolean;
@@ -88,10 +97,13 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     scopes: [],
     ids: new Map(),
     title: -1,
+    scripts: [],
+    unread: [],
     nodes: 0,
     cut: false,
   };
   const { lines, boxes } = out;
+  let frames = FRAMES_MOST;
   const stack: Frame[] = [];
   let parts: Part[] = [];
 
@@ -116,6 +128,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     let flags = around?.flags ?? 0;
     let box = around?.box ?? -1;
     let link = around?.link ?? null;
+    let tree = around?.tree ?? null;
     let block = BLOCKS.has(tag) || tag.includes('-') || box < 0;
     let hint = '';
     let level = 0;
@@ -123,6 +136,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
 
     if (tag === 'script') {
       if (/^\s*application\/ld\+json/i.test(get('type') ?? '')) out.linkedData.push(element);
+      else if (get('src') === null) out.scripts.push(element);
       return;
     }
     if (sight.hasAttributes(element)) {
@@ -133,6 +147,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       if (style) {
         if (HIDING.test(style)) flags |= HIDDEN;
         if (STRIKES.test(style)) flags |= STRUCK;
+        if (SET_HIGH.test(style)) flags |= RAISED;
         if (PRE_STYLE.test(style)) flags |= KEEPS_BREAKS;
         if (BLOCK_STYLE.test(style)) block = true;
       }
@@ -163,7 +178,18 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     else if (tag === 'br') endLine();
     else if (tag === 'time') out.times.push({ element, line: lines.length });
     else if (tag === 'img' && !(flags & HIDDEN)) out.images.push({ element, box, line: lines.length, link });
-    if (SILENT.has(tag)) return;
+    const inner = tag === 'iframe' && !(flags & HIDDEN) && frames-- > 0 ? insideOf(element) : null;
+    if (inner) block = true;
+    else if (tag === 'template' && around && get('shadowrootmode') !== null) {
+      // A shadow root as it is written in a stored page; the rest of its host's children come by its slots.
+      const content = sight.templateContent(element);
+      if (!content) return;
+      tree = { host: around.element, outer: tree };
+      around.next = null;
+      around.rest = null;
+      stack.push({ ...around, next: sight.firstChild(content), rest: null, tree, opened: false });
+      return;
+    } else if (SILENT.has(tag)) return;
 
     if (block) {
       endLine();
@@ -174,26 +200,47 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       boxes.push({ tag, parent: box, from: lines.length, to: lines.length, hint, ...(level ? { level } : {}) });
       box = boxes.length - 1;
     }
-    const first = sight.firstChild(element);
-    const shadow = sight.shadow(element);
-    stack.push({
-      element,
-      next: shadow ? sight.firstChild(shadow) : first,
-      later: shadow ? first : null,
-      flags,
-      box,
-      opened: block,
-      link,
-    });
+    const frame: Frame = { element, next: null, rest: null, tree, flags, box, opened: block, link };
+    const shadow = inner ?? sight.shadow(element);
+    if (shadow) {
+      frame.next = sight.firstChild(shadow);
+      if (!inner) frame.tree = { host: element, outer: tree };
+    } else {
+      const assigned = tag === 'slot' && tree ? slotted(tree.host, get('name') ?? '') : [];
+      if (assigned.length > 0) {
+        frame.rest = assigned;
+        frame.next = assigned.shift()!;
+        frame.tree = tree!.outer;
+      } else frame.next = sight.firstChild(element);
+    }
+    stack.push(frame);
+  };
+
+  /** The document inside a frame that is seen and of this page's origin, or null. */
+  const insideOf = (element: Element): Node | null => {
+    const inside = sight.shown(element) ? sight.frameDocument(element) : null;
+    const address = sight.attribute(element, 'src') ?? '';
+    if (!inside && /^(?:https?:)?\/\//.test(address) && out.unread.length < UNREAD_MOST && sight.shown(element))
+      out.unread.push(address);
+    return inside;
+  };
+
+  /** The children of a host that a slot of its shadow tree shows. */
+  const slotted = (host: Element, name: string): Node[] => {
+    const assigned: Node[] = [];
+    for (let child = sight.firstChild(host); child; child = sight.nextSibling(child)) {
+      const type = sight.nodeType(child);
+      if (type === 1 && sight.tag(child as Element) === 'template') continue;
+      const wanted = type === 1 ? (sight.attribute(child as Element, 'slot') ?? '') : '';
+      if ((type === 1 || type === 3) && wanted === name) assigned.push(child);
+    }
+    return assigned;
   };
 
   if (from) open(from);
   for (let frame = stack.at(-1); frame; frame = stack.at(-1)) {
     const node = frame.next;
-    if (node === null && frame.later) {
-      frame.next = frame.later;
-      frame.later = null;
-    } else if (node === null || out.nodes >= most) {
+    if (node === null || out.nodes >= most) {
       if (node) out.cut = true;
       if (frame.opened) {
         endLine();
@@ -202,7 +249,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       stack.pop();
     } else {
       out.nodes++;
-      frame.next = sight.nextSibling(node);
+      frame.next = frame.rest ? (frame.rest.shift() ?? null) : sight.nextSibling(node);
       const type = sight.nodeType(node);
       if (type === 3) say(sight.data(node), frame);
       else if (type === 1) open(node as Element, frame);

@@ -106,6 +106,15 @@ describe('what a hostile page can do', () => {
         (n) =>
           `<div itemscope itemtype="https://schema.org/Product"><p itemprop="name">${n} ${'ж'.repeat(200)}</p></div>`,
       ) +
+      each(
+        40,
+        (n) => `<script>x(${JSON.stringify({ title: `ж${n}`, description: 'ж'.repeat(9000), price: n })})</script>`,
+      ) +
+      each(
+        400,
+        (n) => `<p vocab="https://schema.org/" typeof="Product"><b property="name">${n} ${'ж'.repeat(200)}</b></p>`,
+      ) +
+      each(20, (n) => `<iframe src="https://else.example/${n}${'e'.repeat(900)}"></iframe>`) +
       each(600, (n) => `<img src="/p${n}-${'p'.repeat(900)}.jpg"><time datetime="2024-01-${n}">x</time>`) +
       each(
         3000,

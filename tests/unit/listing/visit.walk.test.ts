@@ -39,6 +39,8 @@ const sightOf = (root: Made): Sight => {
     attributeNames: () => [],
     select: () => [],
     shadow: () => null,
+    templateContent: () => null,
+    frameDocument: () => null,
     before: () => false,
     address: '',
     base: '',

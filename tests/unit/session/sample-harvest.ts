@@ -11,6 +11,7 @@ export function sampleHarvest(change: Partial<Harvest> = {}): Harvest {
     jsonLd: ['{"@type":"Product","name":"Corvane 6 sewing machine"}'],
     items: [{ types: ['https://schema.org/Product'], id: null, properties: [['offers', 1]], top: true }],
     rdfa: [{ parent: -1, tag: 'p', attributes: [['property', 'name']], text: 'Corvane 6' }],
+    state: [{ depth: 2, siblings: 1, json: '{"title":"Corvane 6"}' }],
     page: {
       lines: [
         { text: 'Corvane 6 sewing machine', box: 0 },
@@ -23,6 +24,7 @@ export function sampleHarvest(change: Partial<Harvest> = {}): Harvest {
       pictures: [{ address: 'https://market.example/1.jpg', box: 1, line: 2, linked: false }],
       times: [{ value: '2026-05-01', line: 2 }],
     },
+    unread: ['https://else.example/frame'],
     cut: false,
     ...change,
   };
