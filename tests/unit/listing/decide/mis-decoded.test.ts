@@ -16,7 +16,11 @@ describe('text that was decoded wrongly', () => {
 
   it('comes back whatever it was', () => {
     const text = fc.string({ unit: fc.constantFrom('a', ' ', 'é', 'ß', '£', '€', '’', '–', 'ж', '½', '😀') });
-    fc.assert(fc.property(text, (whole) => expect(wellDecoded(broken(whole))).toBe(whole)));
+    fc.assert(
+      fc.property(text, (whole) => {
+        expect(wellDecoded(broken(whole))).toBe(whole);
+      }),
+    );
   });
 
   it.each(['Âge', 'Ça va', 'Ärger', 'Ñandú, Über, Åse', 'ÀÉÎ', 'â la', 'naïve', '5 °C'])(
