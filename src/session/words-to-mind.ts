@@ -25,9 +25,11 @@ export function wordsToMind(model: ModelKnown, knowledge: Knowledge): MindedWord
   const ranked = packsOfKind(model, knowledge).flatMap(({ id, wording }) =>
     wording.map((entry) => ({ entry, rank: rankOf(entry, id) })),
   );
-  return [0, 1, 2]
-    .flatMap((wanted) => ranked.flatMap(({ entry, rank }) => (rank === wanted ? minded(entry) : [])))
-    .slice(0, MOST);
+  const found = [0, 1, 2].flatMap((wanted) =>
+    ranked.flatMap(({ entry, rank }) => (rank === wanted ? minded(entry) : [])),
+  );
+  // A club may weigh a word that the trade weighs too: the first of them is the more telling one.
+  return found.filter(({ words }, i) => found.findIndex((one) => one.words === words) === i).slice(0, MOST);
 
   function rankOf({ means, mind, never }: Wording, pack: string): number {
     if (means && 'attribute' in means) {

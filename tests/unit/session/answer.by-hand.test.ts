@@ -60,6 +60,13 @@ describe('the answer about a machine that somebody has before them', () => {
     expect(answer(shuttle, both).kind?.mind).toEqual(answer(shuttle).kind?.mind);
   });
 
+  it('weighs no word twice', () => {
+    const { kind } = answer(seen(), both, { serial: 'KD 439114', text: 'Grindlewade' });
+    const words = kind?.mind.map((each) => each.words) ?? [];
+    expect(words).toContain('industrial');
+    expect(new Set(words).size).toBe(words.length);
+  });
+
   it('says no caution twice', () => {
     const { audit, kind } = answer(shuttle);
     const found = audit.findings.map(({ text }) => text);
