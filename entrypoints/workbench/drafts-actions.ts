@@ -1,9 +1,10 @@
 import { putDraft, readDrafts, removeDraft } from '../../src/keep/drafts';
 import type { KeptDraft } from '../../src/keep/schema';
-import { draftText, isBlank } from '../../src/session/drafts';
+import { draftsFollowed, draftText, isBlank } from '../../src/session/drafts';
 import { NOTHING_SEEN, type Seen, withoutSeen, withSeen } from '../../src/session/seen';
 import type { DraftsActions, DraftsState } from '../../src/view/workbench/DraftsRoom';
 import { copyText } from '../shared/copy-text';
+import { announce } from '../shared/follow-messages';
 import { withKeep } from '../shared/keep';
 import { seenStore } from '../shared/seen-store';
 import { today } from '../shared/today';
@@ -20,7 +21,7 @@ export function draftsActions(
   engine: BenchEngine,
   state: () => DraftsState,
   show: (change: Partial<DraftsState>) => void,
-): { actions: DraftsActions; start: () => void; packsChanged: () => void } {
+): { actions: DraftsActions; start: () => void; packsChanged: () => void; follow: () => void } {
   let pause: ReturnType<typeof setTimeout> | undefined;
   /** The draft whose last words are not kept yet. */
   let unkept: KeptDraft | null = null;
@@ -35,7 +36,13 @@ export function draftsActions(
     if (state().isPrivate) return show({ kept: 'not' });
     const done = await withKeep((db) => putDraft(db, draft));
     if (!done.ok) return show({ trouble: done.trouble, kept: 'not' });
+    tellOthers();
     if (unkept === null && state().chosen === draft.id) show({ kept: 'kept', trouble: null });
+  }
+
+  /** Other windows show it too; of a private window nobody hears. */
+  function tellOthers(): void {
+    if (!state().isPrivate) announce({ type: 'drafts-changed' });
   }
 
   async function audit(): Promise<void> {
@@ -83,13 +90,13 @@ export function draftsActions(
       const { chosen: id, seen } = state();
       if (id === null) return;
       nowSeen(withSeen(seen, attribute, value));
-      void store.put(id, attribute, value);
+      void store.put(id, attribute, value).then((kept) => kept && tellOthers());
     },
     takeBack(attribute) {
       const { chosen: id, seen } = state();
       if (id === null) return;
       nowSeen(withoutSeen(seen, attribute));
-      void store.remove(id, attribute);
+      void store.remove(id, attribute).then((kept) => kept && tellOthers());
     },
     write(field, value) {
       const before = chosen();
@@ -113,6 +120,7 @@ export function draftsActions(
       const removed = state().drafts?.find((draft) => draft.id === id);
       const done = state().isPrivate ? { ok: true as const } : await withKeep((db) => removeDraft(db, id));
       if (!done.ok) return show({ trouble: done.trouble });
+      tellOthers();
       const drafts = state().drafts?.filter((draft) => draft.id !== id) ?? [];
       const next = state().chosen === id ? { chosen: null, answered: null } : {};
       show({ drafts, removed: removed && !isBlank(removed.draft) ? removed : null, ...next });
@@ -122,6 +130,7 @@ export function draftsActions(
       if (!back) return;
       const done = state().isPrivate ? { ok: true as const } : await withKeep((db) => putDraft(db, back));
       if (!done.ok) return show({ trouble: done.trouble });
+      tellOthers();
       show({ drafts: [back, ...(state().drafts ?? [])], removed: null });
     },
   };
@@ -132,6 +141,18 @@ export function draftsActions(
   return {
     actions,
     packsChanged: () => void audit(),
+    /** Another window has changed drafts: they are shown as they are by now, save the one that is being typed here. */
+    async follow() {
+      const read = state().isPrivate ? null : await withKeep(readDrafts);
+      if (!read?.ok) return;
+      const { drafts, chosen: id } = state();
+      const now = draftsFollowed(drafts ?? [], read.value, unkept);
+      const isThere = now.some((draft) => draft.id === id);
+      const seen = isThere && id !== null ? await store.read(id) : NOTHING_SEEN;
+      if (state().chosen !== id) return;
+      show({ drafts: now, seen, ...(isThere ? {} : { chosen: null, answered: null }) });
+      void audit();
+    },
     async start() {
       const read = await withKeep(readDrafts);
       if (read.ok) show({ drafts: [...(state().drafts ?? []), ...read.value] });

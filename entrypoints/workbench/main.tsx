@@ -12,6 +12,7 @@ import { NOTHING_SEEN } from '../../src/session/seen';
 import { workbenchTexts } from '../../src/text/catalogue/workbench';
 import { roomOf } from '../../src/view/workbench/rooms';
 import { type BenchState, Workbench } from '../../src/view/workbench/Workbench';
+import { onDraftsChanged, onPacksChanged } from '../shared/follow-messages';
 import { whenOutdated } from '../shared/when-outdated';
 import { startBenchEngine } from './bench-engine';
 import { draftsActions } from './drafts-actions';
@@ -73,6 +74,8 @@ addEventListener('hashchange', () => {
   show({ room: roomOf(location.hash) });
   scrollTo(0, 0);
 });
+onPacksChanged(packs.follow);
+onDraftsChanged(drafts.follow);
 show({});
 packs.start();
 drafts.start();

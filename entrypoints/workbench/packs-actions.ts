@@ -1,10 +1,9 @@
-import { browser } from 'wxt/browser';
 import type { Database } from '../../src/keep/open';
 import { type Removed, removePack, restorePack, switchPack } from '../../src/keep/packs';
 import type { Kept } from '../../src/keep/trouble';
-import type { Message } from '../../src/session/messages';
 import { type PackCard, titleOf } from '../../src/session/pack-card';
 import type { PacksActions, PacksState } from '../../src/view/workbench/PacksRoom';
+import { announce } from '../shared/follow-messages';
 import { withKeep } from '../shared/keep';
 import type { BenchEngine } from './bench-engine';
 import { type Installing, installInThread } from './installing';
@@ -18,35 +17,37 @@ export function packsActions(
   engine: BenchEngine,
   show: (change: Partial<PacksState>) => void,
   changed: () => void,
-): { actions: PacksActions; start: () => void } {
+): { actions: PacksActions; start: () => void; follow: () => void } {
   let shelf: readonly PackCard[] = [];
   let lastRemoved: (Removed & { title: string }) | null = null;
   let installing: Installing | null = null;
 
-  /** @param leaving the id of a pack that is not expected to be there any more */
-  async function reload(leaving?: string): Promise<void> {
+  /** @param mayLeave whether that pack may be there no more: whoever took it away knows */
+  async function reload(mayLeave: (id: string) => boolean): Promise<void> {
     const read = await engine.ask({ about: 'shelf' });
     if (!read.ok) return show({ trouble: read.trouble });
     const there = new Set(read.value.map(({ id }) => id));
-    const gone = shelf.some(({ id }) => id !== leaving && !there.has(id));
+    const gone = shelf.some(({ id }) => !mayLeave(id) && !there.has(id));
     shelf = read.value;
     show({ shelf, trouble: gone ? 'gone' : null });
   }
 
-  /** The engine and the panels read the packs anew, then the shelf is shown as it is by now. */
-  async function announce(leaving?: string): Promise<void> {
+  /** The engine and all other pages read the packs anew, then the shelf is shown as it is by now. */
+  async function readAnew(leaving?: string): Promise<void> {
+    announce({ type: 'packs-changed' });
+    await followed((id) => id === leaving);
+  }
+
+  async function followed(mayLeave: (id: string) => boolean): Promise<void> {
     engine.packsChanged();
-    const message: Message = { type: 'packs-changed' };
-    // Nobody listening is no harm: a panel reads the packs when it opens.
-    browser.runtime.sendMessage(message).catch(() => {});
     changed();
-    await reload(leaving);
+    await reload(mayLeave);
   }
 
   /** Does something to what is kept; a trouble is shown and nothing else changes. */
   async function change<T>(work: (db: Database) => Promise<Kept<T>>, leaving?: string): Promise<Kept<T>> {
     const done = await withKeep(work);
-    if (done.ok) await announce(leaving);
+    if (done.ok) await readAnew(leaving);
     else show({ trouble: done.trouble });
     return done;
   }
@@ -59,7 +60,7 @@ export function packsActions(
       show({ outcome: { state: 'reading', file: first.name, done: 0, all: first.size } });
       installing = installInThread(files, async (step) => {
         if (step.state === 'trouble') return show({ outcome: { state: 'none' }, trouble: step.trouble });
-        if (step.state === 'installed') await announce();
+        if (step.state === 'installed') await readAnew();
         show({ outcome: step });
       });
     },
@@ -87,5 +88,10 @@ export function packsActions(
       show({ removed: null });
     },
   };
-  return { actions, start: () => void reload() };
+  return {
+    actions,
+    start: () => void reload(() => true),
+    // What another window has taken away is not lost: somebody wanted it so.
+    follow: () => void followed(() => true),
+  };
 }

@@ -1,3 +1,4 @@
+import type { KeptDraft } from '../keep/schema';
 import type { Draft } from '../listing/types';
 import { draftRoomTexts as texts } from '../text/catalogue/draft-room';
 
@@ -22,4 +23,18 @@ export function draftText(draft: Draft): string {
     of(field) === '' ? '' : texts.row(texts.fields[field], of(field));
   const rows = [row('priceText'), row('conditionText'), row('serialText')].filter(Boolean).join('\n');
   return `${[of('title'), of('description'), rows].filter(Boolean).join('\n\n')}\n`;
+}
+
+/**
+ * The drafts that are shown, once another window has changed those that are kept: what is kept by now, and of this
+ * window's own the one that is still being typed, and those in which nothing has been written yet.
+ */
+export function draftsFollowed(
+  shown: readonly KeptDraft[],
+  kept: readonly KeptDraft[],
+  typed: KeptDraft | null,
+): KeptDraft[] {
+  const isKept = (id: string) => kept.some((draft) => draft.id === id);
+  const own = shown.filter(({ id, draft }) => !isKept(id) && (id === typed?.id || isBlank(draft)));
+  return [...own, ...kept].map((draft) => (draft.id === typed?.id ? typed : draft));
 }

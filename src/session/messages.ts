@@ -13,13 +13,16 @@ export const Mark = z.object({
   something: z.boolean(),
 });
 
-/** Workbench to panel: packs were installed, removed or switched. */
+/** Workbench to panels and other workbenches: packs were installed, removed or switched. */
 export const PacksChanged = z.object({ type: z.literal('packs-changed') });
 
 /** Panel to panels of other windows: what was seen of a page has changed. */
 export const SeenChanged = z.object({ type: z.literal('seen-changed'), about: z.string().check(z.maxLength(4_000)) });
 
-export const Message = z.discriminatedUnion('type', [Mark, PacksChanged, SeenChanged]);
+/** Workbench to other workbenches: drafts were written, removed or put back, or something was seen of one. */
+export const DraftsChanged = z.object({ type: z.literal('drafts-changed') });
+
+export const Message = z.discriminatedUnion('type', [Mark, PacksChanged, SeenChanged, DraftsChanged]);
 export type Message = z.infer<typeof Message>;
 
 /** Who sent a message, as the browser says it. */

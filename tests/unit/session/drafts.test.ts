@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { draftName, draftText, isBlank } from '../../../src/session/drafts';
+import { draftName, draftsFollowed, draftText, isBlank } from '../../../src/session/drafts';
 import { draftRoomTexts as texts } from '../../../src/text/catalogue/draft-room';
 
 describe('a draft', () => {
@@ -19,5 +19,27 @@ describe('a draft', () => {
   it('is blank while nothing but spaces is written', () => {
     expect(isBlank({ title: ' \n' })).toBe(true);
     expect(isBlank({ priceText: '1' })).toBe(false);
+  });
+});
+
+describe('drafts that another window changes', () => {
+  const draft = (id: string, title: string, changedAt = '2026-06-01T10:00:00.000Z') => ({
+    id,
+    draft: { title },
+    changedAt,
+  });
+  const shown = [draft('new', ''), draft('a', 'A'), draft('b', 'B')];
+  const titles = (drafts: ReturnType<typeof draftsFollowed>) =>
+    drafts.map(({ id, draft: { title } }) => `${id} ${title}`);
+
+  it('are shown as they are kept by now, in that order', () => {
+    const kept = [draft('c', 'C'), draft('b', 'B, changed')];
+    expect(titles(draftsFollowed(shown, kept, null))).toEqual(['new ', 'c C', 'b B, changed']);
+  });
+
+  it('never take away what is being typed here, changed or removed there', () => {
+    const typed = draft('b', 'B, typed');
+    expect(titles(draftsFollowed(shown, [draft('b', 'B, changed')], typed))).toEqual(['new ', 'b B, typed']);
+    expect(titles(draftsFollowed(shown, [], typed))).toEqual(['new ', 'b B, typed']);
   });
 });

@@ -8,7 +8,8 @@ const ourPage = { id: 'ours', url: 'chrome-extension://ours/sidepanel.html' };
 describe('messages', () => {
   it('are taken from our own pages', () => {
     expect(messageFrom(mark, ourPage, we)).toEqual(mark);
-    expect(messageFrom({ type: 'packs-changed' }, ourPage, we)).toEqual({ type: 'packs-changed' });
+    for (const type of ['packs-changed', 'drafts-changed'])
+      expect(messageFrom({ type }, ourPage, we)).toEqual({ type });
   });
 
   it.each([
