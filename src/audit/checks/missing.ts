@@ -22,12 +22,10 @@ export function missing(auditCase: AuditCase): Finding[] {
   if (hasTables && open.delete('serial')) out.push(finding('serial', texts.serial, texts.serialAsk));
   for (const { pack, entry } of photographsWanted(auditCase, open, spokenOf)) {
     for (const name of entry.names ?? []) open.delete(name);
-    const tells = say(entry.tells);
     const source = pack.citations.get(entry.source ?? '') ?? null;
+    const text = texts.photograph(say(entry.label), say(entry.tells));
     out.push(
-      finding(`${pack.id}/${entry.id}`, texts.photograph(say(entry.label), tells), say(entry.ask), [
-        { pack: pack.id, entry: entry.id, text: tells, source },
-      ]),
+      finding(`${pack.id}/${entry.id}`, text, say(entry.ask), [{ pack: pack.id, entry: entry.id, text, source }]),
     );
   }
   if (open.has('serial')) out.push(finding('serial', texts.serial, texts.serialAsk));
