@@ -101,11 +101,13 @@ it('takes an answer back, and begins again', async () => {
   await bench.keyboard.press('Enter');
   await bench.locator('[data-seen="trade/loading"]').waitFor({ state: 'detached' });
   await settled();
+  expect(await focused()).toBe('question');
   await tabTo('[data-part="start-again"]');
   await bench.keyboard.press('Enter');
   await bench.locator('[data-part="outcome"]').waitFor({ state: 'detached' });
   await settled();
   expect(await asked()).toBe('trade/loading');
+  expect(await focused()).toBe('question');
   expect(await bench.locator('[data-seen]').count()).toBe(0);
 });
 

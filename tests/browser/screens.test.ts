@@ -90,6 +90,18 @@ it('a panel that has outlived its program says so, and what to press', async () 
   await page.close();
 });
 
+it('a workbench that has outlived its program says so, and offers to reload', async () => {
+  const bench = await room.browser.openTab(room.browser.addressOf('workbench.html'));
+  await bench.waitForSelector('[data-pack-id]', { state: 'attached' });
+  await bench.evaluate(() => void Promise.reject(new Error('Extension context invalidated.')));
+  await bench.waitForSelector('[data-screen="outdated"]', { state: 'attached' });
+  expect(await bench.evaluate(() => document.body.textContent)).toContain(outdatedTexts.workbench);
+  await expectAccessible(bench);
+  await bench.click('button');
+  await bench.waitForSelector('[data-pack-id]', { state: 'attached' });
+  await bench.close();
+});
+
 it('none of this made an error, save the one that was made on purpose', async () => {
   const errors = await seenErrors(room.browser);
   expect(errors.filter(({ text }) => !text.includes('context invalidated'))).toEqual([]);

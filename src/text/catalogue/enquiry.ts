@@ -16,7 +16,6 @@ export const enquiryTexts = {
   kind: 'About this kind',
   cautions: 'To mind',
   toAsk: 'What to ask, or to have photographed',
-  again: 'Start again',
   broken:
     'Something went wrong inside Bedplate while it compared this machine with the packs. Take the last answer back, or start again.',
 

@@ -68,6 +68,7 @@ export const likelyTexts = {
     done: 'There is no further question that would tell more.',
     seen: 'What you have seen',
     takeBack: 'Take back',
+    again: 'Start again',
     notTold: 'can’t tell',
     kept: 'Kept with this advert in this browser.',
     keptDraft: 'Kept with this draft in this browser.',

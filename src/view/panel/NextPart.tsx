@@ -1,4 +1,3 @@
-import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { AnswerOption, NextEvidence } from '../../audit/types';
 import type { SeenValue } from '../../session/seen';
@@ -28,8 +27,8 @@ export interface NextProps {
   keptNote: string | null;
   onSaw: (attribute: string, value: SeenValue) => void;
   onTakeBack: (attribute: string) => void;
-  /** What stands below what has been answered. */
-  children?: ComponentChildren;
+  /** Forgets all that was said; null or left out where that isn't offered. */
+  onAgain?: (() => void) | null;
 }
 
 /** The question that is asked now: the most telling one that can be answered by choosing, or that of `first`. */
@@ -44,29 +43,45 @@ export function NextPart({ next, seen, words, pending, keptNote, onSaw, onTakeBa
   const heading = useRef<HTMLHeadingElement>(null);
   const answered = useRef(false);
   const asked = `${question?.attribute} ${seen.length}`;
-  // The button that was pressed is gone by then: who works by keyboard goes on at the next question, not at the top.
+  // The button that was pressed is gone by then: whoever works by keyboard goes on at the next question, not at the top.
   useEffect(() => {
     if (answered.current && asked) heading.current?.focus();
     answered.current = false;
   }, [asked]);
-  if (!question && seen.length === 0 && !rest.children) return null;
-  const saw = (attribute: string, value: SeenValue) => {
+  if (!question && seen.length === 0 && !rest.onAgain) return null;
+  const change = (make: () => void) => {
     if (pending) return;
     answered.current = true;
-    onSaw(attribute, value);
+    make();
   };
   return (
     <section class="group" data-part="settle" aria-labelledby="settle" aria-busy={pending}>
       <h2 id="settle">{rest.heading ?? texts.heading}</h2>
       {question ? (
-        <Question question={question} words={words} heading={heading} onSaw={saw} />
+        <Question
+          question={question}
+          words={words}
+          heading={heading}
+          onSaw={(...said) => change(() => onSaw(...said))}
+        />
       ) : (
         <h3 class="question" ref={heading} tabIndex={-1}>
           {texts.done}
         </h3>
       )}
-      <SeenList seen={seen} keptNote={keptNote} onTakeBack={(attribute) => !pending && onTakeBack(attribute)} />
-      {rest.children}
+      <SeenList seen={seen} keptNote={keptNote} onTakeBack={(attribute) => change(() => onTakeBack(attribute))} />
+      {rest.onAgain && (
+        <p class="below">
+          <button
+            type="button"
+            class="button plain"
+            data-part="start-again"
+            onClick={() => change(() => rest.onAgain?.())}
+          >
+            {texts.again}
+          </button>
+        </p>
+      )}
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import type { Answer } from '../../session/answer';
 import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
+import { likelyTexts } from '../../text/catalogue/likely';
 import { NextPart } from '../panel/NextPart';
 import type { EnquiryActions } from './EnquiryRoom';
 
@@ -17,13 +18,6 @@ interface Props {
 
 /** A machine by what can be seen of it: one question at a time. */
 export function MachinePart({ answer, pending, begun, first, actions }: Props) {
-  const again = begun && (
-    <p class="below">
-      <button type="button" class="button plain" data-part="start-again" onClick={() => actions.startAgain()}>
-        {texts.again}
-      </button>
-    </p>
-  );
   return (
     <div class="machine" data-part="machine" data-pending={String(pending)}>
       {!answer && <p class="group">{texts.asking}</p>}
@@ -32,7 +26,11 @@ export function MachinePart({ answer, pending, begun, first, actions }: Props) {
           <p role="alert" class="trouble" data-part="broken">
             {texts.broken}
           </p>
-          {again}
+          <p class="below">
+            <button type="button" class="button plain" data-part="start-again" onClick={() => actions.startAgain()}>
+              {likelyTexts.settle.again}
+            </button>
+          </p>
         </>
       )}
       {answer?.ok && (
@@ -46,9 +44,8 @@ export function MachinePart({ answer, pending, begun, first, actions }: Props) {
           keptNote={null}
           onSaw={actions.saw}
           onTakeBack={actions.takeBack}
-        >
-          {again}
-        </NextPart>
+          onAgain={begun ? () => actions.startAgain() : null}
+        />
       )}
     </div>
   );

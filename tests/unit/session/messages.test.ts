@@ -10,6 +10,8 @@ describe('messages', () => {
     expect(messageFrom(mark, ourPage, we)).toEqual(mark);
     for (const type of ['packs-changed', 'drafts-changed'])
       expect(messageFrom({ type }, ourPage, we)).toEqual({ type });
+    const seen = { type: 'seen-changed', about: 'https://market.example/1' };
+    expect(messageFrom(seen, ourPage, we)).toEqual(seen);
   });
 
   it.each([
@@ -31,6 +33,8 @@ describe('messages', () => {
     ['a tab that is no number', { ...mark, tab: '2' }],
     ['a missing part', { type: 'mark', window: 1, tab: 2 }],
     ['a list', [mark]],
+    ['about nothing', { type: 'seen-changed' }],
+    ['about more than an address', { type: 'seen-changed', about: 'x'.repeat(4_001) }],
   ])('are ignored when they are %s', (_what, value) => {
     expect(messageFrom(value, ourPage, we)).toBeNull();
   });

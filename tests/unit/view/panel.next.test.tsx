@@ -89,6 +89,22 @@ describe('the question that would settle it', () => {
     expect(document.activeElement?.textContent).toBe('What can you see of this: shank?');
   });
 
+  it('has the focus as well when an answer is taken back, and when all begins again', () => {
+    display([sampleNext()], { seen });
+    root.querySelector<HTMLButtonElement>('.seen button')?.click();
+    display([sampleNext()], { seen: seen.slice(1) });
+    expect(document.activeElement?.className).toBe('question');
+    (document.activeElement as HTMLElement).blur();
+    let again = 0;
+    const onAgain = () => {
+      again += 1;
+    };
+    display([sampleNext()], { seen, onAgain });
+    part('start-again')?.click();
+    display([sampleNext()], { onAgain });
+    expect([again, document.activeElement?.className]).toEqual([1, 'question']);
+  });
+
   it('leaves the focus alone where somebody else changed something', () => {
     display([sampleNext()]);
     display([sampleNext({ attribute: 'club/shank', name: 'shank' })]);

@@ -44,6 +44,12 @@ const SCHEMES = "the id of one of this pack's schemes, or of the pack it extends
 const GRADES = "the id of one of this pack's grades, or of the pack it extends";
 
 const dangling: [string, Change, string, string][] = [
+  [
+    'the attribute that is asked about first',
+    (p) => (p.about.covers.first = 'nowhere'),
+    'about.covers.first',
+    ATTRIBUTES,
+  ],
   ['a family', (p) => (model(p).family = 'nowhere'), 'models[0].family', FAMILIES],
   ['a type', (p) => (model(p).type = 'nowhere'), 'models[0].type', MODELS],
   ['an attribute of a fact', (p) => (model(p).facts = { nowhere: 'x' }), 'models[0].facts.nowhere', ATTRIBUTES],
