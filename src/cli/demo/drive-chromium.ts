@@ -18,6 +18,8 @@ export interface DriveOptions {
   watch?: boolean;
   /** Size of the window in CSS pixels. */
   window?: { width: number; height: number };
+  /** Switches of the command line that one test needs. */
+  switches?: readonly string[];
 }
 
 /** A real Chromium with the extension loaded. */
@@ -35,7 +37,7 @@ export interface Chromium extends Driven {
 
 /** Both extension switches are needed: one loads it, the other keeps it from being disabled again. */
 function flags(options: DriveOptions): string[] {
-  const { extension, headed, watch, window } = options;
+  const { extension, headed, watch, window, switches = [] } = options;
   return [
     ...(headed ? [] : ['--headless=new', '--disable-gpu']),
     // Only root needs it, and only a root's Chromium would not start without it.
@@ -49,6 +51,7 @@ function flags(options: DriveOptions): string[] {
     '--disable-sync',
     `--disable-extensions-except=${extension}`,
     `--load-extension=${extension}`,
+    ...switches,
   ];
 }
 

@@ -21,6 +21,8 @@ export interface RoomOptions {
   market?: string;
   /** The folder of the built extension. */
   extension?: string;
+  /** Switches of Chromium's command line. */
+  switches?: readonly string[];
 }
 
 /** The browser that this run is about; the tests that are written for both ask for it. */
@@ -38,7 +40,7 @@ export function openRoom(options: RoomOptions = {}): Promise<Room> {
   const executable = findBrowser();
   if (!executable) throw new Error(`no Chromium found: install one, or name it in ${BROWSER_VARIABLE}`);
   return furnish(options, '.output/chrome-mv3', (extension) =>
-    driveChromium({ executable, extension, watch: true, window: WINDOW }),
+    driveChromium({ executable, extension, watch: true, window: WINDOW, switches: options.switches ?? [] }),
   );
 }
 
