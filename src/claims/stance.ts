@@ -116,6 +116,8 @@ export class StanceReader {
     const { effect, side, reach, namesOnly, across } = found.value;
     if (effect === 'none' || effect === 'stop' || (namesOnly && !isName)) return false;
     if (side === 'row') return this.#answers(found, clause);
+    // "I used to have": the "used" in it is no condition of this thing.
+    if (effect === 'other' && found.firstToken <= first && found.lastToken >= last) return true;
     const before = found.lastToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
     const sameClause = found.clause?.first === clause.first;
@@ -176,7 +178,9 @@ export class StanceReader {
 
   /** A cross before a list's line denies it, as a tick asserts it. */
   #isCrossed(clause: ClauseRange): boolean {
-    for (let i = clause.first; i >= 0; i--) {
+    // Other signs may stand before it: "🧵 ❌ zigzag".
+    const word = clause.tokens.findIndex(({ kind }) => kind !== 'mark');
+    for (let i = clause.first + Math.max(0, word); i >= 0; i--) {
       const token = this.#part.tokens[i]!;
       if (token.kind === 'break') return false;
       if (CROSSES.test(token.folded)) return true;

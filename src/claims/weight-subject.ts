@@ -90,7 +90,9 @@ function lastWord(part: TextPart, from: number, to: number): number {
 /** A word that is neither the thing's, nor a name or a phrase that some pack knows of it. */
 type Words = Pick<PartReading, 'part' | 'hits'>;
 
-function strangerIn(reading: Words, from: number, to: number): string | null {
+function strangerIn(reading: Words, first: number, to: number): string | null {
+  let from = first;
+  while (from < to && reading.part.tokens[from]!.kind === 'mark') from++;
   for (let i = from; i < to; i++) {
     const stranger = strangerAt(reading, i, from);
     if (stranger !== null) return stranger;

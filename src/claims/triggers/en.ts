@@ -134,4 +134,5 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   ['may not|might not|probably not|possibly not|perhaps not', { effect: 'guesses', side: 'before', reach: 99 }],
+  ['had one|had one of these|has one too', { effect: 'other', side: 'before', reach: 99 }],
 ];
