@@ -1,5 +1,6 @@
 import { TRUST } from './assumptions';
 import { positionsOf } from './attribute-evidence';
+import { heard } from './hearing';
 import type { Identified } from './identify';
 import type { Leaves } from './leaves';
 
@@ -44,8 +45,8 @@ export function answerChances(identified: Identified, kept: readonly number[], l
   }
   const all = [...groups.values()];
   const chances = new Float64Array(all.length * count);
-  const eye = count > 1 ? (leaves.attribute.def.trust?.eye ?? TRUST.eye) : 1;
-  const wrong = count > 1 ? (1 - eye) / (count - 1) : 0;
+  const eye = leaves.attribute.def.trust?.eye ?? TRUST.eye;
+  const seen = leaves.values.map((value) => heard(value, false, eye, leaves)!);
   all.forEach(({ row, copied }, g) => {
     const own = shares.subarray(row * count, (row + 1) * count);
     let agreeing = 0;
@@ -53,8 +54,7 @@ export function answerChances(identified: Identified, kept: readonly number[], l
     for (let leaf = 0; leaf < count; leaf++) {
       const described = claimed && agreeing > 0 ? (own[leaf]! * claimed[leaf]!) / agreeing : own[leaf]!;
       const has = copied * own[leaf]! + (1 - copied) * described;
-      // The sum over what it has of P(has it) P(says v | has it).
-      chances[g * count + leaf] = wrong + has * (eye - wrong);
+      for (let v = 0; v < count; v++) chances[g * count + v]! += has * seen[v]![leaf]!;
     }
   });
   return {

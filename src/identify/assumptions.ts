@@ -24,6 +24,8 @@ export const CONVERTED_SHARE = 0.12;
 
 /** Trust where the pack states none: how often the word, or the eye, is right. Assumed. */
 export const TRUST = { seller: 0.75, eye: 0.85 };
+/** Whatever a pack says: nobody is right more often than this, or wrong. It keeps every chance above 0. Assumed. */
+export const NEVER_SURER = 0.995;
 /** Of a word used loosely, or a guess, only half of what it tells over chance is taken. Assumed. */
 export const LOOSE_WORTH = 0.5;
 /** A condition of which nothing is known (a range of numbers, without the number): even. Assumed. */

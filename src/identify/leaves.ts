@@ -13,10 +13,13 @@ export interface Leaves {
   changeable: boolean;
 }
 
-/** null for a measure, which has no values to choose from. */
+/** More values than a person could choose from; a pack that has more says nothing to identification by it. */
+const MOST_VALUES = 100;
+
+/** null for a measure, which has no values to choose from, and for a choice that nobody could make. */
 export function leavesOf(attribute: AttributeKnown): Leaves | null {
   const { def } = attribute;
-  if (def.kind === 'measure') return null;
+  if (def.kind === 'measure' || (def.kind === 'choice' && def.values.length > MOST_VALUES)) return null;
   if (def.kind === 'yes-no')
     return {
       attribute,

@@ -22,7 +22,7 @@ export function logPriors(
     const all = Float64Array.from(left);
     models.forEach((model, i) => {
       const type = model.isType ? undefined : typeOf(model);
-      if (type !== undefined) left[type]! -= left[i]!;
+      if (type !== undefined && models[type]!.isType) left[type]! -= left[i]!;
     });
     for (let i = 0; i < all.length; i++) left[i] = Math.max(left[i]!, all[i]! * UNSTATED.otherMakers);
   } else {

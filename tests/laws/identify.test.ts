@@ -7,7 +7,9 @@ import { logSumExp, normalised } from '../../src/identify/log-space';
 import { nextEvidence } from '../../src/identify/next-evidence';
 import { orderOf } from '../../src/identify/order';
 import { readDraft } from '../../src/listing/draft';
+import { compile } from '../../src/pack/compile';
 import { demo } from '../unit/audit/support/demo';
+import { pack } from './pack-arbitrary/pack';
 
 const shares = (length: number) =>
   fc.array(fc.integer({ min: 0, max: 1000 }), { minLength: length, maxLength: length }).map((weights) => {
@@ -144,6 +146,28 @@ describe('which one it is', () => {
         const { shares: all } = identify(of(advert).asked, demo).posterior;
         expect(all.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
         for (const share of all) expect(share >= 0 && share <= 1).toBe(true);
+      }),
+      { numRuns: 60 },
+    ));
+
+  it('whatever packs say, the shares are numbers and make one whole', () =>
+    fc.assert(
+      fc.property(pack, fc.nat(), (whole, turn) => {
+        const knowledge = compile([whole]);
+        const covering = new Set([whole.about.id]);
+        const answers = Object.fromEntries(
+          [...knowledge.attributes.values()].flatMap(({ ref, def }) => {
+            if (def.kind === 'measure') return [];
+            return [[ref, def.kind === 'yes-no' ? turn % 2 === 0 : def.values[turn % def.values.length]!.id]];
+          }),
+        );
+        const reading = { ...readClaims(readDraft({ title: 'thing' }), knowledge), covering };
+        const { posterior, order } = identify(
+          { reading, serial: { normal: 'A1234', stated: true }, answers },
+          knowledge,
+        );
+        expect(posterior.shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
+        expect(order).toHaveLength(posterior.shares.length);
       }),
       { numRuns: 60 },
     ));

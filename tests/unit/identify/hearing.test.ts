@@ -25,6 +25,9 @@ describe('hearing a value', () => {
     });
   });
   it('denied is the rest', () => expect(at('long', true)[0]).toBeCloseTo(0.3, 9));
+  it('nobody is always right, whatever a pack says, or always wrong', () => {
+    for (const sure of [0, 1]) for (const one of heard('long', false, sure, bobbin)!) expect(one).toBeGreaterThan(0);
+  });
   it('null where it is no value of the attribute', () => {
     expect(heard('zigzag', false, 0.7, bobbin)).toBeNull();
     expect(heard(true, false, 0.7, bobbin)).toBeNull();

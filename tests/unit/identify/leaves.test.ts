@@ -13,6 +13,12 @@ describe('the values that stand for themselves', () => {
   });
   it('yes and no', () => expect([...of('trade/drop-feed').covers.keys()]).toEqual([true, false]));
   it('a measure has none', () => expect(leavesOf(demo.attributes.get('trade/weight')!)).toBeNull());
+  it('a choice among hundreds is none', () => {
+    const values = Array.from({ length: 101 }, (_, i) => ({ id: `v-${i}`, label: 'v' }));
+    const def = { id: 'a', kind: 'choice' as const, label: 'a', values };
+    expect(leavesOf({ ref: 'p/a', pack: 'p', id: 'a', def })).toBeNull();
+    expect(leavesOf({ ref: 'p/a', pack: 'p', id: 'a', def: { ...def, values: values.slice(1) } })).not.toBeNull();
+  });
   it('values within each other in a ring are all leaves', () => {
     const ring = leavesOf({
       ...{ ref: 'p/a', pack: 'p', id: 'a' },
