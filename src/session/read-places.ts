@@ -1,3 +1,5 @@
+import { wellDecoded } from '../listing/decide/mis-decoded';
+
 /** Where in a text as it was written a stretch of it stands as it was read. */
 export interface ReadPlaces {
   /** @param start, end offsets into the text as read, end exclusive. @returns the same into the text as written */
@@ -11,7 +13,7 @@ const ESCAPE = /&(?:amp;)*(?:#\d{1,7}|#x[\da-f]{1,6}|[a-z][a-z\d]{1,31});/iy;
 
 /**
  * Finds its way back from a text as the reader tidied it (single spaces, no empty lines, escapes decoded, cut at its
- * limit) to the text as it was written.
+ * limit, wrongly decoded letters mended) to the text as it was written.
  * @returns null where the two can't be brought together: nothing is marked then, rather than the wrong words
  */
 export function readPlaces(written: string, read: string): ReadPlaces | null {
@@ -20,6 +22,14 @@ export function readPlaces(written: string, read: string): ReadPlaces | null {
   let at = skipSpace(written, 0);
   for (let i = 0; i < read.length; i++) {
     const from = at;
+    const mended = mendedAt(written, at, read, i);
+    if (mended) {
+      at += mended.written;
+      starts.fill(from, i, i + mended.read);
+      ends.fill(at, i, i + mended.read);
+      i += mended.read - 1;
+      continue;
+    }
     const character = read[i]!;
     const escaped = written[at] === '&' ? matchAt(ESCAPE, written, at) : '';
     if (SPACE.test(character)) at = skipSpace(written, at);
@@ -34,6 +44,18 @@ export function readPlaces(written: string, read: string): ReadPlaces | null {
     span: (start, end) =>
       end > start && end <= read.length ? { start: starts[start]!, end: ends[end - 1]! } : { start: 0, end: 0 },
   };
+}
+
+/** Letters that were mended, right here: how many units they have as written and as read; null where none were. */
+function mendedAt(written: string, at: number, read: string, i: number): { written: number; read: number } | null {
+  for (let units = 2; units <= 4; units += 1) {
+    const letters = written.slice(at, at + units);
+    const mended = wellDecoded(letters);
+    // One character, or two halves of one.
+    if (mended !== letters && [...mended].length === 1 && read.startsWith(mended, i))
+      return { written: units, read: mended.length };
+  }
+  return null;
 }
 
 function skipSpace(text: string, from: number): number {
