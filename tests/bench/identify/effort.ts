@@ -21,8 +21,6 @@ export const atRandom =
   (_identified, _answers, left) =>
     left[chance.below(left.length)] ?? null;
 
-const SURE = 0.95;
-
 /** What it took to be sure of one thing. */
 export interface Taken {
   effort: number;
@@ -30,10 +28,11 @@ export interface Taken {
   right: boolean | null;
 }
 
-/** Asks one thing after the other until one is 95 % sure. Answers are the same whatever the order of questions. */
+/** Asks one thing after the other until one is so sure. Answers are the same whatever the order of questions. */
 export function effortsOf(
   adverts: readonly (Simulated & { own: ReadonlyMap<string, number> })[],
   policy: Policy,
+  sure: number,
   { field, knowledge, blank }: { field: Field; knowledge: Knowledge; blank: Reading },
 ): Taken[] {
   return adverts.map((advert, i) => {
@@ -46,7 +45,7 @@ export function effortsOf(
     for (;;) {
       const identified = identify(askedOf({ ...advert, answers }, blank), knowledge);
       const best = identified.order[0]!;
-      if (identified.posterior.shares[best]! >= SURE) return { effort, right: best === advert.truth };
+      if (identified.posterior.shares[best]! >= sure) return { effort, right: best === advert.truth };
       const left = [...all.keys()].filter((ref) => !Object.hasOwn(answers, ref));
       const next = policy(identified, answers, left);
       if (next === null) return { effort, right: null };

@@ -92,7 +92,7 @@ for (const wrong of [2, 0.5]) {
   print(`Sellers and eyes err ${wrong} times as often as the packs say`, score, score.logLoss - best.logLoss);
 }
 
-console.log('Effort until 95 % sure (a reading counts 1, a photo 3, a visit 12)');
+console.log('Effort until it is so sure (a reading counts 1, a photo 3, a visit 12)');
 const trade = scene(TRADE);
 const policies: [string, (chance: Chance) => Policy][] = [
   ['most information per effort', () => byInformation],
@@ -115,18 +115,20 @@ const named = several((chance) => {
 }, FEW);
 const mean = (all: readonly Taken[]): string =>
   (all.reduce((sum, { effort }) => sum + effort, 0) / Math.max(1, all.length)).toFixed(2).padStart(6);
-for (const [title, of, adverts] of [
-  ['which kind it is, the trade pack alone', trade, tables],
-  ['which one it is, where its maker is named', club, named],
+for (const [title, of, adverts, sure] of [
+  ['which kind it is, the trade pack alone', trade, tables, 0.95],
+  ['the same', trade, tables, 0.8],
+  ['which one it is, where its maker is named', club, named, 0.95],
+  ['the same', club, named, 0.8],
 ] as const) {
-  const taken = policies.map(([name, policy]) => [name, effortsOf(adverts, policy(new Chance(7)), of)] as const);
+  const taken = policies.map(([name, policy]) => [name, effortsOf(adverts, policy(new Chance(7)), sure, of)] as const);
   const isSureForAll = (i: number): boolean => taken.every(([, all]) => all[i]!.right !== null);
-  console.log(`  ${title}`);
+  console.log(`  ${title}, ${percent(sure)} sure`);
   for (const [name, all] of taken) {
-    const sure = all.filter(({ right }) => right !== null);
-    const right = sure.filter((one) => one.right).length / sure.length;
+    const ended = all.filter(({ right }) => right !== null);
+    const right = ended.filter((one) => one.right).length / ended.length;
     console.log(
-      `    ${name.padEnd(28)} effort ${mean(all)}, sure in ${percent(sure.length / all.length)}, then right ${percent(right)}; ` +
+      `    ${name.padEnd(28)} effort ${mean(all)}, sure in ${percent(ended.length / all.length)}, then right ${percent(right)}; ` +
         `where all three became sure ${mean(all.filter((_, i) => isSureForAll(i)))}`,
     );
   }
