@@ -220,7 +220,10 @@ export class StanceReader {
 
   /** A termination word between trigger and phrase ends the trigger's reach. */
   #stopped(from: number, to: number): boolean {
-    for (let i = from; i < to; i++) if (this.#part.tokens[i]!.folded === ':') return true;
+    const { tokens } = this.#part;
+    // "without case 6.5 kg. high shank": after a short form no sentence need end, but what went before does.
+    for (let i = from; i < to; i++)
+      if (tokens[i]!.folded === ':' || (tokens[i]!.folded === '.' && !tokens[i + 1]?.glued)) return true;
     return this.#near(from, to).some(
       (one) => one.value.effect === 'stop' && one.firstToken >= from && one.lastToken < to,
     );

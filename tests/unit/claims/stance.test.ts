@@ -24,6 +24,7 @@ const english: Record<string, readonly string[]> = {
     'Not only {cast iron}, heavy too.',
     'It is not only {cast iron}, it is heavy too.',
     'It sews {zigzag} without any problem.',
+    'weight without case 6.5 kg. {high shank}.',
     'No doubt {cast iron}.',
     'Nothing wrong with the {zigzag}.',
     'It is not aluminium but {cast iron}.',
