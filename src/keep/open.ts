@@ -11,24 +11,36 @@ class BlockedError extends Error {
 }
 
 /**
+ * Milliseconds after which an opening of which nothing is heard counts as blocked. A browser tells only the first one
+ * that it is; those behind it in its queue would wait as long as the page that blocks them is open.
+ */
+const PATIENCE = 8_000;
+
+/**
  * Opens the one database of this browser profile, bringing it up to the newest version first. It is closed as soon as
  * another of our pages needs a newer version, so that an update is never held up by a forgotten tab.
- * @param name another name than the usual one, for tests
+ * @param name another name than the usual one, and `patience` another time to wait: for tests
  */
-export async function openKeep(name = 'bedplate'): Promise<Kept<Database>> {
+export async function openKeep(name = 'bedplate', patience = PATIENCE): Promise<Kept<Database>> {
   try {
-    return { ok: true, value: await opened(name) };
+    return { ok: true, value: await opened(name, patience) };
   } catch (error) {
     return { ok: false, trouble: troubleOf(error) };
   }
 }
 
-function opened(name: string): Promise<Database> {
+function opened(name: string, patience: number): Promise<Database> {
   return new Promise((resolve, reject) => {
     let refused = false;
     let wrong: unknown;
+    const refuse = () => {
+      refused = true;
+      reject(new BlockedError());
+    };
+    const waiting = setTimeout(refuse, patience);
     const opening = openDB<Schema>(name, migrations.length, {
       async upgrade(db, from, _to, change) {
+        clearTimeout(waiting);
         try {
           for (const migrate of migrations.slice(from)) await migrate(db, change);
         } catch (error) {
@@ -37,21 +49,22 @@ function opened(name: string): Promise<Database> {
           abort(change);
         }
       },
-      blocked() {
-        refused = true;
-        reject(new BlockedError());
-      },
+      blocked: refuse,
       blocking(_current, _blocked, event) {
         (event.target as IDBDatabase).close();
       },
     });
     opening.then(
       (db) => {
+        clearTimeout(waiting);
         // Told "blocked" already: nobody waits for this connection any more, and left open it would block others.
         if (refused) db.close();
         else resolve(db);
       },
-      (error) => reject(wrong ?? error),
+      (error) => {
+        clearTimeout(waiting);
+        reject(wrong ?? error);
+      },
     );
   });
 }

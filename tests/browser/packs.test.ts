@@ -143,40 +143,6 @@ it('takes a sealed pack, says whose seal it is and what it took the place of', a
   expect(await bench.locator('[data-part="seal-changed"]').textContent()).toContain('unsealed before');
 });
 
-it('says that the space is used up, and shows what is kept as it was', async () => {
-  // The browser's own way to shrink the space doesn't reach an extension's: its refusal is played instead.
-  await bench.evaluate(() => {
-    const real = IDBObjectStore.prototype.put;
-    IDBObjectStore.prototype.put = () => {
-      IDBObjectStore.prototype.put = real;
-      throw new DOMException('', 'QuotaExceededError');
-    };
-  });
-  const box = bench.locator('[data-pack-id="trade"] input[type="checkbox"]');
-  await box.click();
-  await bench.locator('[data-part="trouble"]', { hasText: texts.troubles.full }).waitFor();
-  expect(await box.isChecked()).toBe(true);
-  await choose('other.json');
-  await bench.locator('[data-pack-id="another-circle"]').waitFor();
-  expect(await bench.locator('[data-part="trouble"]').count()).toBe(0);
-});
-
-it('says that packs are gone when they are deleted under it, and takes them again', async () => {
-  await bench.evaluate(
-    () =>
-      new Promise((resolve, reject) => {
-        const deleting = indexedDB.deleteDatabase('bedplate');
-        deleting.onsuccess = resolve;
-        deleting.onerror = reject;
-      }),
-  );
-  await bench.locator('[data-pack-id="trade"] input[type="checkbox"]').click();
-  await bench.locator('[data-part="trouble"]', { hasText: texts.troubles.gone }).waitFor();
-  expect(await ids()).toEqual(['trade']);
-  await choose('sound.json');
-  await bench.locator(`[data-pack-id="${ID}"]`).waitFor();
-});
-
 it('none of this made a request or an error', () => {
   expect(ourRequests(room.browser)).toEqual([]);
   expect(ourErrors(room.browser)).toEqual([]);

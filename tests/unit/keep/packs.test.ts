@@ -183,6 +183,20 @@ describe('the database', () => {
     newer.close();
   });
 
+  it('says that an older version is still open, also to those that wait behind the first', async () => {
+    const name = await freshName();
+    const old = await openDB(name, 1, {
+      upgrade(db, _from, _to, change) {
+        migrations[0]!(db as never, change as never);
+      },
+    });
+    await old.put('packs', pack('a', 'text'));
+    const blocked = { ok: false, trouble: 'blocked' };
+    expect(await Promise.all([openKeep(name, 200), openKeep(name, 200)])).toEqual([blocked, blocked]);
+    old.close();
+    expect(await textOf(await opened(name), 'a')).toBe('text');
+  });
+
   it('says that a newer version wrote it', async () => {
     const name = await freshName();
     (await openDB(name, migrations.length + 1)).close();
