@@ -55,16 +55,19 @@ export const NAME_GUESSED_ASTRAY = 0.2;
 /** "It is not a ...", and it is one after all. Assumed. */
 export const NAME_DENIED = 0.05;
 
-/** How often a number that is called the serial is something else (a casting, a patent); and one that nothing calls so. */
-export const NOT_THE_SERIAL = { called: 0.03, uncalled: 0.3, doubted: 0.5 };
+/**
+ * How often a number that is called the serial is something else (a casting, a patent, the motor, a school's mark); one
+ * that nothing calls so; one that the advert itself doubts. Assumed.
+ */
+export const NOT_THE_SERIAL = { called: 0.1, uncalled: 0.3, doubted: 0.5 };
 /** A serial read or typed wrongly. Assumed: one in fifty. */
 export const MISREAD = 0.02;
 /** How many wrong readings a number has: each digit for another, one too many or too few. For 6 digits; order of size only. */
 export const WRONG_READINGS = 40;
 /** A number that its maker's tables leave out, and where they say that they are complete. Assumed. */
 export const GAP = { open: 0.02, complete: 0.002 };
-/** A number in a form that the tables of its maker don't know. Assumed. */
-export const OTHER_FORM = 0.01;
+/** A number in a form that the tables of its maker don't know: tables have gaps. Assumed. */
+export const OTHER_FORM = 0.05;
 /** How makers write numbers: digits alone so often; else one to three letters; four to eleven digits. Assumed, alike. */
 export const FORMS = { digitsOnly: 0.6, letterCounts: 3, digitCounts: 8 };
 
