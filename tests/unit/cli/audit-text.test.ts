@@ -63,6 +63,14 @@ describe('an audit as text', () => {
     expect(twice.match(/Does a magnet stick to the bed\?/g)).toHaveLength(1);
   });
 
+  it('tells what it most likely is, and what would settle it', () => {
+    const one = { model: 'p/m', label: 'Model M', kind: 'model', probability: 0.8, for: [], against: [], follows: [] };
+    const shown = text({ likely: [one as Audit['likely'][number]] });
+    expect(shown).toMatch(/^Most likely\n-+\n 80 % {2}Model M$/m);
+    expect(shown).toMatch(/^What would settle it$/m);
+    expect(text()).not.toContain('Most likely');
+  });
+
   it('begins with what does not hold', () => {
     const mixed = text({
       findings: [finding({ standing: 'agrees', text: 'GOOD' }), finding({ standing: 'disproved', text: 'BAD' })],
