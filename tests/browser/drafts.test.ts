@@ -85,6 +85,25 @@ it('deletes a draft and puts it back', async () => {
   await bench.locator('.draft-name').nth(1).waitFor();
 });
 
+it('keeps what was seen of the thing with its draft, and with no other one', async () => {
+  await part('new-draft').click();
+  await field('title').fill('Treadle sewing machine');
+  await kept();
+  await bench.locator('.asked').waitFor();
+  await bench.locator('.answer').first().click();
+  await bench.locator('[data-seen]').waitFor();
+  await bench.reload();
+  await bench.locator('.draft-name', { hasText: 'Treadle' }).click();
+  await bench.locator('[data-seen]').waitFor();
+  await bench.locator('.draft-name', { hasText: 'Renamed' }).click();
+  await bench.locator('[data-part="summary"]').waitFor();
+  expect(await bench.locator('[data-seen]').count()).toBe(0);
+  await bench.locator('.draft-name', { hasText: 'Treadle' }).click();
+  await bench.locator('[data-seen] button').click();
+  await bench.locator('[data-seen]').waitFor({ state: 'detached' });
+  await bench.locator('.draft-row', { hasText: 'Treadle' }).locator('[data-part="remove-draft"]').click();
+});
+
 it('copies a draft out as plain text', async () => {
   await bench.locator('.draft-name', { hasText: 'Renamed' }).click();
   await room.browser.context.grantPermissions(['clipboard-read'], { origin: room.market.origin });

@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import type { Screen } from '../../../src/session/screen';
 import { panelTexts as texts } from '../../../src/text/catalogue/panel';
 import { Panel } from '../../../src/view/panel/Panel';
-import { sampleAudit, sampleFinding, sampleListing, sampleScreen } from './sample';
+import { sampleAudit, sampleFinding, sampleLikely, sampleListing, sampleNext, sampleScreen } from './sample';
 
 let root: HTMLElement;
 
@@ -200,7 +200,13 @@ describe('what pages and packs say', () => {
       said: [{ field: 'title', quote: evil, start: 0, end: 5 }],
       known: [{ pack: evil, entry: evil, text: evil, source: evil }],
     });
-    const audit = sampleAudit({ findings: [finding], packs: [{ id: evil, edition: 1, sealedBy: evil }] });
+    const packs = [{ id: evil, edition: 1, sealedBy: evil }];
+    const follows = [{ attribute: evil, name: evil, text: evil, usually: true, source: evil }];
+    const ground = { text: evil, bits: 1 };
+    const likely = [sampleLikely({ label: evil, model: evil, follows, for: [ground], against: [ground] })];
+    const next = sampleNext({ attribute: evil, name: evil, where: evil, place: evil });
+    const nextEvidence = [{ ...next, options: [{ value: evil, text: evil, explain: evil }] }];
+    const audit = sampleAudit({ findings: [finding], packs, likely, nextEvidence });
     audit.listing.title = evil;
     audit.serial = { ...audit.serial, asWritten: evil };
     const note = { source: 'page', confidence: 1, alternatives: [{ value: evil, source: 'meta' }] } as const;
@@ -215,7 +221,10 @@ describe('what pages and packs say', () => {
       photos: ['https://market.example/tracker.png'],
       fields: { title: { ...note, alternatives: [...note.alternatives] } },
     };
-    show(sampleScreen(audit, listing));
+    const seen = [{ attribute: evil, name: evil, value: evil, text: evil }];
+    const minded = [{ words: evil, text: evil }];
+    const each = { good: [evil], poor: [evil], fits: [evil], cautions: [evil], mind: minded };
+    show({ ...sampleScreen(audit, listing), seen, kind: { explain: evil, ...each } });
     expect(root.querySelectorAll('img, script, iframe, object, embed, style, link')).toHaveLength(0);
     expect(root.textContent).toContain(evil);
     expect((globalThis as { ran?: number }).ran).toBeUndefined();
@@ -258,4 +267,14 @@ describe('the panel without an audit', () => {
     expect(textOf('[role="status"]')).toBe(heading);
     expect(textOf('.notice').length).toBeGreaterThan(heading.length + 60);
   });
+
+  it.each([{ screen: 'waiting' }, { screen: 'no-pack', listing: sampleListing }] as Screen[])(
+    'leads to the one question, for a machine on the table: %o',
+    (screen) => {
+      show(screen);
+      const link = root.querySelector<HTMLAnchorElement>('[data-part="to-enquiry"]');
+      expect(link?.getAttribute('href')).toBe('chrome-extension://ours/workbench.html#enquiry');
+      expect(link?.textContent).toBe(texts.onTheTable.action);
+    },
+  );
 });

@@ -9,7 +9,7 @@ import type { Answer } from '../../../src/session/answer';
 import { NOTHING_SEEN } from '../../../src/session/seen';
 import { draftRoomTexts as texts } from '../../../src/text/catalogue/draft-room';
 import { type DraftsActions, DraftsRoom, type DraftsState } from '../../../src/view/workbench/DraftsRoom';
-import { sampleAudit, sampleWords } from './sample';
+import { sampleAudit, sampleLikely, sampleNext, sampleWords } from './sample';
 
 const draft: KeptDraft = {
   id: 'one',
@@ -87,6 +87,18 @@ describe('the drafts', () => {
       const under = field.querySelector('.marked-under')?.textContent ?? '';
       expect(under.replace(/\u200b$/, '')).toBe(field.querySelector('textarea')?.value);
     }
+  });
+
+  it('ask what would settle which one it is, one answer at a time', () => {
+    const asking = { ...answer, audit: sampleAudit({ likely: [sampleLikely()], nextEvidence: [sampleNext()] }) };
+    show({ chosen: 'one', answered: { draft: draft.draft, seen: NOTHING_SEEN, answer: asking } });
+    expect(part('likely')?.textContent).toContain('Full size, iron');
+    root.querySelector<HTMLButtonElement>('[data-answer="front"]')?.click();
+    expect(calls).toEqual([['saw', 'club/loading', 'front']]);
+    const seen = new Map([['club/loading', 'front']]);
+    show({ chosen: 'one', seen, answered: { draft: draft.draft, seen: NOTHING_SEEN, answer: asking } });
+    root.querySelector<HTMLButtonElement>('[data-answer="shuttle"]')?.click();
+    expect(calls).toEqual([]);
   });
 
   it('take no line breaks into a field of one line', () => {
