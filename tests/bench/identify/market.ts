@@ -12,11 +12,13 @@ import { leafOf, toldAs } from './own-model';
  * another advert that they found, with its omissions and its mistakes; and sellers who, once wrong, go on being wrong.
  * Numbers are misread, and sometimes a sister's. The figures are assumptions of this simulator alone.
  */
-const SELLERS = { careful: 0.5, copier: 0.3, muddled: 0.2 };
-const NAMES = { own: 0.45, mistaken: 0.1, maker: 0.2, none: 0.25 };
-const PASSED_OFF = 0.05;
+export const SELLERS = { careful: 0.5, copier: 0.3, muddled: 0.2 };
+export const NAMES = { own: 0.45, mistaken: 0.1, maker: 0.2, none: 0.25 };
+export const PASSED_OFF = 0.05;
 const NUMBERS = { shown: 0.35, misread: 0.04, sisters: 0.02 };
 const CANT_TELL = 0.1;
+/** How often a careful seller mentions a feature, a muddled one does, and a copier keeps it; how he errs. */
+export const LISTS = { careful: 0.35, muddled: 0.4, kept: 0.8, named: 0.8, sameKind: 0.5, begins: 0.6, goesOn: 0.7 };
 
 export function market(
   field: Field,
@@ -70,16 +72,18 @@ function nameOf(field: Field, truth: number, chance: Chance): Pick<Simulated, 'm
   return { model: null, maker: kind === 2 ? makers : null };
 }
 
-/** Another model of a maker, of the same type where there is one. */
 function alike(field: Field, model: ModelKnown | null, chance: Chance): ModelKnown | null {
-  const type = model?.isType ? model : model?.def.type ? field.positionOf(model.def.type, model.pack) : null;
-  const known = field.hypotheses.flatMap(({ model: one }) => (one && !one.isType && one !== model ? [one] : []));
-  const same = known.filter((one) => {
-    const own = field.positionOf(one.def.type, one.pack);
-    return own !== undefined && (own === type || field.hypotheses[own]!.model === type);
-  });
-  const from = same.length > 0 ? same : known;
+  const from = alikeTo(field, model);
   return from[chance.weighted(from.map((one) => one.def.number ?? 1))] ?? null;
+}
+
+/** Other models of makers, of the same type where there are any. */
+export function alikeTo(field: Field, model: ModelKnown | null): ModelKnown[] {
+  const ownType = model?.isType ? model.ref : model?.def.type;
+  const type = model && field.positionOf(ownType, model.pack);
+  const known = field.hypotheses.flatMap(({ model: one }) => (one && !one.isType && one !== model ? [one] : []));
+  const same = known.filter((one) => type !== undefined && field.positionOf(one.def.type, one.pack) === type);
+  return same.length > 0 ? same : known;
 }
 
 function listOf(
@@ -91,18 +95,18 @@ function listOf(
 ): Simulated['claims'] {
   const kind = chance.weighted(Object.values(SELLERS));
   const all = [...field.tables.attributes];
-  if (kind === 0) return careful(all, own, 0.35, chance);
+  if (kind === 0) return careful(all, own, LISTS.careful, chance);
   if (kind === 1) {
-    const namedAt = named && chance.happens(0.8) ? field.positionOf(named.ref, named.pack) : undefined;
-    const other = namedAt ?? (chance.happens(0.5) ? truth : drawn(field, chance));
+    const namedAt = named && chance.happens(LISTS.named) ? field.positionOf(named.ref, named.pack) : undefined;
+    const other = namedAt ?? (chance.happens(LISTS.sameKind) ? truth : drawn(field, chance));
     const theirs = new Map(all.map(([ref, leaves]) => [ref, leafOf(field, ref, leaves, other, chance)]));
-    return careful(all, theirs, 0.35, chance).filter(() => chance.happens(0.8));
+    return careful(all, theirs, LISTS.careful, chance).filter(() => chance.happens(LISTS.kept));
   }
   let wrong = false;
   return all.flatMap(([ref, leaves]) => {
-    if (!chance.happens(0.4)) return [];
+    if (!chance.happens(LISTS.muddled)) return [];
     const trust = leaves.attribute.def.trust?.seller ?? TRUST.seller;
-    wrong = chance.happens(wrong ? 0.7 : (1 - trust) * 0.6);
+    wrong = chance.happens(wrong ? LISTS.goesOn : (1 - trust) * LISTS.begins);
     return [{ attribute: leaves.attribute, value: toldAs(own.get(ref)!, wrong ? 0 : 1, leaves, chance) }];
   });
 }

@@ -10,6 +10,7 @@ import { askedOf, blankReading, makerNamed, type Simulated } from './advert';
 import { Chance } from './chance';
 import { atRandom, byInformation, effortsOf, inOrder, type Policy, type Taken } from './effort';
 import { drawn, market } from './market';
+import { trueShares } from './market-truth';
 import { ownModel } from './own-model';
 import { reliabilityPlot } from './reliability-plot';
 import { type Score, scoreOf } from './score';
@@ -81,7 +82,12 @@ plot('own-model', 'Adverts as the model supposes them', own);
 
 const onMarket = several((chance) => market(club.field, club.knowledge, chance, 3));
 const ofMarket = scoreOf(told(club, onMarket));
-print('Adverts of a market that it does not suppose: whole lists copied, errors in runs', ofMarket, null);
+// The true model is worked out for adverts without a number.
+const numberless = onMarket.filter(({ serial }) => serial === null);
+const best = scoreOf(numberless.map((one) => ({ truth: one.truth, shares: trueShares(one, club.field) })));
+const regret = scoreOf(told(club, numberless)).logLoss - best.logLoss;
+print('Adverts of a market that it does not suppose: whole lists copied, errors in runs', ofMarket, regret);
+console.log(`  (the true model itself: calibration error ${best.calibration.toFixed(3)})\n`);
 plot('market', 'Adverts of another market', ofMarket);
 
 for (const wrong of [2, 0.5]) {
