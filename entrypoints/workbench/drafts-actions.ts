@@ -26,6 +26,8 @@ export function draftsActions(
   /** The draft whose last words are not kept yet. */
   let unkept: KeptDraft | null = null;
   const store = seenStore(state().isPrivate);
+  /** What had been seen of the draft that was removed last. */
+  let removedSeen: Seen = NOTHING_SEEN;
 
   const chosen = () => state().drafts?.find(({ id }) => id === state().chosen);
 
@@ -120,6 +122,8 @@ export function draftsActions(
       const removed = state().drafts?.find((draft) => draft.id === id);
       const done = state().isPrivate ? { ok: true as const } : await withKeep((db) => removeDraft(db, id));
       if (!done.ok) return show({ trouble: done.trouble });
+      removedSeen = await store.read(id);
+      for (const attribute of removedSeen.keys()) void store.remove(id, attribute);
       tellOthers();
       const drafts = state().drafts?.filter((draft) => draft.id !== id) ?? [];
       const next = state().chosen === id ? { chosen: null, answered: null } : {};
@@ -130,6 +134,7 @@ export function draftsActions(
       if (!back) return;
       const done = state().isPrivate ? { ok: true as const } : await withKeep((db) => putDraft(db, back));
       if (!done.ok) return show({ trouble: done.trouble });
+      for (const [attribute, value] of removedSeen) void store.put(back.id, attribute, value);
       tellOthers();
       show({ drafts: [back, ...(state().drafts ?? [])], removed: null });
     },
@@ -154,6 +159,7 @@ export function draftsActions(
       void audit();
     },
     async start() {
+      if (state().isPrivate) return show({ drafts: state().drafts ?? [] });
       const read = await withKeep(readDrafts);
       if (read.ok) show({ drafts: [...(state().drafts ?? []), ...read.value] });
       else show({ drafts: state().drafts ?? [], trouble: read.trouble });

@@ -98,10 +98,14 @@ it('keeps what was seen of the thing with its draft, and with no other one', asy
   await bench.locator('.draft-name', { hasText: 'Renamed' }).click();
   await bench.locator('[data-part="summary"]').waitFor();
   expect(await bench.locator('[data-seen]').count()).toBe(0);
+  const remove = () =>
+    bench.locator('.draft-row', { hasText: 'Treadle' }).locator('[data-part="remove-draft"]').click();
+  await remove();
+  await part('undo-draft').click();
   await bench.locator('.draft-name', { hasText: 'Treadle' }).click();
   await bench.locator('[data-seen] button').click();
   await bench.locator('[data-seen]').waitFor({ state: 'detached' });
-  await bench.locator('.draft-row', { hasText: 'Treadle' }).locator('[data-part="remove-draft"]').click();
+  await remove();
 });
 
 it('copies a draft out as plain text', async () => {
