@@ -2,6 +2,7 @@ import type { Reading } from '../claims/reading';
 import type { Evidence } from '../identify/evidence';
 import type { Weighed } from '../identify/grounds';
 import type { Leaves } from '../identify/leaves';
+import { limitKey } from '../identify/limit-words';
 import type { ModelKnown } from '../pack/knowledge';
 import { identifyTexts as texts } from '../text/catalogue/identify';
 import type { Ground } from './types';
@@ -76,11 +77,17 @@ function serialText(model: ModelKnown | null, { evidence, serial }: Told): strin
   return (evidence.numbered.has(model.ref) ? texts.serial.inRuns : texts.serial.outside)(shown);
 }
 
-function statedText(key: string, { reading }: Told): string {
+function statedText(key: string, { reading, evidence }: Told): string {
   if (key === 'year') return texts.year;
   if (key === 'place') return texts.place;
-  const attribute = reading.measures.find((claim) => claim.attribute.ref === key)?.attribute;
-  return texts.measure(attribute ? say(attribute.def.label) : key);
+  const attribute = evidence.field.attributes.find(({ ref }) => key === ref || key === limitKey(ref));
+  const name = attribute ? say(attribute.def.label) : key;
+  if (attribute?.ref === key) return texts.measure(name);
+  const word = reading.wordings.find(
+    ({ entry: { means }, subject, stance }) =>
+      subject === 'this' && stance === 'says' && means && ('atMost' in means || 'atLeast' in means),
+  );
+  return texts.limit(word?.quote ?? name, name);
 }
 
 export function valueText(value: string | boolean, { attribute }: Leaves): string {

@@ -81,6 +81,9 @@ export const ANY_PLACE = 1 / 20;
 /** A reading on a scale: slack as a share of it, more with "about"; how often the case was on it though nobody says so. */
 export const SCALE = { slack: 0.05, guessed: 0.2, cased: 0.2, casedSaid: 0.8, outside: 0.05 };
 
+/** How often a word such as "lightweight" is used of what keeps its limit, and of what doesn't. Assumed. */
+export const LIMIT_WORD = { kept: 0.3, passed: 0.1 };
+
 /**
  * What it costs to learn something: to read the advert again, to ask for a photo and wait, to go and see. Assumed: a
  * photo is worth three readings, a visit four photos.

@@ -3,6 +3,7 @@ import type { Knowledge } from '../pack/knowledge';
 import { type AttributeEvidence, attributeEvidence } from './attribute-evidence';
 import type { NumberedIn } from './condition-share';
 import { type Field, fieldOf } from './field';
+import { limitLogs } from './limit-words';
 import { placeLogs, yearLogs } from './made-likelihood';
 import { measureLogs } from './measure-likelihood';
 import { type NamesHeard, namesHeard } from './names-heard';
@@ -21,7 +22,7 @@ export interface Evidence {
   /** Models in whose runs the serial lies. */
   numbered: ReadonlyMap<string, NumberedIn>;
   attributes: readonly AttributeEvidence[];
-  /** What else a seller states, by its key: a measure's ref, "year" or "place". Natural logarithms per hypothesis. */
+  /** What else a seller states, by its key: a measure's ref, that of words that limit one, "year" or "place". Natural logarithms per hypothesis. */
   stated: ReadonlyMap<string, Float64Array>;
 }
 
@@ -43,7 +44,7 @@ export function evidenceOf({ reading, serial, answers, byHand }: Asked, knowledg
     const words = said.filter((one) => one.attribute.ref === attribute);
     return attributeEvidence({ field, numbered, leaves, said: words, answer: answers[attribute] ?? null }) ?? [];
   });
-  const stated = measureLogs(reading, field);
+  const stated = new Map([...measureLogs(reading, field), ...limitLogs(reading, field, knowledge)]);
   const years = yearLogs(reading, field.hypotheses);
   const places = placeLogs(reading, field.hypotheses);
   if (years) stated.set('year', years);

@@ -51,7 +51,7 @@ function even(value: number, from: number, to: number): number {
 const kept = new WeakMap<Field, Map<string, (Extent | null)[]>>();
 
 /** For each hypothesis all that its facts allow, gaps between them left out; null where nothing, or no end, is known. */
-function rangesOf(field: Field, ref: string): (Extent | null)[] {
+export function rangesOf(field: Field, ref: string): (Extent | null)[] {
   const ranges = kept.get(field) ?? new Map<string, (Extent | null)[]>();
   kept.set(field, ranges);
   const made =

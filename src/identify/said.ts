@@ -54,7 +54,7 @@ export function saidLikelihood(said: readonly Said[], leaves: Leaves): Float64Ar
 }
 
 /** A wording's attribute: of its own pack, or of the one that it extends. */
-function attributeMeant(ref: string, pack: string, knowledge: Knowledge): AttributeKnown | undefined {
+export function attributeMeant(ref: string, pack: string, knowledge: Knowledge): AttributeKnown | undefined {
   if (ref.includes('/')) return knowledge.attributes.get(ref);
   const base = knowledge.packs.find((one) => one.id === pack)?.about.extends;
   return knowledge.attributes.get(`${pack}/${ref}`) ?? knowledge.attributes.get(`${base}/${ref}`);

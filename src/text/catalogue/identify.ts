@@ -33,6 +33,7 @@ export const identifyTexts = {
   year: 'The years that the advert gives.',
   place: 'The place that the advert gives.',
   measure: (attribute: string) => `The ${attribute} that the advert gives.`,
+  limit: (quote: string, attribute: string) => `The advert says “${quote}” (${attribute}).`,
   join: (first: string, second: string) => `${first} ${second}`,
   /** Conditions of a fact. */
   made: (value: string, years: string) => `${value} (made ${years})`,
