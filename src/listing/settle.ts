@@ -1,6 +1,7 @@
 import { candidatesIn } from './candidates';
 import { guessLanguage } from './decide/language';
-import { settleDate, settleDetails, settlePhotos, settleSerials } from './decide/lists';
+import { settleDate, settleDetails, settleSerials } from './decide/lists';
+import { settlePhotos } from './decide/photos';
 import { plain } from './decide/plain';
 import { settlePrice } from './decide/price';
 import { settleDescription, settleTitle, settleWords } from './decide/words';

@@ -9,7 +9,6 @@ const ROWS_MOST = 60;
 const DETAILS_MOST = 20_000;
 const SERIALS_MOST = 10;
 const SERIAL_MOST = 60;
-const PHOTOS_MOST = 40;
 
 export interface SettledList {
   values: string[];
@@ -68,19 +67,4 @@ export function settleDate(candidates: Candidate[], language: string | null): Se
   const [winner, ...losers] = grouped(dated, ({ value }) => value);
   const [best] = winner?.members ?? [];
   return winner && best ? { text: best.value, note: noteOf(winner, best.source, losers) } : null;
-}
-
-/** Addresses of photos: what machines are told first (it is chosen for the item), then the page's. */
-export function settlePhotos(candidates: Candidate[]): SettledList | null {
-  const values = new Map<string, Candidate>();
-  for (const photo of [...candidates].sort(byWeight)) {
-    const key = photo.value.replace(/#.*$/, '');
-    if (!values.has(key) && values.size < PHOTOS_MOST) values.set(key, photo);
-  }
-  const [first] = values.values();
-  if (!first) return null;
-  return {
-    values: [...values.keys()],
-    note: { source: first.source, confidence: rounded(first.weight), alternatives: [] },
-  };
 }

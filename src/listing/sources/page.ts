@@ -1,7 +1,7 @@
 import { cardsOf } from '../page/cards';
 import { descriptionsOf } from '../page/description';
 import { marksOfAdvert } from '../page/marks';
-import { hintedParticulars, timesOf, writtenDates } from '../page/particulars';
+import { headedParticulars, hintedParticulars, hintedParts, timesOf, writtenDates } from '../page/particulars';
 import { photosOf } from '../page/photos';
 import { pricesOf } from '../page/prices';
 import { readingOf } from '../page/reading';
@@ -54,13 +54,22 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
     if (field) candidates.push({ field, value, source: 'page', weight: 0.85 });
     else candidates.push({ field: 'details', value: `${label}: ${value}`, source: 'page', weight: 0.7 });
   }
-  candidates.push(...hintedParticulars(reading), ...timesOf(reading), ...writtenDates(reading));
+  candidates.push(
+    ...hintedParticulars(reading),
+    ...hintedParts(reading),
+    ...headedParticulars(reading),
+    ...timesOf(reading),
+    ...writtenDates(reading),
+  );
   for (const value of photosOf(reading)) candidates.push({ field: 'photo', value, source: 'page', weight: 0.6 });
 
   return {
     candidates,
     cards: reading.cards.count,
     title: titles[0]?.text ?? '',
-    advert: Math.max(prices[0]?.weight ?? 0, marksOfAdvert(reading, rows, titles[0]?.text || windowTitle, blocks)),
+    advert: Math.max(
+      prices[0]?.weight ?? 0,
+      marksOfAdvert(reading, rows, titles[0]?.text || windowTitle, windowTitle, blocks),
+    ),
   };
 }

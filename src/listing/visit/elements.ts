@@ -5,7 +5,7 @@ export const BLOCKS = words(
   'address article aside blockquote body caption center dd details dialog dir div dl dt fieldset figcaption figure footer form h1 h2 h3 h4 h5 h6 header hgroup hr html legend li main menu nav ol p pre search section summary table tbody td tfoot th thead tr ul button',
 );
 export const SILENT = words(
-  'br img meta title link base style noscript template svg math canvas iframe object embed video audio select textarea datalist noembed noframes',
+  'br img meta title link base style noscript template svg math canvas iframe object embed video audio select textarea datalist noembed noframes noscript',
 );
 export const HEADS = words('meta title link base');
 export const STRIKING = words('del s strike');
@@ -20,3 +20,7 @@ export const RAISED_CLASS = /\b(?:cents?|frac|fraction|decimals?)\b/i;
 export const UNSEEN_CLASS = /(?:^|\s)(?:sr-only|visually-?hidden|screen-reader(?:-text|-only)?)(?:\s|$)/i;
 /** A dialog that waits: hidden from everybody as long as aria-hidden says so. Other aria-hidden text is seen. */
 export const WAITING = /\b(?:dialog|modal|popup|drawer|tooltip|menu)\b/i;
+
+/** Elements that show a picture, and names of those that have one set behind them. */
+export const PICTURES = words('img picture figure');
+export const PICTURED = /photo|image|gallery|slide|picture|bild|foto/i;

@@ -17,6 +17,9 @@ const LARGE = [
   'src',
 ];
 const DECORATION = /icon|logo|avatar|sprite|flag|emoji|badge|pixel|tracking|spacer|captcha|profile/i;
+/** Alternative texts of what is on the page beside the photographs. */
+const NO_PHOTO = /\b(?:map|karte|carte|kaart|mappa|mapa|logo|icon|banner|payment)\b/i;
+const BESIDE_PATH = /[/_-](?:maps?|tiles?|qr|banners?|payments?|placeholder|blank|loading)[/_.-]/i;
 const PICTURE_FILE = /\.(?:jpe?g|png|webp|avif|gif)(?:[?#]|$)/i;
 const SMALLEST = 80;
 const PICTURES_MOST = 120;
@@ -32,15 +35,22 @@ export function picturesOf(sight: Sight, images: Walk['images']): Picture[] {
       isSmall('width') ||
       isSmall('height') ||
       DECORATION.test(`${get('class')} ${get('id')} ${get('src')}`) ||
+      NO_PHOTO.test(get('alt')) ||
+      BESIDE_PATH.test(get('src')) ||
       !sight.shown(element)
     )
       continue;
-    const written = link && PICTURE_FILE.test(link) ? link : largeOf(get);
+    const isEnlarged = link !== null && PICTURE_FILE.test(link);
+    const written = isEnlarged ? link : (largeOf(get) ?? drawnBehind(get('style')));
     const address = written && absolute(written, sight.base);
-    if (address && address.length < 1000) found.push({ address, box, line, linked: link !== null });
+    if (address && address.length < 1000)
+      found.push({ address, box, line, linked: link !== null && !isEnlarged && !/^(?:#|javascript:)/i.test(link) });
   }
   return found;
 }
+
+/** The picture that a style sets behind an element. */
+const drawnBehind = (style: string): string | null => /\burl\(\s*["']?([^"')]+)["']?\s*\)/.exec(style)?.[1] ?? null;
 
 function largeOf(get: (name: string) => string): string | null {
   for (const name of LARGE) {

@@ -1,9 +1,11 @@
 import { BOLD, type Box, CONTROL, LINK, RAISED, STRUCK } from '../types';
+import { beginsWithPicture, slotted } from './children';
 import {
   BLOCK_STYLE,
   BLOCKS,
   HEADS,
   HIDING,
+  PICTURED,
   PRE_STYLE,
   RAISED_CLASS,
   SET_HIGH,
@@ -132,6 +134,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     let block = BLOCKS.has(tag) || tag.includes('-') || box < 0;
     let hint = '';
     let level = 0;
+    let isPictured = false;
     const get = (name: string) => sight.attribute(element, name);
 
     if (tag === 'script') {
@@ -150,6 +153,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
         if (SET_HIGH.test(style)) flags |= RAISED;
         if (PRE_STYLE.test(style)) flags |= KEEPS_BREAKS;
         if (BLOCK_STYLE.test(style)) block = true;
+        if (style.includes('url(') && PICTURED.test(`${get('class')} ${get('id')}`)) isPictured = true;
       }
       if (get('hidden') !== null) flags |= HIDDEN;
       const named = (get('class') ?? '').slice(0, NAMES_MOST);
@@ -173,11 +177,14 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     if (tag === 'a' && get('href') !== null) {
       flags |= LINK;
       link = get('href');
+      // A link that begins with a picture is a card, whatever its style sheet calls it.
+      if (beginsWithPicture(sight, element)) block = true;
     }
     if (HEADS.has(tag)) out.heads.push(element);
     else if (tag === 'br') endLine();
     else if (tag === 'time') out.times.push({ element, line: lines.length });
-    else if (tag === 'img' && !(flags & HIDDEN)) out.images.push({ element, box, line: lines.length, link });
+    else if ((tag === 'img' || isPictured) && !(flags & HIDDEN))
+      out.images.push({ element, box, line: lines.length, link });
     const inner = tag === 'iframe' && !(flags & HIDDEN) && frames-- > 0 ? insideOf(element) : null;
     if (inner) block = true;
     else if (tag === 'template' && around && get('shadowrootmode') !== null) {
@@ -206,7 +213,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       frame.next = sight.firstChild(shadow);
       if (!inner) frame.tree = { host: element, outer: tree };
     } else {
-      const assigned = tag === 'slot' && tree ? slotted(tree.host, get('name') ?? '') : [];
+      const assigned = tag === 'slot' && tree ? slotted(sight, tree.host, get('name') ?? '') : [];
       if (assigned.length > 0) {
         frame.rest = assigned;
         frame.next = assigned.shift()!;
@@ -223,18 +230,6 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     if (!inside && /^(?:https?:)?\/\//.test(address) && out.unread.length < UNREAD_MOST && sight.shown(element))
       out.unread.push(address);
     return inside;
-  };
-
-  /** The children of a host that a slot of its shadow tree shows. */
-  const slotted = (host: Element, name: string): Node[] => {
-    const assigned: Node[] = [];
-    for (let child = sight.firstChild(host); child; child = sight.nextSibling(child)) {
-      const type = sight.nodeType(child);
-      if (type === 1 && sight.tag(child as Element) === 'template') continue;
-      const wanted = type === 1 ? (sight.attribute(child as Element, 'slot') ?? '') : '';
-      if ((type === 1 || type === 3) && wanted === name) assigned.push(child);
-    }
-    return assigned;
   };
 
   if (from) open(from);
