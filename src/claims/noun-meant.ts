@@ -31,7 +31,7 @@ export function otherNounMeant(
   part: TextPart,
   hit: Hit,
   isNamed: (token: number) => boolean,
-  vocabulary?: ReadonlySet<string>,
+  own: ReadonlySet<string> | null,
 ): string | null {
   const clause = clauseAt(part, hit.firstToken);
   if (!clause) return null;
@@ -41,9 +41,9 @@ export function otherNounMeant(
     if (token.kind === 'mark' && token.folded === '-') continue;
     if (token.kind !== 'word' || ENDS.has(token.folded) || /..ly$/.test(token.folded)) break;
     if (/..ed$/.test(token.folded)) continue;
-    // A capital or a number is of a name, which is the thing's.
-    const isName = hasNameCapital(part, i);
-    if (OF_THE_THING.has(token.folded) || isNamed(i) || isName || vocabulary?.has(token.folded)) return null;
+    // A capital or a number is of a name, which is the thing's; a feature's own names are known.
+    const isName = own === null && hasNameCapital(part, i);
+    if (OF_THE_THING.has(token.folded) || isNamed(i) || isName || own?.has(token.folded)) return null;
     head = i;
   }
   return head < 0 ? null : part.text.slice(part.tokens[head]!.start, part.tokens[head]!.end);
@@ -58,7 +58,7 @@ const FRENCH_HEADS =
  * The noun of something else right beside a feature, in the order of other languages and of plurals: "zigzag machines",
  * "Riemenscheiben aus Aluminium", "fer à repasser industriel".
  */
-export function foreignNoun({ part, hits, isEnglish }: PartReading, hit: Hit): string | null {
+export function foreignNoun({ part, hits, isEnglish, framer }: PartReading, hit: Hit): string | null {
   if (part.field === 'title') return null;
   const text = (at: number): string => part.text.slice(part.tokens[at]!.start, part.tokens[at]!.end);
   const after = part.tokens[hit.lastToken + 1];
@@ -67,7 +67,7 @@ export function foreignNoun({ part, hits, isEnglish }: PartReading, hit: Hit): s
   if (isEnglish) return null;
   const before = part.tokens[hit.firstToken - 1];
   if (before?.kind !== 'word') return null;
-  if (OF.test(before.folded)) return strangerAt({ part, hits }, hit.firstToken - 2);
+  if (OF.test(before.folded) && !framer) return strangerAt({ part, hits }, hit.firstToken - 2);
   const isFrenchAdjective = hit.value.kind === 'wording' && /^industriel/.test(part.tokens[hit.lastToken]!.folded);
   const known = hits.some(
     (one) => one !== hit && one.firstToken <= hit.firstToken - 1 && one.lastToken >= hit.firstToken - 1,

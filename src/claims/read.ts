@@ -45,7 +45,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     return {
       ...reading,
       hits,
-      framer: isProse && languages.has('en') ? new Framer(reading.part, hits, vocabularyOf(knowledge)) : null,
+      framer: isProse ? new Framer(reading.part, hits, names, vocabularyOf(knowledge), languages) : null,
     };
   });
   const hitsOf = new Map<TextPart, readonly Hit[]>(readings.map(({ part, hits }) => [part, hits]));

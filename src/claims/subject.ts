@@ -1,7 +1,7 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import { labelWords } from './attribute-words';
 import { contains, type Hit, ofKind } from './hits';
-import { clauseAt, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, type TextPart } from './part-text';
 
 /** Words after which a noun is what the feature is of: "handle in alloy", "the case is aluminium". */
 const LINKS = new Set('is are was in of made from has with aus ist sind im mit besteht est sont en de avec'.split(' '));
@@ -28,6 +28,8 @@ export function partMeant(
     (one) => inClause(one) && !overlaps(one, hit) && !hits.some((other) => contains(other, one)),
   );
   const things = ofKind(hits, 'thing').filter(inClause);
+  const continued = partContinued(part, hits, hit, clause);
+  if (continued && !(attribute && isAbout(attribute, part, continued))) return continued;
   for (const noun of parts) {
     if (attribute && isAbout(attribute, part, noun)) continue;
     const gap = noun.firstToken - hit.lastToken;
@@ -37,6 +39,19 @@ export function partMeant(
     if (precedes && !thingBetween && isLinked(part, noun.lastToken + 1, hit.firstToken)) return noun;
   }
   return null;
+}
+
+/** Words that open a clause which goes on about what the one before spoke of: "the case is light, made of alloy". */
+const CONTINUES = /^(?:made|all|in|of|aus|ganz|en|tout|toute|fait|faite)$/;
+
+function partContinued(part: TextPart, hits: readonly Hit[], hit: Hit, clause: ClauseRange): Hit | null {
+  const before = part.clauses[part.clauses.indexOf(clause) - 1];
+  if (before?.sentence !== clause.sentence || hit.firstToken - clause.first > 3) return null;
+  if (!CONTINUES.test(part.tokens[clause.first]!.folded)) return null;
+  const first = [...ofKind(hits, 'part'), ...ofKind(hits, 'thing')]
+    .filter((one) => one.firstToken >= before.first && one.lastToken <= before.last)
+    .sort((a, b) => a.firstToken - b.firstToken)[0];
+  return first?.value.kind === 'part' && first.firstToken - before.first <= 2 ? first : null;
 }
 
 function isAbout(attribute: AttributeKnown, part: TextPart, noun: Hit): boolean {

@@ -69,8 +69,9 @@ function ofTheNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
   const { part, hits, isEnglish } = reading;
   if (!isEnglish || claim.subject === 'other') return claim;
   const isNamed = (token: number): boolean =>
+    reading.framer?.isKnown(token) ||
     hits.some((one) => one !== hit && one.value.kind !== 'part' && one.firstToken <= token && one.lastToken >= token);
-  const own = hit.value.kind === 'value' ? phraseWords(hit.value.attribute) : undefined;
+  const own = hit.value.kind === 'value' ? phraseWords(hit.value.attribute) : null;
   const noun = otherNounMeant(part, hit, isNamed, own);
   return noun === null ? claim : ofAnother(claim, 'noun', noun);
 }

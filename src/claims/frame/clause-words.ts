@@ -1,5 +1,6 @@
 import type { Hit } from '../hits';
-import type { ClauseRange, TextPart } from '../part-text';
+import { type ClauseRange, type TextPart, tokenAt } from '../part-text';
+import type { NameClaim } from '../reading';
 import type { Lexicon, Word, WordClass } from './types';
 
 /** What the packs know of a place in the text, as far as it matters to a clause's frame. */
@@ -42,13 +43,15 @@ function isNounHere(before: Word | undefined, is: WordClass): boolean {
 }
 
 /** Token -> class, for the phrases and names found in one text. */
-export function classesOf(hits: readonly Hit[]): Map<number, WordClass> {
+export function classesOf(part: TextPart, hits: readonly Hit[], names: readonly NameClaim[]): Map<number, WordClass> {
   const classes = new Map<number, WordClass>();
-  const lay = (hit: Hit, is: WordClass): void => {
+  const lay = (hit: { firstToken: number; lastToken: number }, is: WordClass): void => {
     for (let token = hit.firstToken; token <= hit.lastToken; token++) classes.set(token, is);
   };
   for (const hit of hits) if (hit.value.kind === 'value' || hit.value.kind === 'wording') lay(hit, 'feature');
   for (const hit of hits) if (hit.value.kind === 'part') lay(hit, 'part');
   for (const hit of hits) if (hit.value.kind === 'thing') lay(hit, 'own');
+  for (const { field, start, end } of names)
+    if (field === part.field) lay({ firstToken: tokenAt(part, start), lastToken: tokenAt(part, end - 1) }, 'own');
   return classes;
 }

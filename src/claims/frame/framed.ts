@@ -1,97 +1,81 @@
 import type { Knowledge } from '../../pack/knowledge';
 import { labelWords } from '../attribute-words';
 import type { Hit } from '../hits';
+import { languagesOf } from '../language';
 import { ofAnother } from '../other-thing';
-import { clauseAt, type TextPart } from '../part-text';
-import type { Stanced } from '../types';
-import { classesOf, type Known, wordsOf } from './clause-words';
-import { frameTurns } from './english';
+import { type ClauseRange, clauseAt, type TextPart } from '../part-text';
+import type { NameClaim } from '../reading';
+import type { Stance, Stanced } from '../types';
+import { classesOf, type Known } from './clause-words';
+import { turnInEnglish } from './in-english';
+import { turnLoosely } from './in-loose';
+import { french, german } from './loose-words';
 import { retracted } from './retraction';
-import type { Word } from './types';
-import { english } from './words-en';
 
 /** Tokens on either side: a clause of hundreds of words is no clause. */
 const WINDOW = 60;
 
-/** Claims of one text, each turned where its clause doesn't assert it of the thing on sale. */
+type FramedLanguage = 'en' | 'de' | 'fr';
+
+/** The claims of one text, each turned where its clause doesn't assert it of the thing on sale. */
 export class Framer {
   readonly #part: TextPart;
+  readonly #language: FramedLanguage | null;
   readonly #known: Known;
 
-  constructor(part: TextPart, hits: readonly Hit[], vocabulary: ReadonlySet<string>) {
+  /** @param languages those that the advert may be read in. */
+  constructor(
+    part: TextPart,
+    hits: readonly Hit[],
+    names: readonly NameClaim[],
+    vocabulary: ReadonlySet<string>,
+    languages: ReadonlySet<string>,
+  ) {
     this.#part = part;
-    this.#known = { classes: classesOf(hits), vocabulary };
+    this.#language = framedLanguage(part, languages);
+    this.#known = { classes: classesOf(part, hits, names), vocabulary };
+  }
+
+  /** A feature, the thing or a name stands there. */
+  isKnown(token: number): boolean {
+    const is = this.#known.classes.get(token);
+    return is === 'feature' || is === 'own';
   }
 
   turn<C extends Stanced>(claim: C, hit: Hit): C {
     const clause = clauseAt(this.#part, hit.firstToken);
     if (!clause || claim.subject === 'other' || (claim.stance !== 'says' && claim.stance !== 'denies')) return claim;
-    const window = {
-      ...clause,
-      first: Math.max(clause.first, hit.firstToken - WINDOW),
-      last: Math.min(clause.last, hit.lastToken + WINDOW),
-    };
-    const words = wordsOf(this.#part, window, english, this.#known);
-    const first = words.findIndex(({ token }) => token === hit.firstToken);
-    let last = words.findLastIndex(({ token }) => token === hit.lastToken);
-    if (first < 0 || last < first) return claim;
-    let isOfThing = false;
-    while (
-      words[last + 1] &&
-      ['own', 'feature'].includes(words[last + 1]!.is) &&
-      words[last + 1]!.token - words[last]!.token <= 2
-    ) {
-      last++;
-      isOfThing ||= this.#isThing(words[last]!);
-    }
-    isOfThing ||= words.slice(first, last + 1).some((word) => this.#isThing(word));
-    const turn = frameTurns({
-      words,
-      first,
-      last,
-      isOfThing,
-      denied: claim.stance === 'denies',
-      afterPerson: this.#afterPerson(clause.first),
-    });
+    const turn = this.#turn(clause, hit, claim.stance === 'denies');
     if (turn) {
-      const written = this.#written(turn.word);
-      return turn.to === 'other'
-        ? ofAnother(claim, 'frame', written)
-        : {
-            ...claim,
-            stance: turn.to,
-            trigger: written,
-            why: [...(claim.why ?? []), { rule: 'frame', makes: turn.to, word: written }],
-          };
+      const { start, end } = this.#part.tokens[turn.word.token]!;
+      const written = this.#part.text.slice(start, end);
+      return turn.to === 'other' ? ofAnother(claim, 'frame', written) : turned(claim, turn.to, 'frame', written);
     }
     const taken = retracted(this.#part, clause, hit);
-    return taken === null
-      ? claim
-      : {
-          ...claim,
-          stance: 'quotes',
-          trigger: taken,
-          why: [...(claim.why ?? []), { rule: 'retracted', makes: 'quotes', word: taken }],
-        };
+    return taken === null ? claim : turned(claim, 'quotes', 'retracted', taken);
   }
 
-  #isThing({ folded }: Word): boolean {
-    return /^(?:machine|one|model|version)s?$/.test(folded);
+  #turn(whole: ClauseRange, hit: Hit, denied: boolean) {
+    const clause = {
+      ...whole,
+      first: Math.max(whole.first, hit.firstToken - WINDOW),
+      last: Math.min(whole.last, hit.lastToken + WINDOW),
+    };
+    if (this.#language === null) return null;
+    if (this.#language === 'en') return turnInEnglish(this.#part, clause, hit, this.#known, denied);
+    return turnLoosely(this.#part, clause, hit, this.#known, denied, this.#language === 'de' ? german : french);
   }
+}
 
-  #written({ token }: Word): string {
-    const { start, end } = this.#part.tokens[token]!;
-    return this.#part.text.slice(start, end);
-  }
+function turned<C extends Stanced>(claim: C, stance: Stance, rule: 'frame' | 'retracted', word: string): C {
+  return { ...claim, stance, trigger: word, why: [...(claim.why ?? []), { rule, makes: stance, word }] };
+}
 
-  /** A person is spoken of shortly before: "she" may be that one. */
-  #afterPerson(token: number): boolean {
-    for (let i = token - 1; i >= 0 && token - i <= WINDOW; i--) {
-      const { folded } = this.#part.tokens[i]!;
-      if (english.classOf(folded) === 'person' && folded.length > 3) return true;
-    }
-    return false;
-  }
+/** The language in which a text's clauses are read: its own, else the page's; null where that isn't one alone. */
+function framedLanguage(part: TextPart, languages: ReadonlySet<string>): FramedLanguage | null {
+  const own = languagesOf(null, [part]);
+  const [language, more] = own.size > 0 ? own : languages;
+  return more === undefined && (language === 'en' || language === 'de' || language === 'fr') ? language : null;
 }
 
 const vocabularies = new WeakMap<Knowledge, ReadonlySet<string>>();

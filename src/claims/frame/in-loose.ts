@@ -1,0 +1,39 @@
+import type { Hit } from '../hits';
+import type { ClauseRange, TextPart } from '../part-text';
+import type { Known } from './clause-words';
+import { type LooseTurn, type LooseWord, looseTurns } from './loose';
+import type { LooseWords } from './loose-words';
+
+/** Clauses of the sentence on either side that are looked at. */
+const NEIGHBOURS = 4;
+
+/** What a German or French clause makes of the feature found in it. */
+export function turnLoosely(
+  part: TextPart,
+  clause: ClauseRange,
+  hit: Hit,
+  known: Known,
+  denied: boolean,
+  lists: LooseWords,
+): LooseTurn {
+  const words = looseWords(part, clause, known);
+  const first = words.findIndex(({ token }) => token === hit.firstToken);
+  const last = words.findLastIndex(({ token }) => token <= hit.lastToken);
+  if (first < 0 || last < first) return null;
+  const at = part.clauses.findIndex((one) => one.sentence === clause.sentence && one.last >= clause.first);
+  const near = part.clauses.slice(Math.max(0, at), at + NEIGHBOURS);
+  const aside = near
+    .filter((one) => one.sentence === clause.sentence && one.last < clause.first)
+    .flatMap((one) => looseWords(part, one, known));
+  return looseTurns({ words, first, last, aside, denied }, lists);
+}
+
+function looseWords(part: TextPart, clause: ClauseRange, known: Known): LooseWord[] {
+  const words: LooseWord[] = [];
+  for (let token = clause.first; token <= clause.last; token++) {
+    const { kind, folded } = part.tokens[token]!;
+    if (kind === 'mark' && folded !== '&' && folded !== '+') continue;
+    words.push({ token, folded, known: known.classes.get(token) ?? null });
+  }
+  return words;
+}

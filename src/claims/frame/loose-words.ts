@@ -1,0 +1,106 @@
+/** Closed word lists of a language whose clauses are read less closely than English ones. Folded. */
+export interface LooseWords {
+  articles: ReadonlySet<string>;
+  /** They stand between article and noun, or beside a feature, and change nothing. */
+  passed: ReadonlySet<string>;
+  /** What follows is one of its kind, not this one. */
+  generic: ReadonlySet<string>;
+  /** Prepositions that a feature may stand behind: always, or only after these words. */
+  prepositions: ReadonlyMap<string, RegExp | null>;
+  /** The thing, by pronoun or noun. */
+  own: ReadonlySet<string>;
+  persons: ReadonlySet<string>;
+  /** Verbs by which a person says something of the thing all the same: selling, testing. */
+  uses: RegExp;
+  /** Anywhere in the clause: wishing, swapping, other offers, other times. */
+  apart: RegExp;
+  /** Anywhere in the sentence: others say so, or it would be so. */
+  said: RegExp;
+  supposed: RegExp;
+  /** Verbs and small words that may stand where a noun can. */
+  notNouns: RegExp;
+}
+
+const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
+
+export const german: LooseWords = {
+  articles: set(
+    'der die das den dem des ein eine einen einem mein meine meinen meiner unser unsere ihr ihre sein seine dieser diese dieses',
+  ),
+  passed: set(`
+    und oder & + auch sehr schon schone schoner schones schonen alte alter altes alten gute guter gutes guten echte echter echtes echten
+    praktischer praktische praktischen richtige richtiger richtiges nur ganz komplett vollig massiv massive massivem reine reiner reinem
+    leichte leichter leichtem schwere schwerer schwerem noch leider normalen normaler klassische klassischer
+  `),
+  generic: set(
+    'jede jeder jedes jedem jeden andere anderen anderer anderes viele manche einige solche solchen spatere spateren fruhere fruheren einer eines',
+  ),
+  prepositions: new Map<string, RegExp | null>([
+    ['mit', null],
+    ['samt', null],
+    ['inkl', null],
+    ['inklusive', null],
+    ['aus', null],
+    ['zum', null],
+    ['in', /^(?!gab$|gibt$|auch$|habe$|arbeite)/],
+    ['fur', null],
+    ['auf', /^(?:umstellbar|schaltet|getestet)$/],
+    ['als', /^(?:auch|sowohl)$/],
+    ...'von vom durch neben gegen statt zu zur bei beim unter uber nach vor wie an am zwischen im ohne anstelle'
+      .split(' ')
+      .map((word): [string, RegExp] => [word, /^$/]),
+  ]),
+  own: set(`
+    sie es diese dieses dieser maschine nahmaschine schreibmaschine gehause korpus korper kopf modell stuck ausfuhrung rahmen transporteur bett
+    antrieb funktion stich naht stiche maschinchen schatzchen gerat greifer spule spulen oberteil unterteil grundkorper guss
+  `),
+  persons: set(
+    'ich wir du man mutter oma vater opa tante onkel schwester bruder frau mann tochter sohn nachbar nachbarin freundin freund grossmutter grossvater schwiegermutter enkelin verkaufer handler vorbesitzer vorbesitzerin mama papa',
+  ),
+  uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
+  apart:
+    /^(?:tausch\w*|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|getrennt|separat|neue|neuen)$/,
+  said: /^(?:sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|irrtum\w*|falschlich\w*|steht)$/,
+  supposed:
+    /^(?:ware|waren|hatte|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
+  notNouns:
+    /^(?:macht|geht|wiegt|kommt|sieht|funktioniert|gibt|haben|konnen|naht|schreibt|klappt|halt|lasst|steht|will|muss|ist|sind|war|hat|kann|nicht|lauft)$/,
+};
+
+export const french: LooseWords = {
+  articles: set("le la les l' un une des du mon ma mes notre son sa ses cette ce cet"),
+  passed: set(`
+    et ou & + aussi tres beau belle bon bonne joli jolie grand grande petit petite vrai vraie vieux vieille superbe magnifique ancien ancienne
+    solide legere leger lourde lourd robuste toute tout tous entierement completement double simple seul seule super parfait parfaite de d'
+  `),
+  generic: set('chaque autre autres certaines certains plusieurs quelques toutes telle telles'),
+  prepositions: new Map<string, RegExp | null>([
+    ['avec', null],
+    ['en', null],
+    ['pour', null],
+    ['a', /^(?:elle|il|qui|celle|ci|machine|coudre|ecrire|modele|version|passe|passer|equipee?)$/],
+    ['au', /^(?:passe|passer)$/],
+    [
+      'de',
+      /^(?:faite?|fabriquee?|construite?|corps|bati|point|points|machine|fonction|couture|levier|est|dispose|equipee?|dotee?|plus|pas|coudre)$/,
+    ],
+    ["d'", /^(?:faite?|corps|bati|machine|fonction|dispose|equipee?|dotee?|plus|pas|est)$/],
+    ..."sur contre par comme que qu' chez entre vers dans sans aux cote depuis avant apres malgre"
+      .split(' ')
+      .map((word): [string, RegExp] => [word, /^$/]),
+  ]),
+  own: set(`
+    elle il celle ci machine coudre ecrire tete corps bati modele c' ce cette ensemble fonction point points couture entrainement carter chassis
+    mecanisme aiguille crochet piqure boitier carrosserie coque c'est
+  `),
+  persons: set(
+    "je j' nous on maman mere grand-mere mamie papi pere tante oncle soeur frere femme mari fille fils voisine voisin amie ami grand vendeur proprietaire petit-fils",
+  ),
+  uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|cherche|garantis)$/,
+  apart:
+    /^(?:echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
+  said: /^(?:dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
+  supposed:
+    /^(?:serait|aurait|aurais|pourrait|devrait|ferait|faisait|feraient|voudrait|si|s'il|peut-etre|sans-doute|probablement)$/,
+  notNouns: /^(?:a|fait|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:ee|ees|es?t|ment|er|ir)$/,
+};

@@ -1,0 +1,108 @@
+import type { Turn } from './english';
+import type { LooseWords } from './loose-words';
+import type { WordClass } from './types';
+
+/** A word of the clause with what packs make of it. */
+export interface LooseWord {
+  token: number;
+  folded: string;
+  known: WordClass | null;
+}
+
+export interface LooseClause {
+  words: readonly LooseWord[];
+  first: number;
+  last: number;
+  /** Words of the same sentence in clauses before. */
+  aside: readonly LooseWord[];
+  denied: boolean;
+}
+
+export type LooseTurn = { to: Turn['to']; word: LooseWord } | null;
+
+/**
+ * What a German or French clause makes of a feature: read by closed lists of words and by what stands beside it, where
+ * English is read by its verbs. Doubt is no claim.
+ */
+export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
+  const { words, first, last, aside } = clause;
+  const outside = words.filter((_, i) => i < first || i > last);
+  const find = (pattern: RegExp, among: readonly LooseWord[]): LooseWord | undefined =>
+    among.find(({ folded }) => pattern.test(folded));
+  const said = find(lists.said, [...outside, ...aside]);
+  if (said) return { to: 'quotes', word: said };
+  const supposed = find(lists.supposed, outside);
+  if (supposed) return { to: 'guesses', word: supposed };
+  const apart = find(lists.apart, outside);
+  if (apart) return { to: 'other', word: apart };
+  const beside = governed(clause, lists);
+  if (beside) return beside;
+  const person = outside.find(({ folded }) => lists.persons.has(folded));
+  if (person && !find(lists.uses, outside)) return { to: 'other', word: person };
+  return stranger(clause, lists);
+}
+
+/** The words right before the feature: a preposition that isn't of the thing, or a word for any of its kind. */
+function governed({ words, first, denied }: LooseClause, lists: LooseWords): LooseTurn {
+  for (let i = first - 1; i >= 0; i--) {
+    const word = words[i]!;
+    const before = words[i - 1];
+    if (lists.generic.has(word.folded)) return { to: 'other', word };
+    const after = lists.prepositions.get(word.folded);
+    if (after !== undefined) {
+      if (denied && /^(?:ohne|sans)$/.test(word.folded)) return null;
+      if (after !== null && !after.test(before?.folded ?? '')) return { to: 'other', word };
+      // "Griff aus Aluminium", "couvercle en aluminium": what consists of it stands before.
+      if (
+        /^(?:aus|en)$/.test(word.folded) &&
+        before &&
+        opensPhrase(words, i - 1, lists) &&
+        isStranger(words, i - 1, lists)
+      )
+        return { to: 'other', word: before };
+      return null;
+    }
+    if (!lists.articles.has(word.folded) && !lists.passed.has(word.folded) && word.known === null) return null;
+  }
+  return null;
+}
+
+/** "Poignée en", "la poignée en": a noun; "machine légère en": an adjective after one. */
+function opensPhrase(words: readonly LooseWord[], at: number, lists: LooseWords): boolean {
+  const before = words[at - 1];
+  return (
+    before === undefined ||
+    lists.articles.has(before.folded) ||
+    lists.prepositions.has(before.folded) ||
+    lists.passed.has(before.folded)
+  );
+}
+
+/** The nearest noun before the feature that can be the subject: the thing, or another. */
+function stranger({ words, first }: LooseClause, lists: LooseWords): LooseTurn {
+  for (let i = first - 1; i >= 0; i--) {
+    const word = words[i]!;
+    if (word.known !== null || lists.own.has(word.folded)) return null;
+    if (!isStranger(words, i, lists)) continue;
+    let j = i - 1;
+    while (j >= 0 && lists.passed.has(words[j]!.folded)) j--;
+    const article = words[j];
+    if (!article || !lists.articles.has(article.folded)) continue;
+    if (lists.prepositions.has(words[j - 1]?.folded ?? '')) continue;
+    return { to: 'other', word };
+  }
+  return null;
+}
+
+function isStranger(words: readonly LooseWord[], at: number, lists: LooseWords): boolean {
+  const word = words[at]!;
+  if (
+    word.known !== null ||
+    lists.own.has(word.folded) ||
+    lists.passed.has(word.folded) ||
+    lists.articles.has(word.folded)
+  )
+    return false;
+  if (lists.prepositions.has(word.folded) || lists.persons.has(word.folded)) return false;
+  return !lists.notNouns.test(word.folded);
+}
