@@ -46,6 +46,8 @@ export default defineConfig({
     name: texts.product.name,
     description: texts.product.description,
     permissions: ['activeTab', 'scripting', 'storage', ...(browser === 'firefox' ? [] : ['sidePanel'])],
+    // One program for all windows: packs speak beside private pages too, and nothing of those is ever kept.
+    incognito: 'spanning',
     action: { default_title: texts.product.buttonTitle },
     content_security_policy: { extension_pages: pagePolicy },
     ...(browser === 'firefox' ? forFirefox : {}),

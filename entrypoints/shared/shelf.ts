@@ -10,14 +10,22 @@ const SHIPPED = ['trade.json'] as const;
 /** The shipped packs and the user's own, ready to be asked. */
 export async function readShelf(): Promise<Kept<ShelvedPack[]>> {
   const shipped = await shippedTexts();
-  return withKeep((db) => loadShelf(db, shipped, ENGINE));
+  const shelf = await withKeep((db) => loadShelf(db, shipped, ENGINE));
+  // Where nothing may be kept, as in Firefox's private windows, what came with the program speaks all the same.
+  return !shelf.ok && shelf.trouble === 'denied' ? { ok: true, value: opened(shipped) } : shelf;
 }
 
 /** The packs that came with the program, by themselves. */
 export async function readShipped(): Promise<ShelvedPack[]> {
-  const texts = await shippedTexts();
-  const opened = texts.map(({ file, text }) => ({ file, ...openText(text) }));
-  return shelved(opened, [], new Map());
+  return opened(await shippedTexts());
+}
+
+function opened(texts: readonly ShippedText[]): ShelvedPack[] {
+  return shelved(
+    texts.map(({ file, text }) => ({ file, ...openText(text) })),
+    [],
+    new Map(),
+  );
 }
 
 /** Empty text where a file of ours can't be read: the shelf then shows it as a pack that can't be read. */

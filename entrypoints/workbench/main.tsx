@@ -20,9 +20,10 @@ import { enquiryActions } from './enquiry-actions';
 import { packsActions } from './packs-actions';
 
 // Effects by room, one state, one page: a room's actions tell what changes in that room, and nothing else draws.
+const isPrivate = browser.extension.inIncognitoContext;
 let state: BenchState = {
   room: roomOf(location.hash),
-  packs: { shelf: null, trouble: null, outcome: { state: 'none' }, removed: null },
+  packs: { shelf: null, trouble: null, outcome: { state: 'none' }, removed: null, isPrivate },
   drafts: {
     drafts: null,
     chosen: null,
@@ -32,7 +33,7 @@ let state: BenchState = {
     copied: 'none',
     removed: null,
     trouble: null,
-    isPrivate: browser.extension.inIncognitoContext,
+    isPrivate,
   },
   enquiry: { asked: NOTHING_ASKED, told: null, serial: '', name: '', pack: null, numbered: null, trouble: null },
 };

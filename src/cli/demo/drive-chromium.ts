@@ -129,6 +129,7 @@ async function drive(
       await page.goto(url);
       return page;
     },
+    openPrivately: async () => null,
     async pressToolbarButton(page) {
       await page.bringToFront();
       const targetId = await tabOf(cdp, page);

@@ -8,7 +8,7 @@ import type { DriveOptions } from './drive-chromium';
 import type { Driven } from './driven';
 import { firefoxPanel, type InWindow, meetSidebar } from './firefox-panel';
 import { type FirefoxTab, firefoxTab } from './firefox-tab';
-import { badgeOf, pressButton, stopBackground, windowOf } from './firefox-window';
+import { badgeOf, openPrivateWindow, pressButton, stopBackground, windowOf } from './firefox-window';
 import type { Panel } from './panel';
 import { consoleErrors, watchContexts } from './watch-firefox';
 import { type NetworkWatch, watchNetwork } from './watch-network';
@@ -106,6 +106,18 @@ async function drive(
     addressOf: (page) => ours + page,
     openTab: (url) => create('tab', url),
     openWindow: (url) => create('window', url),
+    async openPrivately(url) {
+      await openPrivateWindow(await window(), id, url);
+      let found: string | undefined;
+      const met = async () => {
+        const { result } = await connection.send('browsingContext.getTree', {});
+        const tabs = (result as { contexts: { context: string; url: string }[] }).contexts;
+        found = tabs.find((each) => each.url === url)?.context;
+        return found !== undefined;
+      };
+      if (!(await keepAsking(met, 15_000)) || found === undefined) throw new Error(`no private window shows ${url}`);
+      return firefoxTab(connection, found, ours, watch.urlOf);
+    },
     async pressToolbarButton(tab) {
       await tab.bringToFront();
       front = tab as FirefoxTab;

@@ -29,6 +29,11 @@ export interface Driven {
   openTab(url: string): Promise<Tab>;
   /** A new window with one tab at that address. */
   openWindow(url: string): Promise<Tab>;
+  /**
+   * A tab at one of our pages in a private window, the extension allowed there; null where such a page never stands in
+   * one, because the browser opens it in an ordinary window instead.
+   */
+  openPrivately(url: string): Promise<Tab | null>;
   /** The press of the toolbar button on that tab, with all that a real press grants. */
   pressToolbarButton(tab: Tab): Promise<void>;
   /**

@@ -26,7 +26,7 @@ declare const CustomizableUI: {
   getPlacementOfWidget(id: string): { area: string } | null;
 };
 declare const WebExtensionPolicy: {
-  getByID(id: string): { extension: { terminateBackground(): Promise<void> } } | null;
+  getByID(id: string): { extension: { terminateBackground(): Promise<void> }; readyPromise: Promise<unknown> } | null;
 };
 interface BrowserWindow extends Window {
   synthesizeMouseEvent(type: string, x: number, y: number, mouse: object): boolean;
@@ -73,4 +73,42 @@ export async function badgeOf(inWindow: InWindow, id: string): Promise<string> {
 /** Ends the extension's background page, as the browser does with an idle one. */
 export async function stopBackground(inWindow: InWindow, id: string): Promise<void> {
   await inWindow((extension: string) => WebExtensionPolicy.getByID(extension)?.extension.terminateBackground(), [id]);
+}
+
+interface Modules {
+  importESModule(url: string): Record<string, unknown>;
+}
+interface PrivateWindow extends Window {
+  gBrowserInit?: { delayedStartupFinished: boolean };
+  gBrowser: { addTab(url: string, how: object): unknown; selectedTab: unknown };
+}
+declare const ChromeUtils: Modules;
+declare const Services: { scriptSecurityManager: { getSystemPrincipal(): unknown } };
+declare function OpenBrowserWindow(how: { private: boolean }): PrivateWindow;
+
+/** Allows the extension in private windows, as its user would in the add-on manager, and opens one at that address. */
+export async function openPrivateWindow(inWindow: InWindow, id: string, url: string): Promise<void> {
+  await inWindow(
+    async (extension: string, address: string) => {
+      const { ExtensionPermissions } = ChromeUtils.importESModule(
+        'resource://gre/modules/ExtensionPermissions.sys.mjs',
+      ) as { ExtensionPermissions: { add(id: string, what: object): Promise<void> } };
+      const { AddonManager } = ChromeUtils.importESModule('resource://gre/modules/AddonManager.sys.mjs') as {
+        AddonManager: { getAddonByID(id: string): Promise<{ reload(): Promise<void> }> };
+      };
+      await ExtensionPermissions.add(extension, { permissions: ['internal:privateBrowsingAllowed'], origins: [] });
+      await (await AddonManager.getAddonByID(extension)).reload();
+      await WebExtensionPolicy.getByID(extension)?.readyPromise;
+      const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
+      // Its pages are served a moment after it says that it is ready.
+      await pause(1_500);
+      const opened = OpenBrowserWindow({ private: true });
+      await new Promise((resolve) => opened.addEventListener('load', resolve, { once: true }));
+      // Until then the window still puts its own first page into its tab.
+      while (!opened.gBrowserInit?.delayedStartupFinished) await pause(50);
+      const triggeringPrincipal = Services.scriptSecurityManager.getSystemPrincipal();
+      opened.gBrowser.selectedTab = opened.gBrowser.addTab(address, { triggeringPrincipal });
+    },
+    [id, url],
+  );
 }

@@ -28,6 +28,8 @@ export const workbenchTexts = {
       'A pack is what a club knows about some kind of machine, in one file. Adverts are held against the packs that are switched on here. Nothing on this page leaves your computer.',
     listHeading: 'Your packs',
     loading: 'Opening the shelf…',
+    private:
+      'This is a private window: no pack can be added or switched here, and those of your ordinary windows don’t speak here. Open the workbench in an ordinary window to add one.',
     edition: (n: number) => `edition ${n}`,
     keptBy: (names: string) => `Kept by ${names}`,
     licence: (licence: string) => `Licence: ${licence}`,

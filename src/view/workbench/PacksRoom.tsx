@@ -15,6 +15,8 @@ export interface PacksState {
   outcome: InstallOutcome;
   /** The title of the pack that was removed last and can still be put back. */
   removed: string | null;
+  /** In a private window, which keeps nothing. */
+  isPrivate: boolean;
 }
 
 export interface PacksActions {
@@ -27,11 +29,16 @@ export interface PacksActions {
 
 /** The shelf: what is on it, what speaks, and the way onto it. */
 export function PacksRoom({ state, actions }: { state: PacksState; actions: PacksActions }) {
-  const { shelf, trouble, outcome, removed } = state;
+  const { shelf, trouble, outcome, removed, isPrivate } = state;
   return (
     <>
       <h1>{texts.heading}</h1>
       <p class="intro">{texts.intro}</p>
+      {isPrivate && (
+        <p class="trouble" data-part="private">
+          {texts.private}
+        </p>
+      )}
       <TroubleNote trouble={trouble} />
       <section class="room-part" aria-labelledby="shelf">
         <h2 id="shelf">{texts.listHeading}</h2>

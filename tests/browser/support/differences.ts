@@ -31,6 +31,9 @@ export const SHOWS_PDF: Applies = { here: inFirefox, why: 'a driven Chromium sav
 /** A Chromium without a window ends as a whole when the extension that it was started with is put in its place anew. */
 export const OUTLIVES_RELOAD: Applies = { here: inFirefox, why: 'a driven Chromium ends when its extension reloads' };
 
+/** Chromium opens an extension's pages in an ordinary window, whatever window they are asked for in. */
+export const PAGES_IN_PRIVATE: Applies = { here: inFirefox, why: 'no page of an extension stands in a private window' };
+
 export interface Applies {
   here: boolean;
   why: string;

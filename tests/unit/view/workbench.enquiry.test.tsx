@@ -50,7 +50,7 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
     ...{ asked: NOTHING_ASKED, told: null, serial: '250', name: '', pack: null, numbered, trouble: null },
     ...change,
   };
-  const packs: PacksState = { shelf, trouble: null, outcome: { state: 'none' }, removed: null };
+  const packs: PacksState = { shelf, trouble: null, outcome: { state: 'none' }, removed: null, isPrivate: false };
   const actions: EnquiryActions = {
     ...{ chooseThing: note('chooseThing'), saw: note('saw'), takeBack: note('takeBack') },
     ...{

@@ -50,7 +50,14 @@ function show(state: Partial<PacksState>): void {
   };
   root = document.createElement('div');
   document.body.append(root);
-  const whole: PacksState = { shelf: null, trouble: null, outcome: { state: 'none' }, removed: null, ...state };
+  const whole: PacksState = {
+    shelf: null,
+    trouble: null,
+    outcome: { state: 'none' },
+    removed: null,
+    isPrivate: false,
+    ...state,
+  };
   act(() =>
     render(
       <Workbench state={{ room: 'packs', packs: whole } as BenchState} actions={{ packs } as BenchActions} />,
@@ -84,6 +91,13 @@ describe('the rooms', () => {
 });
 
 describe('the packs', () => {
+  it('say in a private window, and nowhere else, that nothing is kept there', () => {
+    show({ shelf: [onShelf()] });
+    expect(root.querySelector('[data-part="private"]')).toBeNull();
+    show({ shelf: [onShelf()], isPrivate: true });
+    expect(root.querySelector('[data-part="private"]')?.textContent).toBe(texts.shelf.private);
+  });
+
   it('lists a pack with its title, edition, licence and labels', () => {
     show({ shelf: [onShelf()] });
     expect(row()?.querySelector('h3')?.textContent).toBe('Club handbook');
