@@ -66,6 +66,23 @@ export function headedParticulars(reading: Reading): Candidate[] {
   return found;
 }
 
+/** Short lines that say where a thing is to be had. English; German; French; Dutch; Italian; Spanish. From memory. */
+const TO_BE_HAD =
+  /^(?:\u{1f4cd}\s*|(?:(?:item )?located (?:in|at|near)|pick-?\s?up (?:in|from|at)|collect(?:ion)?(?: only)?,? (?:in|from|at)|buyer collects (?:in|from)|can be (?:seen|collected) (?:in|at)|abholung in|abzuholen in|ophalen in|af te halen in|[àa] retirer [àa]|ritiro a|recogida en|se recoge en)\s+)(\p{Lu}[^.!?;:|·(]{1,50})/iu;
+
+/** "Collection from Lower Thrapwick" on a line of its own. */
+export function placesToldOf({ lines, zones, cards }: Reading): Candidate[] {
+  const found: Candidate[] = [];
+  for (const [index, { text }] of lines.entries()) {
+    if (text.length > SMALL || zones[index] === AWAY || cards.lines.has(index)) continue;
+    const [, place] = TO_BE_HAD.exec(text) ?? [];
+    if (place && /^\p{Lu}/u.test(place))
+      found.push({ field: 'place', value: place.trim(), source: 'page', weight: 0.5 });
+    if (found.length >= 5) break;
+  }
+  return found;
+}
+
 const LISTED_WORDS =
   /\b(?:listed|posted|placed|published|added|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|depos|mise? en ligne|geplaatst|sinds|publicado|pubblicato|inserito)/i;
 /** Days of something else. */

@@ -1,7 +1,14 @@
 import { cardsOf } from '../page/cards';
 import { descriptionsOf } from '../page/description';
 import { marksOfAdvert } from '../page/marks';
-import { headedParticulars, hintedParticulars, hintedParts, timesOf, writtenDates } from '../page/particulars';
+import {
+  headedParticulars,
+  hintedParticulars,
+  hintedParts,
+  placesToldOf,
+  timesOf,
+  writtenDates,
+} from '../page/particulars';
 import { photosOf } from '../page/photos';
 import { pricesOf } from '../page/prices';
 import { readingOf } from '../page/reading';
@@ -58,6 +65,7 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
     ...hintedParticulars(reading),
     ...hintedParts(reading),
     ...headedParticulars(reading),
+    ...placesToldOf(reading),
     ...timesOf(reading),
     ...writtenDates(reading),
   );
