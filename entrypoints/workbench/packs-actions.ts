@@ -58,11 +58,13 @@ export function packsActions(
       if (!first) return;
       installing?.cancel();
       show({ outcome: { state: 'reading', file: first.name, done: 0, all: first.size } });
-      installing = installInThread(files, async (step) => {
+      const mine = installInThread(files, async (step) => {
         if (step.state === 'trouble') return show({ outcome: { state: 'none' }, trouble: step.trouble });
         if (step.state === 'installed') await readAnew();
-        show({ outcome: step });
+        // Other files may have been chosen while the shelf was read.
+        if (installing === mine) show({ outcome: step });
       });
+      installing = mine;
     },
     cancelInstall() {
       installing?.cancel();

@@ -14,7 +14,7 @@ class BlockedError extends Error {
  * Milliseconds after which an opening of which nothing is heard counts as blocked. A browser tells only the first one
  * that it is; those behind it in its queue would wait as long as the page that blocks them is open.
  */
-const PATIENCE = 8_000;
+const PATIENCE = 15_000;
 
 /**
  * Opens the one database of this browser profile, bringing it up to the newest version first. It is closed as soon as

@@ -27,13 +27,14 @@ function count(tab: Tab, selector: string): Promise<number> {
 }
 
 function shows(tab: Tab, selector: string, words = ''): Promise<void> {
-  return until(`${selector} says ${words}`, () =>
+  const says = () =>
     tab.evaluate(
       ([sought, said]: string[]) =>
         document.querySelector(sought as string)?.textContent?.includes(said as string) === true,
       [selector, words],
-    ),
-  );
+    );
+  // Longer than an opening waits that hears nothing.
+  return until(`${selector} says ${words}`, says, 30_000);
 }
 
 const PACK = `[data-pack-id="${ID}"]`;

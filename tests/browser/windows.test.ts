@@ -31,6 +31,7 @@ const troubles = (page: Page) => page.locator('[data-part="trouble"]').count();
 it('a pack that is installed, and the newer edition that takes its place', async () => {
   await one.locator('[data-part="pack-file"]').setInputFiles(`${files}/sound.json`);
   await row(other).waitFor();
+  await one.locator('[data-part="install-outcome"] p').waitFor();
   await one.locator('[data-part="pack-file"]').setInputFiles(`${files}/newer.json`);
   await row(other, ID)
     .filter({ hasText: String(sound.about.edition + 1) })
