@@ -44,8 +44,8 @@ export function came(finding: Finding, one: Claim | null, shown: readonly Findin
 function restsOn(finding: Finding, { what, claim }: Claim): boolean {
   if (!CHECKS[what].has(finding.check)) return false;
   // Two packs' words can stand at one place: each has its own finding.
-  if (finding.check === 'wording')
-    return what === 'wording' && finding.id === `wording:${claim.pack}/${claim.entry.id}`;
+  if (finding.check === 'wording' && (what !== 'wording' || finding.id !== `wording:${claim.pack}/${claim.entry.id}`))
+    return false;
   if (what === 'caution' && finding.id !== `caution:${claim.pack}/${claim.entry.id}`) return false;
   const attribute = what === 'value' || what === 'measure' ? claim.attribute.id : null;
   if (attribute !== null && finding.attribute !== null && attribute !== finding.attribute) return false;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cressiter, found } from '../support/demo';
+import { cressiter, findingsOf, found } from '../support/demo';
 
 const check = (text: string): string[] => found('made-where', cressiter(text));
 
@@ -14,6 +14,14 @@ describe('where it was made', () => {
       found('made-where', { title: 'Grindlewade Quarrendle sewing machine', description, language: 'en' });
     expect(quarrendle('Made at Brindfold.')).toEqual(['agrees: Made at Brindfold']);
     expect(quarrendle('Made at Harrowslade.')).toEqual(['agrees: Made at Harrowslade']);
+    expect(quarrendle('Serial number H1010000. Made at Harrowslade.')).toEqual(['agrees: Made at Harrowslade']);
+    expect(quarrendle('Serial number H1010000. Made at Brindfold.')).toEqual(['disproved: Made at Brindfold']);
+    const [finding] = findingsOf('made-where', {
+      title: 'Grindlewade Quarrendle sewing machine',
+      description: 'Serial number H1010000. Made at Brindfold.',
+      language: 'en',
+    });
+    expect(finding?.known.map(({ text }) => text).join()).toMatch(/H1004501 to H1048500.*Harrowslade/);
   });
 
   it.each([
