@@ -28,13 +28,13 @@ const MADE =
 
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = new RegExp(
-  `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those) )?(?:were |was |stück |exemplaires? )?(?:ever |je |jemals )?${MADE}\\b`,
+  `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those) )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplaires? )?(?:ever |je |jemals )?${MADE}\\b`,
   'giu',
 );
 const EXEMPLAIRES = new RegExp(`\\b${NUMBER} exemplaires? seulement\\b`, 'giu');
 /** "One of 500": nobody says so of the few machines on sale. */
 const ONE_OF =
-  /\b(?:one of|eine von|eine der|une des) (?:only |just |about |the |nur |etwa |the last |the only )?(\d{1,3}(?:[.,]\d{3}){1,2}|\d{2,7}|fifty|twenty|thirty|forty|sixty|hundred)\b/giu;
+  /\b(?:one of|1 of|eine von|eine der|une des) (?:only |just |about |the |nur |etwa |the last |the only )?(\d{1,3}(?:[.,]\d{3}){1,2}|\d{2,7}|fifty|twenty|thirty|forty|sixty|hundred)\b/giu;
 
 /** How many the advert says were made. */
 export function countsIn({ part, stances }: PartReading): CountClaim[] {

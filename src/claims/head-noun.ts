@@ -45,7 +45,8 @@ export function headOf(
   );
   const several =
     new Set(names.flatMap((name) => (name.field === part.field && 'model' in name.of ? [name.of.model] : []))).size > 1;
-  if (several && cues.some((cue) => cue.value === 'together')) return 'lot';
+  const pluralThing = cues.some((cue) => cue.value === 'counted');
+  if (several && (pluralThing || cues.some((cue) => cue.value === 'together'))) return 'lot';
   const lotWord = cues.some(
     (cue) =>
       cue.value === 'lot' &&
@@ -55,7 +56,15 @@ export function headOf(
   if (countedThings || (lotWord && nouns.some((one) => one.what !== 'part'))) return 'lot';
 
   // "Pédale Name", "Ersatzteile Name": a part, then only what it is of.
-  if (first.what === 'part' && nouns.length > 1 && nouns.slice(1).every((one) => one.what === 'name')) return 'part';
+  // A maker's name may be a word for the thing too.
+  const isName = (one: Noun): boolean =>
+    one.what === 'name' ||
+    nouns.some(
+      (other) => other.what === 'name' && other.firstToken <= one.firstToken && other.lastToken >= one.lastToken,
+    );
+  const behind = nouns.filter((one) => one.firstToken > first.lastToken);
+  const opens = nouns.some((one) => one.what === 'part' && one.firstToken === first.firstToken);
+  if (opens && behind.length > 0 && behind.every(isName)) return 'part';
   const end = phraseEnd(part, first, cues);
   const inPhrase = nouns.filter((one) => one.firstToken < end);
   const head = inPhrase.at(-1)!;
@@ -123,7 +132,9 @@ function isCount(cue: { value: CueMatch['value']; lastToken: number }, thing: No
 function isCounted(part: TextPart, cues: readonly CueMatch[]): boolean {
   return cues.some((cue) => {
     if (cue.value !== 'counted') return false;
-    const inWords = cues.some((one) => one.value === 'number' && one.lastToken === cue.firstToken - 1);
+    const inWords = cues.some(
+      (one) => one.value === 'number' && one.lastToken < cue.firstToken && cue.firstToken - one.lastToken <= 3,
+    );
     return inWords || digitBefore(part, cue.firstToken);
   });
 }

@@ -2,6 +2,7 @@ import { PhraseIndex, type PhraseMatch } from '../text/phrases';
 import { contains } from './hits';
 import {
   ACCOMPANYING,
+  ASKING,
   COUNTED,
   FITTING,
   LOT,
@@ -19,6 +20,7 @@ import type { TextPart } from './part-text';
 const WORDS = {
   wanted: WANTED,
   asks: WANTED_FIRST_PERSON,
+  asking: ASKING,
   'not-wanted': NOT_WANTED,
   lot: LOT,
   number: NUMBER_WORDS,

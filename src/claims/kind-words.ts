@@ -3,12 +3,12 @@
  * matched token by token.
  */
 export const WANTED =
-  'wanted|wtb|want to buy|looking for|looking to buy|in search of|iso|searching for|does anyone have|does anybody have|' +
-  'suche|gesucht|ich suche|wir suchen|kaufe|ankauf|recherche|je recherche|cherche|je cherche|gezocht|cerco|cercasi|busco|se busca';
+  'seeking|in need of|buying old|buying any|wanted|wtb|want to buy|looking for|looking to buy|in search of|iso|searching for|does anyone have|does anybody have|' +
+  'suche|gesucht|ich suche|wir suchen|kaufe|ankauf|achète|recherche|je recherche|cherche|je cherche|gezocht|cerco|cercasi|busco|se busca';
 
 /** These ask for something even inside a text that doesn't begin with them. */
 export const WANTED_FIRST_PERSON =
-  "i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
+  "i would like to buy|i'd like to buy|would like to buy one|i am after one|i'm after one|i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
 
 export const LOT =
   'contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
@@ -20,7 +20,7 @@ export const NUMBER_WORDS =
 
 export const SERVICE =
   'repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
-  'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|rewiring|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
+  'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
   'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 
 /** Words that begin what a part fits or comes from, after which the thing itself isn't on sale. */
@@ -30,6 +30,10 @@ export const FITTING =
 /** Words after which come things that go with the one on sale. */
 export const ACCOMPANYING =
   'with|in|incl|including|includes|and|plus|c/w|w/|comes with|complete with|à|mit|inkl|inklusive|samt|im|in der|und|avec|dans|et|en';
+
+/** A title that asks so, wherever in it, asks for a thing. */
+export const ASKING =
+  'does anyone have|does anybody have|has anyone got|has anybody got|anyone selling|anybody selling|anyone got|wer hat|wer verkauft|qui vend|qui aurait|wtb|want to buy';
 
 /** A text that says so offers work, not a thing. */
 export const SERVICE_FIRST_PERSON =
@@ -46,7 +50,7 @@ export const NOT_WANTED =
 
 /** A title that begins so offers work. */
 export const SERVICE_FIRST =
-  'lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
+  'i fix|we fix|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
 
 /** Machines counted without their full name: "three machines as one lot". */
 export const COUNTED = 'machines|heads|maschinen';

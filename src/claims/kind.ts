@@ -32,7 +32,8 @@ export function kindOf({ listing, title, description, hits, names }: KindInput):
         cue.lastToken >= title.tokens.length - 2 &&
         /^(wanted|gesucht|suche)/.test(title.tokens[cue.firstToken]!.folded),
     );
-    if (opens || closes) return 'wanted';
+    const asks = found.some((cue) => cue.value === 'asking');
+    if (opens || closes || asks) return 'wanted';
     const service = found.some(
       ({ value, firstToken }) => value === 'service' || (value === 'service-first' && firstToken <= first),
     );

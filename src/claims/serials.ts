@@ -66,7 +66,7 @@ export function serialsOf(
 
 /** A question mark, or a word that takes it back, right after the number: "210999? I make it 230999", "… no, 230999". */
 const TAKEN_BACK =
-  /^\s*(?:\?|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s)/i;
+  /^\s*(?:\?|(?:\w+\s?)?(?:\.{2,3}|…)\s*sorry\b|\.?\s*no,? wait\b|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s)/i;
 
 function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
   const part = parts.find((one) => one.field === claim.field);

@@ -164,6 +164,7 @@ export class StanceReader {
     for (let i = at - 1; i >= 0 && at - i <= LONGEST_LIST && clauses[i]!.sentence === clause.sentence; i--) {
       const before = clauses[i]!;
       if (before.tokens.at(-1)?.folded !== ':') continue;
+      if (explains(before)) return false;
       return this.#near(before.first, before.last).some(
         ({ value, firstToken, lastToken }) =>
           value.effect === 'denies' &&
@@ -228,6 +229,14 @@ export class StanceReader {
       (one) => one.value.effect === 'stop' && one.firstToken >= from && one.lastToken < to,
     );
   }
+}
+
+/** "It isn't: cast iron", "ist sie aber nicht: Gusseisen": what follows says what it is instead. */
+function explains({ tokens }: ClauseRange): boolean {
+  const words = tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded);
+  const ofThis = words.some((word) => /^(?:it|it's|this|sie|es|elle|c'est)$/.test(word));
+  if (/^(?:aber|but|mais)$/.test(words[0] ?? '') && words.length === 2) return /^(?:not|nicht|pas)$/.test(words[1]!);
+  return ofThis && /^(?:not|isn't|nicht|pas)$/.test(words.at(-1) ?? '') && !/^(?:what|was|ce)$/.test(words[0]!);
 }
 
 /** Two denials side by side take each other back. */

@@ -18,7 +18,7 @@ export function fits(auditCase: AuditCase): Finding[] {
   const { reading } = auditCase;
   if (reading.kind !== 'part') return [];
   const named = reading.names.filter(
-    (name) => 'model' in name.of && name.stance !== 'denies' && name.stance !== 'quotes',
+    (name) => 'model' in name.of && name.stance !== 'denies' && name.stance !== 'quotes' && isFitted(name),
   );
   const features = ownFeatures(reading);
   return distinct(named).flatMap(({ name, model }) => {
@@ -26,6 +26,16 @@ export function fits(auditCase: AuditCase): Finding[] {
     // The list of what fits adds nothing where the feature has decided.
     return decided.length > 0 ? decided : byList(auditCase, name, model);
   });
+}
+
+/** In a title every name is of what it fits; in a text those behind "for", "fits" are, not each that is spoken of. */
+function isFitted(name: NameClaim): boolean {
+  return (
+    name.field !== 'description' ||
+    /^(?:fit|suit|for|to fit|also for|will|should|compatible|work|pass|für|geeignet|pour|conv|adapt|va )/i.test(
+      name.trigger ?? '',
+    )
+  );
 }
 
 /** What the advert says of the part itself: not in a sentence about what it doesn't fit. Once for each feature. */

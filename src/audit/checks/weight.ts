@@ -30,7 +30,7 @@ function measured(auditCase: AuditCase): Finding[] {
       const held = hold(auditCase, claim.attribute, exact, false);
       const first = held?.facts[0];
       if (!held || !first) return wide(auditCase, claim, exact);
-      if (held.verdict === 'conflict') return [];
+      if (held.verdict === 'conflict' || isFarOff(claim, held.facts)) return [];
       if (held.verdict === 'agrees') return [report(claim, held.facts, 'agrees', texts.agrees)];
       const tooHeavy = held.facts.every(({ fact }) => fact.allowed.kind === 'range' && claim.low > fact.allowed.to);
       const inCase: Allowed = { kind: 'range', from: exact.from - allowance, to: exact.to };
@@ -42,6 +42,16 @@ function measured(auditCase: AuditCase): Finding[] {
         report(claim, held.facts, held.firm ? 'disproved' : 'caution', held.firm ? texts.disproved : texts.unusual),
       ];
     });
+}
+
+/** Less than a third, or more than three times: of a bobbin, a parcel or a load, whatever the sentence says. */
+const FAR = 3;
+
+function isFarOff(claim: MeasureClaim, facts: readonly { fact: FactKnown }[]): boolean {
+  return facts.every(
+    ({ fact: { allowed } }) =>
+      allowed.kind === 'range' && (claim.high * FAR < allowed.from || claim.low > allowed.to * FAR),
+  );
 }
 
 /** A reading inside the known range agrees, although the range is wider than the reading. */

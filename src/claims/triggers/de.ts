@@ -75,6 +75,10 @@ export const german: readonly TriggerRow[] = [
     'daneben|auf dem bild daneben|im hintergrund|andere version|die version|die leichte version',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
+  [
+    'nicht|nie|niemals|ist das nicht|gibt es hier nicht|konnte sie nie',
+    { effect: 'denies', side: 'after', reach: 6, ends: true },
+  ],
   ['ist sie nicht|ist es nicht|hat sie nicht', { effect: 'denies', side: 'after', reach: 4, ends: true }],
   ['entweder', { effect: 'guesses', side: 'before', reach: 99 }],
   ['falls|wenn|ob', { effect: 'guesses', side: 'before', reach: 99, across: true }],

@@ -8,6 +8,8 @@ describe('how many the advert says were made', () => {
   it.each([
     ['Only 200 ever made.', 'en', 'Only 200 ever made', 200],
     ['One of 500.', 'en', 'One of 500', 500],
+    ['1 of 200', 'en', '1 of 200', 200],
+    ['Fewer than 50 Pelluckets were ever built.', 'en', 'Fewer than 50 Pelluckets were ever built', 50],
     ['Fewer than 1,500 were produced.', 'en', 'Fewer than 1,500 were produced', 1500],
     ['Just forty of this model.', 'en', 'Just forty of this model', 40],
     ['Nur 300 Stück gebaut.', 'de', 'Nur 300 Stück gebaut', 300],

@@ -14,6 +14,8 @@ describe('serials that an advert states', () => {
     ['The number on the plate is KD372118.', 'KD372118'],
     ['Underneath: KD372118', 'KD372118 unstated'],
     ['Serial number 1150338 N.', '1150338N'],
+    ['Number KD372118 ... sorry, the other one.', 'KD372118 ?'],
+    ['No KD372118. no wait, not that.', 'KD372118 ?'],
   ])('%s', (text, expected) => expect(serials(text)).toEqual([expected]));
 
   it('a field of its own', () =>

@@ -20,6 +20,7 @@ function stanceOf(marked: string, language: string): string {
 
 const english: Record<string, readonly string[]> = {
   says: [
+    "It isn't: {cast iron} throughout.",
     'It has a {cast iron} body.',
     'Not only {cast iron}, heavy too.',
     'It is not only {cast iron}, it is heavy too.',
@@ -80,11 +81,14 @@ const english: Record<string, readonly string[]> = {
 
 const german: Record<string, readonly string[]> = {
   says: [
+    'Ist sie aber nicht: {Gusseisen}.',
     'Sie ist aus {Gusseisen}.',
     'Nicht aus Aluminium, sondern aus {Gusseisen}.',
     'Kein Problem, {Gusseisen} hält.',
   ],
   denies: [
+    '{Zickzack} konnte sie nie.',
+    'Ein {Freiarm} ist das nicht.',
     'Kein {Zickzack}',
     '{Versand}: nur Abholung',
     'Sie ist nicht aus {Aluminium}.',

@@ -24,6 +24,8 @@ describe('stated weights', () => {
   it.each([
     'It weighs 18 kg in its case.',
     'The parcel weighs 9 kg.',
+    'Took a 400 g felt.',
+    'Stood under a toolbox, 55 kg in all.',
     'The case weighs 4 kg.',
     'Sews through 9 kg of denim.',
     'My Wendelow weighs 9 kg.',
