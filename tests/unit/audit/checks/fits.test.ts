@@ -22,6 +22,7 @@ describe('a part and what it is said to fit', () => {
 
   it.each([
     ['Class 15 bobbins for Grindlewade Cressiter', 'They do not fit the Ostlewick.'],
+    ['Class 66 bobbins for Ostlewick', 'They will jam in a Cressiter.'],
     ['Motor for Grindlewade Cressiter', 'Not a bobbin, takes no class 66.'],
   ])('what the seller warns of is no mistake: %s. %s', (title, description) =>
     expect(check(title, description).filter((line) => line.startsWith('disproved'))).toEqual([]),
