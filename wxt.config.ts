@@ -55,6 +55,8 @@ export default defineConfig({
   vite: () => ({
     // What is made of packs is kept by the version of the program that made it.
     define: { PROGRAM_VERSION: JSON.stringify(version) },
+    // The engine's thread fetches what checks packs only when it must.
+    worker: { format: 'es' },
     build: {
       // The polyfill would fetch; every browser that runs this knows modulepreload.
       modulePreload: { polyfill: false },

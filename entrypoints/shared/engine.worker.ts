@@ -5,7 +5,6 @@ import type { FromEngine, Question, Replies, ToEngine } from '../../src/session/
 import { answerToEnquiry } from '../../src/session/enquiry';
 import { cardOf, type PackCard } from '../../src/session/pack-card';
 import { knowledgeOf } from '../../src/session/packs';
-import { installFiles } from './install-files';
 import { readShelf } from './shelf';
 
 // The engine in a thread of its own: however large the packs are, our pages answer to a finger. It reads the packs
@@ -68,6 +67,18 @@ function answer(question: Question, { cards, knowledge: known }: Packs): Replies
   }
 }
 
+async function install(files: readonly File[], installedAt: string): Promise<void> {
+  try {
+    const { installFiles } = await import('./install-files');
+    await installFiles(files, installedAt, (step) => tell({ type: 'installing', step }));
+  } catch (error) {
+    console.error(error);
+    // What is too long for a text or a list is told as a RangeError.
+    const trouble = error instanceof RangeError ? 'memory' : 'failed';
+    tell({ type: 'installing', step: { state: 'trouble', trouble } });
+  }
+}
+
 addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
   switch (data.type) {
     case 'packsChanged':
@@ -84,13 +95,6 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
         tell({ type: 'reply', number: data.number, reply: { ok: false, trouble: 'failed' } });
       });
     case 'install':
-      return void installFiles(data.files, data.installedAt, (step) => tell({ type: 'installing', step })).catch(
-        (error: unknown) => {
-          console.error(error);
-          // What is too long for a text or a list is told as a RangeError.
-          const trouble = error instanceof RangeError ? 'memory' : 'failed';
-          tell({ type: 'installing', step: { state: 'trouble', trouble } });
-        },
-      );
+      return void install(data.files, data.installedAt);
   }
 });

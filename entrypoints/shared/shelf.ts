@@ -1,6 +1,6 @@
 import type { Kept } from '../../src/keep/trouble';
 import { loadShelf, type ShippedText } from '../../src/session/load-shelf';
-import { openText, type ShelvedPack, shelved } from '../../src/session/packs';
+import { type OpenedPack, type ShelvedPack, shelved } from '../../src/session/packs';
 import { ENGINE } from './engine-version';
 import { withKeep } from './keep';
 
@@ -10,9 +10,9 @@ const SHIPPED = ['trade.json'] as const;
 /** The shipped packs and the user's own, ready to be asked. */
 export async function readShelf(): Promise<Kept<ShelvedPack[]>> {
   const shipped = await shippedTexts();
-  const shelf = await withKeep((db) => loadShelf(db, shipped, ENGINE));
+  const shelf = await withKeep((db) => loadShelf(db, shipped, ENGINE, openText));
   // Where nothing may be kept, as in Firefox's private windows, what came with the program speaks all the same.
-  return !shelf.ok && shelf.trouble === 'denied' ? { ok: true, value: opened(shipped) } : shelf;
+  return !shelf.ok && shelf.trouble === 'denied' ? { ok: true, value: await opened(shipped) } : shelf;
 }
 
 /** The packs that came with the program, by themselves. */
@@ -20,12 +20,15 @@ export async function readShipped(): Promise<ShelvedPack[]> {
   return opened(await shippedTexts());
 }
 
-function opened(texts: readonly ShippedText[]): ShelvedPack[] {
-  return shelved(
-    texts.map(({ file, text }) => ({ file, ...openText(text) })),
-    [],
-    new Map(),
-  );
+async function opened(texts: readonly ShippedText[]): Promise<ShelvedPack[]> {
+  const ours = texts.map(async ({ file, text }) => ({ file, ...(await openText(text)) }));
+  return shelved(await Promise.all(ours), [], new Map());
+}
+
+/** What checks packs is a third of the engine, and is fetched only where a pack doesn't lie ready. */
+async function openText(text: string): Promise<OpenedPack> {
+  const making = await import('../../src/session/open-text');
+  return making.openText(text);
 }
 
 /** Empty text where a file of ours can't be read: the shelf then shows it as a pack that can't be read. */

@@ -1,4 +1,5 @@
-import { parseDrafts, readDraft } from '../listing/draft';
+import { readDraft } from '../listing/draft';
+import { parseDrafts } from '../listing/parse-drafts';
 import type { Listing } from '../listing/types';
 import { cli as texts } from '../text/catalogue/cli';
 import { BadInput } from './bad-input';

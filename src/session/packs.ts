@@ -1,9 +1,7 @@
 import type { KeptPack } from '../keep/schema';
 import { knowledgeOf as knownTogether } from '../pack/compile/knowledge-of';
-import { partsOf } from '../pack/compile/parts-of';
 import type { PackIssue } from '../pack/issues';
 import type { Knowledge } from '../pack/knowledge';
-import { parsePack } from '../pack/parse';
 import type { PackParts } from '../pack/parts';
 
 /** A pack that has been opened: ready to be asked, or what is wrong with it. */
@@ -31,12 +29,6 @@ export interface ShelvedPack extends OpenedPack {
   installedAt: string | null;
   /** Fingerprint of the key that sealed it, null for an unsealed one. */
   sealedBy: string | null;
-}
-
-/** Reads, checks and makes ready a pack from its text: the slow way, which needs nothing else. */
-export function openText(text: string): OpenedPack {
-  const read = parsePack(text);
-  return read.pack ? { parts: partsOf(read.pack), issues: [] } : { parts: null, issues: read.issues };
 }
 
 /** The shelf in the order in which it is shown: shipped packs first, then by id. */

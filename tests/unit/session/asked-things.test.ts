@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { askedThings, chosenThing } from '../../../src/session/asked-things';
+import { openText } from '../../../src/session/open-text';
 import { cardOf } from '../../../src/session/pack-card';
-import { openText, shelved } from '../../../src/session/packs';
+import { shelved } from '../../../src/session/packs';
 
 const pack = (id: string, change: object = {}, about: object = {}) => ({
   schema: 1,

@@ -5,6 +5,7 @@ import { putPacks, switchPack } from '../../../src/keep/packs';
 import { contentHash } from '../../../src/pack/compiled/content-hash';
 import * as reading from '../../../src/pack/parse';
 import { loadShelf } from '../../../src/session/load-shelf';
+import { openText } from '../../../src/session/open-text';
 import { knowledgeOf } from '../../../src/session/packs';
 import { accepted, fullPack, smallPack } from '../../unit/pack/support/packs';
 
@@ -29,7 +30,7 @@ const club = { id: 'ottermere', edition: 3, text, installedAt: '2026-06-01T10:00
 /** The shelf, and how many texts had to be read for it. */
 async function load(engine = '1') {
   const parse = vi.spyOn(reading, 'parsePack');
-  const shelf = await loadShelf(db, shipped, engine);
+  const shelf = await loadShelf(db, shipped, engine, openText);
   const read = parse.mock.calls.length;
   parse.mockRestore();
   if (!shelf.ok) throw new Error(shelf.trouble);
@@ -151,6 +152,6 @@ describe('the shelf', () => {
   it('has a trouble where it can’t be read', async () => {
     await open();
     db.close();
-    expect(await loadShelf(db, shipped, '1')).toEqual({ ok: false, trouble: 'denied' });
+    expect(await loadShelf(db, shipped, '1', openText)).toEqual({ ok: false, trouble: 'denied' });
   });
 });

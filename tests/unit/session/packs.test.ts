@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { openText } from '../../../src/session/open-text';
 import { cardOf, titleOf } from '../../../src/session/pack-card';
-import { knowledgeOf, openText, shelved } from '../../../src/session/packs';
+import { knowledgeOf, shelved } from '../../../src/session/packs';
 
 function packText(id: string, edition = 1): string {
   return JSON.stringify({

@@ -72,7 +72,8 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'panel.js'), "import './shared.js'; import('./later.js');");
     writeFileSync(join(folder, 'shared.js'), "export * from './reader.js';");
     writeFileSync(join(folder, 'panel.css'), 'p{}');
-    writeFileSync(join(folder, 'engine.worker-1.js'), '');
+    writeFileSync(join(folder, 'engine.worker-1.js'), "import('./parse-1.js');");
+    writeFileSync(join(folder, 'parse-1.js'), "import './engine.worker-1.js';");
     writeFileSync(join(folder, 'workbench.html'), '<script type="module" src="./later.js"></script>');
     writeFileSync(join(folder, 'later.js'), '');
     writeFileSync(join(folder, 'background.js'), '');
