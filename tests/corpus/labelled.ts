@@ -28,6 +28,7 @@ const at = (path: string): URL => new URL(`../../${path}`, import.meta.url);
 /** The labelled sets, each with the club's pack that its labels were held against, beside the trade's. */
 export const SETS = {
   tuned: 'grindlewade-circle',
+  measured: 'grindlewade-circle',
   'other-club': 'selvage-bench',
 } as const;
 

@@ -31,6 +31,7 @@ function print(title: string, totals: Totals): void {
 
 const TITLES: Record<SetName, string> = {
   tuned: 'Tuned half',
+  measured: 'Measured half',
   'other-club': 'Measured on another club’s pack',
 };
 
