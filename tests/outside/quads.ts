@@ -47,7 +47,9 @@ export function describedByQuads(quads: readonly Quad[]): Described[] {
         names.map((name): Described['properties'][number] => [
           name,
           sorted(
-            said.filter(({ predicate }) => short(predicate.value) === name).map(({ object }) => objectOf(object, depth)),
+            said
+              .filter(({ predicate }) => short(predicate.value) === name)
+              .map(({ object }) => objectOf(object, depth)),
           ),
         ]),
       ),

@@ -28,8 +28,7 @@ describe('why nothing came of a claim', () => {
   it('a guess about what is so anyway', () =>
     expect(of('rotary hook', 'Perhaps a rotary hook.')).toContain('value: guessed'));
 
-  it('a denied word is no word', () =>
-    expect(of('Victorian', 'It isn’t Victorian.')).toContain('wording: denied'));
+  it('a denied word is no word', () => expect(of('Victorian', 'It isn’t Victorian.')).toContain('wording: denied'));
 
   it('a guessed year', () => expect(of('1901', 'I think it was made in 1901.')).toEqual(['year: guessed']));
 
