@@ -17,6 +17,7 @@ import { placesIn } from './places';
 import type { Reading } from './reading';
 import { serialsOf } from './serials';
 import { StanceReader } from './stance';
+import { titleNames } from './title-names';
 import type { Stanced } from './types';
 import { type PartReading, plain, valuesIn, wordingsIn } from './values';
 import { yearsIn } from './years';
@@ -38,6 +39,8 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
   );
   const allHits = new Map(allReadings.map(({ part, hits }) => [part, hits]));
   const covering = coveringPacks(knowledge, allHits, names, listing.byHand);
+  const titled = parts.find((part) => part.field === 'title') ?? null;
+  const called = titleNames(titled, (titled && allHits.get(titled)) ?? []);
   // A pack that doesn't cover the advert says nothing of it, not even what its words mean.
   const readings = allReadings.map((reading) => {
     const hits = reading.hits.filter((hit) => covering.has(hit.value.pack));
@@ -45,7 +48,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     return {
       ...reading,
       hits,
-      framer: isProse ? new Framer(reading.part, hits, names, vocabularyOf(knowledge), languages) : null,
+      framer: isProse ? new Framer(reading.part, hits, names, vocabularyOf(knowledge), languages, called) : null,
     };
   });
   const hitsOf = new Map<TextPart, readonly Hit[]>(readings.map(({ part, hits }) => [part, hits]));

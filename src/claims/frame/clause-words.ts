@@ -1,5 +1,5 @@
 import type { Hit } from '../hits';
-import { type ClauseRange, type TextPart, tokenAt } from '../part-text';
+import { type ClauseRange, hasNameCapital, type TextPart, tokenAt } from '../part-text';
 import type { NameClaim } from '../reading';
 import type { Lexicon, Word, WordClass } from './types';
 
@@ -43,8 +43,16 @@ function isNounHere(before: Word | undefined, is: WordClass): boolean {
 }
 
 /** Token -> class, for the phrases and names found in one text. */
-export function classesOf(part: TextPart, hits: readonly Hit[], names: readonly NameClaim[]): Map<number, WordClass> {
+export function classesOf(
+  part: TextPart,
+  hits: readonly Hit[],
+  names: readonly NameClaim[],
+  called: ReadonlySet<string> = new Set(),
+): Map<number, WordClass> {
   const classes = new Map<number, WordClass>();
+  part.tokens.forEach((token, at) => {
+    if (called.has(token.folded) && hasNameCapital(part, at)) classes.set(at, 'own');
+  });
   const lay = (hit: { firstToken: number; lastToken: number }, is: WordClass): void => {
     for (let token = hit.firstToken; token <= hit.lastToken; token++) classes.set(token, is);
   };

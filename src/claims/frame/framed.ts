@@ -23,17 +23,21 @@ export class Framer {
   readonly #language: FramedLanguage | null;
   readonly #known: Known;
 
-  /** @param languages those that the advert may be read in. */
+  /**
+   * @param languages those that the advert may be read in
+   * @param called words by which the title calls the thing and that no pack knows, folded
+   */
   constructor(
     part: TextPart,
     hits: readonly Hit[],
     names: readonly NameClaim[],
     vocabulary: ReadonlySet<string>,
     languages: ReadonlySet<string>,
+    called: ReadonlySet<string>,
   ) {
     this.#part = part;
     this.#language = framedLanguage(part, languages);
-    this.#known = { classes: classesOf(part, hits, names), vocabulary };
+    this.#known = { classes: classesOf(part, hits, names, called), vocabulary };
   }
 
   /** A feature, the thing or a name stands there. */
