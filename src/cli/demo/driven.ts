@@ -13,6 +13,8 @@ export interface Tab {
   content(): Promise<string>;
   /** A real mouse click on the first match. */
   click(selector: string): Promise<void>;
+  /** Real presses, wherever the focus is: "Tab", "Enter" and the like, or a character. */
+  keyboard: { press(key: string): Promise<void> };
   setInputFiles(selector: string, paths: string | string[]): Promise<void>;
   /** Waits until the selector matches something in the page, seen or not. */
   waitForSelector(selector: string, options: { state: 'attached' }): Promise<unknown>;

@@ -1,6 +1,6 @@
 import { resolve } from 'node:path';
 import { type Connection, evaluateIn } from './bidi';
-import { clickIn, keepAsking } from './bidi-hands';
+import { clickIn, keepAsking, pressIn } from './bidi-hands';
 import type { Tab } from './driven';
 
 const PATIENCE = 15_000;
@@ -38,6 +38,7 @@ export function firefoxTab(
     goBack: () => connection.send('browsingContext.traverseHistory', { context, delta: -1 }),
     content: () => evaluate('new XMLSerializer().serializeToString(document)') as Promise<string>,
     click: (selector) => clickIn(connection, context, selector),
+    keyboard: { press: (key) => pressIn(connection, context, key) },
     async setInputFiles(selector, paths) {
       const { result } = await connection.send('browsingContext.locateNodes', {
         context,

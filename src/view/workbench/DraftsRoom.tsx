@@ -6,6 +6,7 @@ import type { Seen, SeenValue } from '../../session/seen';
 import { draftRoomTexts as texts } from '../../text/catalogue/draft-room';
 import { shown } from '../shown';
 import { DraftEditor } from './DraftEditor';
+import { useFocusKept } from './focus-kept';
 import { TroubleNote } from './TroubleNote';
 import type { BenchTrouble } from './trouble';
 
@@ -42,6 +43,15 @@ export interface DraftsActions {
 export function DraftsRoom({ state, actions }: { state: DraftsState; actions: DraftsActions }) {
   const { drafts, chosen, removed, trouble, isPrivate } = state;
   const draft = drafts?.find(({ id }) => id === chosen);
+  const { part, pressed } = useFocusKept();
+  const remove = (id: string) => {
+    pressed();
+    actions.remove(id);
+  };
+  const undoRemove = () => {
+    pressed();
+    actions.undoRemove();
+  };
   return (
     <>
       <h1>{texts.heading}</h1>
@@ -52,13 +62,15 @@ export function DraftsRoom({ state, actions }: { state: DraftsState; actions: Dr
         </p>
       )}
       <TroubleNote trouble={trouble} />
-      <section class="room-part" aria-labelledby="drafts">
-        <h2 id="drafts">{texts.list}</h2>
+      <section class="room-part" aria-labelledby="drafts" ref={part}>
+        <h2 id="drafts" tabIndex={-1}>
+          {texts.list}
+        </h2>
         {drafts === null && <p>{texts.loading}</p>}
         {drafts?.length === 0 && <p data-part="empty">{texts.empty}</p>}
         <ul class="shelf">
           {drafts?.map((each) => (
-            <DraftRow key={each.id} draft={each} chosen={each.id === chosen} actions={actions} />
+            <DraftRow key={each.id} draft={each} chosen={each.id === chosen} actions={{ ...actions, remove }} />
           ))}
         </ul>
         <p class="below">
@@ -70,7 +82,7 @@ export function DraftsRoom({ state, actions }: { state: DraftsState; actions: Dr
           {removed && (
             <p>
               {texts.removed(shown(draftName(removed.draft), 80))}{' '}
-              <button type="button" class="button plain" data-part="undo-draft" onClick={actions.undoRemove}>
+              <button type="button" class="button plain" data-part="undo-draft" onClick={undoRemove}>
                 {texts.undo}
               </button>
             </p>

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Installed, InstallStep, Refused } from '../../session/install';
 import { workbenchTexts } from '../../text/catalogue/workbench';
 import { shown } from '../shown';
@@ -18,8 +18,14 @@ interface Props {
 
 /** Pack files are chosen or dropped here; bad ones say what is wrong with them. */
 export function Installer({ outcome, onFiles, onCancel }: Props) {
+  const part = useRef<HTMLElement>(null);
+  const first = useRef(outcome);
+  // A pack more on the shelf above pushes this part, which has the focus and says what came of it, out of sight.
+  useEffect(() => {
+    if (outcome !== first.current) part.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [outcome]);
   return (
-    <section class="room-part" aria-labelledby="install">
+    <section class="room-part" aria-labelledby="install" ref={part}>
       <h2 id="install">{texts.heading}</h2>
       <p>{texts.text}</p>
       <FileDrop onFiles={onFiles} />

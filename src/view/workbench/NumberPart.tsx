@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { PackCard } from '../../session/pack-card';
 import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
 import { Disclosure } from '../panel/Disclosure';
@@ -19,8 +20,16 @@ interface Props {
 /** A machine's number: held against the tables, and the way to packs that have some. */
 export function NumberPart({ state, actions, tables, packs, packsActions }: Props) {
   const none = tables.length === 0;
+  const part = useRef<HTMLDivElement>(null);
+  const { numbered, told } = state;
+  // What the number tells of the machine is shown above, and would push the number that was just asked out of sight.
+  useEffect(() => {
+    if (numbered === null || told === null) return;
+    const field = document.activeElement;
+    if (part.current?.contains(field)) field?.scrollIntoView?.({ block: 'nearest' });
+  }, [numbered, told]);
   return (
-    <div class="number-part">
+    <div class="number-part" ref={part}>
       <section class="group" aria-labelledby="number">
         <h2 id="number">{texts.number}</h2>
         {none ? (

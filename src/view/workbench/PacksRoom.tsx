@@ -1,6 +1,7 @@
 import type { PackCard } from '../../session/pack-card';
 import { workbenchTexts } from '../../text/catalogue/workbench';
 import { shown } from '../shown';
+import { useFocusKept } from './focus-kept';
 import { Installer, type InstallOutcome } from './Installer';
 import { PackRow } from './PackRow';
 import { TroubleNote } from './TroubleNote';
@@ -30,6 +31,15 @@ export interface PacksActions {
 /** The shelf: what is on it, what speaks, and the way onto it. */
 export function PacksRoom({ state, actions }: { state: PacksState; actions: PacksActions }) {
   const { shelf, trouble, outcome, removed, isPrivate } = state;
+  const { part, pressed } = useFocusKept();
+  const remove = (id: string) => {
+    pressed();
+    actions.remove(id);
+  };
+  const undoRemove = () => {
+    pressed();
+    actions.undoRemove();
+  };
   return (
     <>
       <h1>{texts.heading}</h1>
@@ -40,19 +50,21 @@ export function PacksRoom({ state, actions }: { state: PacksState; actions: Pack
         </p>
       )}
       <TroubleNote trouble={trouble} />
-      <section class="room-part" aria-labelledby="shelf">
-        <h2 id="shelf">{texts.listHeading}</h2>
+      <section class="room-part" aria-labelledby="shelf" ref={part}>
+        <h2 id="shelf" tabIndex={-1}>
+          {texts.listHeading}
+        </h2>
         {shelf === null && !trouble && <p>{texts.loading}</p>}
         <ul class="shelf">
           {shelf?.map((pack) => (
-            <PackRow key={pack.id} pack={pack} onSwitch={actions.switchPack} onRemove={actions.remove} />
+            <PackRow key={pack.id} pack={pack} onSwitch={actions.switchPack} onRemove={remove} />
           ))}
         </ul>
         <div role="status" class="removed">
           {removed !== null && (
             <p>
               {texts.removed(shown(removed, 160))}{' '}
-              <button type="button" class="button plain" data-part="undo" onClick={actions.undoRemove}>
+              <button type="button" class="button plain" data-part="undo" onClick={undoRemove}>
                 {texts.undo}
               </button>
             </p>

@@ -34,6 +34,9 @@ export const OUTLIVES_RELOAD: Applies = { here: inFirefox, why: 'a driven Chromi
 /** Chromium opens an extension's pages in an ordinary window, whatever window they are asked for in. */
 export const PAGES_IN_PRIVATE: Applies = { here: inFirefox, why: 'no page of an extension stands in a private window' };
 
+/** Chromium's driver is told of a file chooser that opens; in Firefox that is a window which no driver reaches. */
+export const TELLS_OF_CHOOSER = !inFirefox;
+
 export interface Applies {
   here: boolean;
   why: string;

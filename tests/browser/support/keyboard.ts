@@ -1,0 +1,100 @@
+import type { Page } from 'playwright-core';
+import type { Tab } from '../../../src/cli/demo/driven';
+import { TELLS_OF_CHOOSER } from './differences';
+
+/** What a keyboard does to one of our pages, in a tab or in the panel. */
+export interface Keys {
+  press(key: string): Promise<void>;
+  evaluate(script: string): Promise<unknown>;
+}
+
+export const keysOf = (tab: Tab): Keys => ({
+  press: (key) => tab.keyboard.press(key),
+  evaluate: (script) => tab.evaluate(script),
+});
+
+/** What has the focus, in words for a failure; and what is wrong with how it shows, '' where nothing is. */
+const FOCUS = `(() => {
+  const at = document.activeElement;
+  if (!at || at === document.body || at === document.documentElement) return { at: '', wrong: '' };
+  const name = at.outerHTML.slice(0, 120);
+  // A file's input is unseen: its label, which stands beside it, shows the focus.
+  const shows = at.type === 'file' ? at.labels[0] : at;
+  const { outlineStyle, outlineWidth } = getComputedStyle(shows);
+  const box = shows.getClientRects()[0] ?? shows.getBoundingClientRect();
+  const wrong = [
+    !at.matches(':focus-visible') && 'not :focus-visible',
+    (outlineStyle === 'none' || parseFloat(outlineWidth) < 2) && 'no outline',
+    (box.bottom <= 0 || box.top >= innerHeight || box.width === 0) && 'out of sight',
+  ].filter(Boolean).join(', ');
+  return { at: name, wrong };
+})()`;
+
+export interface Focus {
+  /** The beginning of the focused element's markup, "" where nothing has the focus. */
+  at: string;
+  wrong: string;
+}
+
+/** Where the focus is. @throws Error where something has it and doesn't show it */
+export async function focusIn(keys: Keys): Promise<Focus> {
+  const focus = (await keys.evaluate(FOCUS)) as Focus;
+  if (focus.wrong) throw new Error(`${focus.wrong}: ${focus.at}`);
+  return focus;
+}
+
+/** Presses Tab until the focus is on what the selector names, and looks at each stop on the way. */
+export async function tabTo(keys: Keys, selector: string): Promise<void> {
+  for (let presses = 0; presses < 150; presses += 1) {
+    await keys.press('Tab');
+    await focusIn(keys);
+    if (await keys.evaluate(`document.activeElement?.matches(${JSON.stringify(selector)}) ?? false`)) return;
+  }
+  throw new Error(`the focus never came to ${selector}`);
+}
+
+const MARK_ALL = `(() => {
+  const all = [...document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')]
+    .filter((each) => !each.disabled && each.tabIndex >= 0 && each.checkVisibility());
+  for (const each of all) delete each.dataset.reached;
+  document.activeElement?.blur();
+  return all.length;
+})()`;
+const MISSED = `[...document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')]
+  .filter((each) => !each.disabled && each.tabIndex >= 0 && each.checkVisibility() && !('reached' in each.dataset))
+  .map((each) => each.outerHTML.slice(0, 120))`;
+const REACH = `(() => { const at = document.activeElement;
+  if (at && at !== document.body) at.dataset.reached = ''; })()`;
+
+/** Tabs once through all of a page. @returns what the focus never came to; empty where Tab is trapped nowhere */
+export async function missedByTab(keys: Keys): Promise<string[]> {
+  const count = (await keys.evaluate(MARK_ALL)) as number;
+  // Some more: the browser's own bars may have stops of their own between the last one and the first.
+  for (let presses = 0; presses < count + 3; presses += 1) {
+    await keys.press('Tab');
+    await focusIn(keys);
+    await keys.evaluate(REACH);
+  }
+  return (await keys.evaluate(MISSED)) as string[];
+}
+
+export async function type(keys: Keys, text: string): Promise<void> {
+  for (const character of text) await keys.press(character);
+}
+
+/** Opens the file chooser by the key, with the focus on its input, and gives it the file. */
+export async function chooseFile(tab: Tab, selector: string, path: string): Promise<void> {
+  if (TELLS_OF_CHOOSER) {
+    const chooser = (tab as Page).waitForEvent('filechooser');
+    await tab.keyboard.press('Enter');
+    return (await chooser).setFiles(path);
+  }
+  const input = `document.querySelector(${JSON.stringify(selector)})`;
+  await tab.evaluate(`${input}.addEventListener('click', (event) => {
+    event.preventDefault();
+    window.chooserAsked = event.isTrusted;
+  }, { once: true })`);
+  await tab.keyboard.press('Enter');
+  if (!(await tab.evaluate('window.chooserAsked === true'))) throw new Error('the key opened no file chooser');
+  await tab.setInputFiles(selector, path);
+}
