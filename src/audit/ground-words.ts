@@ -45,7 +45,10 @@ function textOf({ piece, bits }: Weighed, model: ModelKnown | null, told: Told):
                 (denied ? texts.claimedNot : texts.claimed)(name, valueText(value, one.leaves)),
               )
               .join(' ');
-      return texts.join(said, knownText(model, one.leaves));
+      const known = knownText(model, one.leaves);
+      const heard = piece.kind === 'seen' ? [{ value: told.answers[piece.attribute] ?? '', denied: false }] : one.said;
+      const isBorneOut = bits < 0 && heard.length > 0 && heard.every((each) => bearsOut(model, one.leaves, each));
+      return texts.join(said, isBorneOut ? texts.join(known, texts.nextFitsBetter) : known);
     }
   }
 }
@@ -92,6 +95,20 @@ function statedText(key: string, { reading, evidence }: Told): string {
 
 export function valueText(value: string | boolean, { attribute }: Leaves): string {
   return typeof value === 'boolean' ? (value ? texts.yes : texts.no) : valueLabel(attribute, value);
+}
+
+/** Every fact known of it says the same. */
+function bearsOut(model: ModelKnown | null, { attribute }: Leaves, said: { value: string | boolean; denied: boolean }) {
+  const facts = model?.facts.get(attribute.ref) ?? [];
+  return (
+    !said.denied &&
+    facts.length > 0 &&
+    facts.every(({ allowed }) =>
+      allowed.kind === 'values'
+        ? allowed.values.size === 1 && allowed.values.has(String(said.value))
+        : allowed.kind === 'yes-no' && allowed.value === said.value,
+    )
+  );
 }
 
 function knownText(model: ModelKnown | null, { attribute }: Leaves): string {

@@ -7,8 +7,8 @@ export const identifyTexts = {
   ask: (attribute: string) => `Could you send a photo that shows this: ${attribute}?`,
   where: 'Look at the whole machine.',
   prior: {
-    commoner: (number: string) => `About ${number} were made: more of them turn up.`,
-    rarer: (number: string) => `About ${number} were made: fewer of them turn up.`,
+    commoner: (number: string) => `About ${number} were made: more of them turn up than of the next one.`,
+    rarer: (number: string) => `About ${number} were made: fewer of them turn up than of the next one.`,
     kindCommoner: 'There were many makers that no pack knows.',
     kindRarer: 'Most of this kind that turn up are of a maker that the packs know.',
     moreLikely: 'It turns up more often, before anything is seen.',
@@ -29,6 +29,8 @@ export const identifyTexts = {
   seen: (attribute: string, value: string) => `You saw: ${attribute}: ${value}.`,
   /** What is known of the candidate itself, said after one of the above. */
   known: (value: string) => `Known of it: ${value}.`,
+  /** Said after that where the candidate bears it out and the next one does so still more. */
+  nextFitsBetter: 'The next one fits this better still.',
   knownNothing: 'Nothing is known of that here.',
   year: 'The years that the advert gives.',
   place: 'The place that the advert gives.',

@@ -106,7 +106,7 @@ export const panelTexts = {
   },
   said: 'The advert says',
   saidAgain: 'The advert also says',
-  saidNothing: 'The advert doesn’t speak of it.',
+  saidNothing: 'The advert doesn’t show it.',
   known: 'What is known',
   knownNothing: 'No pack speaks of it.',
   fields: {

@@ -38,6 +38,14 @@ describe('what it most likely is', () => {
     for (const { bits } of first!.for) expect(bits).toBeGreaterThan(0);
     for (const { bits } of first!.against) expect(bits).toBeLessThan(0);
   });
+  it('what the candidate bears out says why it speaks against it all the same', () => {
+    const { likely } = of({ title: 'Free arm zigzag sewing machine', description: 'The body is aluminium.' });
+    const borneOut = likely
+      .flatMap((one) => one.against)
+      .filter(({ text }) => text.includes('Known of it: aluminium.'));
+    for (const { text } of borneOut)
+      expect(text).toMatch(/Known of it: aluminium\. The next one fits this better still\.$/);
+  });
   it('the name is quoted that decided', () => {
     const [first] = of({ ...sold, title: 'Grindlewade sewing machine, the Cressiter' }).likely;
     expect(first?.for.map(({ text }) => text)).toContain('The advert calls it “Cressiter”.');
