@@ -6,13 +6,13 @@ import type { Panel } from '../../src/cli/demo/panel';
 import { takePictures } from '../../src/cli/demo/take-pictures';
 import { ourRequests, press, seenErrors, until } from './hands';
 import { BUILD, openTestedRoom, type Room } from './support/browser';
-import { everyPage, PERMISSIONS, PICTURES } from './support/differences';
+import { EACH_PAGE_OF, PERMISSIONS, PICTURES } from './support/differences';
 
 const MARKET = 'fixtures/market';
 const pages = readdirSync(MARKET, { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map(({ name }) => name)
-  .filter((_name, index) => everyPage || index % 4 === 0);
+  .filter((_name, index) => index % EACH_PAGE_OF === 0);
 
 interface Expected {
   kind: string;
