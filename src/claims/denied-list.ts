@@ -1,4 +1,4 @@
-import type { ClauseRange, TextPart } from './part-text';
+import { type ClauseRange, clauseIndexAt, type TextPart } from './part-text';
 import type { Found } from './triggers-in';
 
 /** What closes a list that is denied as a whole. "And" doesn't: "no motor, cast iron and heavy". */
@@ -34,7 +34,7 @@ export function deniedInList(
   triggersIn: (clause: ClauseRange) => readonly Found[],
 ): ListDenial | null {
   const { clauses } = part;
-  const own = clauses.indexOf(clause);
+  const own = clauseIndexAt(part, clause.first);
   if (!isItem(part, clause) || !isClosed(part, own, first)) return null;
   for (let at = own - 1; at >= 0 && own - at <= MOST_ITEMS; at--) {
     const before = clauses[at]!;
@@ -51,9 +51,11 @@ export function deniedInList(
   return null;
 }
 
-function opensSentence({ clauses }: TextPart, trigger: Found): boolean {
-  const opening = clauses.find(({ sentence }) => sentence === trigger.clause?.sentence);
-  return opening?.tokens.find(({ kind }) => kind === 'word')?.start === trigger.start;
+function opensSentence(part: TextPart, trigger: Found): boolean {
+  const at = clauseIndexAt(part, trigger.firstToken);
+  const clause = part.clauses[at];
+  if (!clause || part.clauses[at - 1]?.sentence === clause.sentence) return false;
+  return clause.tokens.find(({ kind }) => kind === 'word')?.start === trigger.start;
 }
 
 /** The word that closes the list stands in the phrase's own item, or in one that follows. */

@@ -38,6 +38,11 @@ export function textPart(field: TextField, text: string): TextPart {
 
 /** The clause in which a token stands, or null for a mark between clauses. */
 export function clauseAt(part: TextPart, token: number): ClauseRange | null {
+  return part.clauses[clauseIndexAt(part, token)] ?? null;
+}
+
+/** The place of that clause in the part's list, or -1. Halves the list: an advert may have thousands of clauses. */
+export function clauseIndexAt(part: TextPart, token: number): number {
   let low = 0;
   let high = part.clauses.length - 1;
   while (low <= high) {
@@ -45,9 +50,9 @@ export function clauseAt(part: TextPart, token: number): ClauseRange | null {
     const clause = part.clauses[middle]!;
     if (token < clause.first) high = middle - 1;
     else if (token > clause.last) low = middle + 1;
-    else return clause;
+    else return middle;
   }
-  return null;
+  return -1;
 }
 
 export function quoteOf(part: TextPart, start: number, end: number): Quote {

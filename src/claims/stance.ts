@@ -1,6 +1,6 @@
 import type { Span } from '../text/span';
 import { deniedInList } from './denied-list';
-import { type ClauseRange, clauseAt, quoteOf, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, quoteOf, type TextPart } from './part-text';
 import { quotations } from './quotation';
 import { type Found, triggersIn } from './triggers-in';
 import { turnsBack } from './turns-back';
@@ -160,7 +160,7 @@ export class StanceReader {
   /** "What it can't do: zigzag, drop feed, leather": a clause before the colon denies the whole list. */
   #isListedAsLacking(clause: ClauseRange): boolean {
     const { clauses } = this.#part;
-    const at = clauses.indexOf(clause);
+    const at = clauseIndexAt(this.#part, clause.first);
     for (let i = at - 1; i >= 0 && at - i <= LONGEST_LIST && clauses[i]!.sentence === clause.sentence; i--) {
       const before = clauses[i]!;
       if (before.tokens.at(-1)?.folded !== ':') continue;
@@ -201,7 +201,11 @@ export class StanceReader {
     if (isName) return asks(clause);
     const there = this.#asked.get(clause.sentence);
     if (there !== undefined) return there;
-    const asked = this.#part.clauses.some((one) => one.sentence === clause.sentence && asks(one));
+    const { clauses } = this.#part;
+    let at = clauseIndexAt(this.#part, clause.first);
+    while (clauses[at - 1]?.sentence === clause.sentence) at--;
+    let asked = false;
+    for (; !asked && clauses[at]?.sentence === clause.sentence; at++) asked = asks(clauses[at]!);
     this.#asked.set(clause.sentence, asked);
     return asked;
   }
@@ -209,7 +213,7 @@ export class StanceReader {
   /** "Zigzag: no": the answer opens the clause right after the one that ends in a colon. */
   #answers(found: Found, clause: ClauseRange): boolean {
     if (clause.tokens.at(-1)?.folded !== ':') return false;
-    const next = this.#part.clauses[this.#part.clauses.indexOf(clause) + 1];
+    const next = this.#part.clauses[clauseIndexAt(this.#part, clause.first) + 1];
     return next !== undefined && next.sentence === clause.sentence && found.firstToken === next.first;
   }
 

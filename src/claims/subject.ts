@@ -1,7 +1,7 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import { labelWords } from './attribute-words';
 import { contains, type Hit, ofKind } from './hits';
-import { type ClauseRange, clauseAt, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, type TextPart } from './part-text';
 
 /** Words after which a noun is what the feature is of: "handle in alloy", "the case is aluminium". */
 const LINKS = new Set('is are was in of made from has with aus ist sind im mit besteht est sont en de avec'.split(' '));
@@ -45,7 +45,7 @@ export function partMeant(
 const CONTINUES = /^(?:made|all|in|of|aus|ganz|en|tout|toute|fait|faite)$/;
 
 function partContinued(part: TextPart, hits: readonly Hit[], hit: Hit, clause: ClauseRange): Hit | null {
-  const before = part.clauses[part.clauses.indexOf(clause) - 1];
+  const before = part.clauses[clauseIndexAt(part, clause.first) - 1];
   if (before?.sentence !== clause.sentence || hit.firstToken - clause.first > 3) return null;
   if (!CONTINUES.test(part.tokens[clause.first]!.folded)) return null;
   const first = [...ofKind(hits, 'part'), ...ofKind(hits, 'thing')]

@@ -1,4 +1,4 @@
-import { type ClauseRange, clauseAt, hasNameCapital, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, hasNameCapital, type TextPart } from './part-text';
 import type { PartReading } from './values';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
@@ -49,29 +49,23 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
 /** "The cabinet (24 kg)", "the case is of fibre, about 2 kg": a bare weight is of what its sentence spoke of before. */
 function beforeBare(reading: PartReading, clause: ClauseRange, first: number, last: number): string | null {
   const { part } = reading;
-  const isBare = part.tokens.every(
-    (token, i) =>
-      i < clause.first ||
-      i > clause.last ||
-      (i >= first && i <= last) ||
-      token.kind !== 'word' ||
-      OF_THE_THING.has(token.folded),
-  );
-  const previous = part.clauses[part.clauses.indexOf(clause) - 1];
+  const isBare = clause.tokens.every((token, at) => {
+    const i = clause.first + at;
+    return (i >= first && i <= last) || token.kind !== 'word' || OF_THE_THING.has(token.folded);
+  });
+  const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
   if (!isBare || previous?.sentence !== clause.sentence || part.field === 'title') return null;
   const bracket = part.tokens[clause.first]!.folded === '(' || part.tokens[clause.first - 1]?.folded === '(';
   if (bracket) return strangerAt(reading, previous.last) ?? strangerAt(reading, previous.last - 1);
-  const noun = part.tokens.findIndex(
-    (token, i) =>
-      i >= previous.first &&
-      i <= previous.last &&
-      token.kind === 'word' &&
-      !/^(?:the|its|a|der|die|das|la|le|les|un|une|sa|son)$/.test(token.folded),
+  const at = previous.tokens.findIndex(
+    ({ kind, folded }) => kind === 'word' && !/^(?:the|its|a|der|die|das|la|le|les|un|une|sa|son)$/.test(folded),
   );
+  if (at < 0) return null;
+  const noun = previous.first + at;
   const isPart = reading.hits.some(
     (hit) => hit.value.kind === 'part' && hit.firstToken <= noun && hit.lastToken >= noun,
   );
-  return noun >= 0 && isPart ? written(part, noun) : null;
+  return isPart ? written(part, noun) : null;
 }
 
 const isPronoun = (folded: string): boolean =>

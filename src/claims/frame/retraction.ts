@@ -1,5 +1,5 @@
 import type { Hit } from '../hits';
-import type { ClauseRange, TextPart } from '../part-text';
+import { type ClauseRange, clauseIndexAt, type TextPart } from '../part-text';
 
 const TAKES_BACK =
   /^(?:wrong|wrongly|mistake|mistaken|mistakenly|myth|incorrect|incorrectly|untrue|correction|typo|nonsense|mislabelled|mislabeled|misdescribed|falsely|erroneously|falsch|irrtum|irrtumlich|falschlich|erreur|faux)$/;
@@ -12,7 +12,7 @@ const DENIES =
 
 /** "…, which is wrong", "Wrong.", "EDIT: …": the advert itself takes back what it says there. The word that does. */
 export function retracted(part: TextPart, clause: ClauseRange, hit: Hit): string | null {
-  const at = part.clauses.indexOf(clause);
+  const at = clauseIndexAt(part, clause.first);
   let i = at;
   while (i > 0 && part.clauses[i - 1]!.sentence === clause.sentence && at - i < 20) i--;
   for (; i < part.clauses.length && part.clauses[i]!.sentence === clause.sentence && i - at < 20; i++) {
