@@ -2,6 +2,7 @@ import type { Stanced } from '../../claims/types';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import { isAsserted } from '../claims-held';
+import { sourceOf } from '../source-of';
 import type { Finding, Known } from '../types';
 import { saidEach } from '../words';
 import { STOCK_YEARS, yearsClaimed } from '../years';
@@ -42,8 +43,7 @@ function madeKnown(auditCase: AuditCase): MadeKnown | null {
   if (!model?.def.made) return null;
   const { from = null, to = null } = model.def.made;
   const basis = texts.knownModel(model.label, texts.years(from, to));
-  const source =
-    auditCase.knowledge.packs.find((pack) => pack.id === model.pack)?.citations.get(model.def.source ?? '') ?? null;
+  const source = sourceOf(auditCase.knowledge, model.pack, model.def.source);
   return { from, to, basis, known: [{ pack: model.pack, entry: model.id, text: basis, source }] };
 }
 

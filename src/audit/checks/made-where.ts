@@ -1,6 +1,7 @@
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import { isAsserted } from '../claims-held';
+import { sourceOf } from '../source-of';
 import type { Finding, Known } from '../types';
 import { saidEach } from '../words';
 import { knownRun } from './serial-model';
@@ -21,7 +22,6 @@ export function madeWhere(auditCase: AuditCase): Finding[] {
       if (places.length === 0) return [];
       const right = places.some((place) => place.toLowerCase() === claim.place.toLowerCase());
       const shown = findingTexts.claimFact.or([...new Set(places)]);
-      const citations = knowledge.packs.find((pack) => pack.id === model?.pack)?.citations;
       const known: Known[] =
         runs.length > 0
           ? runs.slice(0, 2).map((run) => knownRun(run, auditCase))
@@ -30,7 +30,7 @@ export function madeWhere(auditCase: AuditCase): Finding[] {
                 pack: model!.pack,
                 entry: model!.id,
                 text: texts.known(model!.label, shown),
-                source: citations?.get(model!.def.source ?? '') ?? null,
+                source: sourceOf(knowledge, model!.pack, model!.def.source),
               },
             ];
       const label = model?.label ?? serial!.claim.quote;

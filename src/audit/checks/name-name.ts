@@ -3,6 +3,7 @@ import type { NameClaim } from '../../claims/reading';
 import type { ModelKnown } from '../../pack/knowledge';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
+import { sourceOf } from '../source-of';
 import type { Finding } from '../types';
 import { saidOf } from '../words';
 
@@ -86,7 +87,7 @@ function anotherMaker({ reading, knowledge }: AuditCase): Finding[] {
   const ownNamed = makers.some(({ name, maker }) => maker === own && !isModelsName(name));
   const claim = said.find(isModelsName);
   if (!other || ownNamed || !claim) return [];
-  const source = knowledge.packs.find((pack) => pack.id === model.pack)?.citations.get(model.def.source ?? '') ?? null;
+  const source = sourceOf(knowledge, model.pack, model.def.source);
   return [
     {
       id: `name-name:${model.ref}:maker`,

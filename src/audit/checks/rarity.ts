@@ -1,6 +1,7 @@
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import { isAsserted } from '../claims-held';
+import { sourceOf } from '../source-of';
 import type { Finding } from '../types';
 import { saidEach } from '../words';
 
@@ -26,8 +27,7 @@ export function rarity({ reading, claimed, knowledge }: AuditCase): Finding[] {
     if (!first) return [];
     const firm = counts.length > 0 || wrong.some(({ entry }) => entry.use !== 'loose');
     const shown = number.toLocaleString('en-GB');
-    const source =
-      knowledge.packs.find((pack) => pack.id === model.pack)?.citations.get(model.def.source ?? '') ?? null;
+    const source = sourceOf(knowledge, model.pack, model.def.source);
     return [
       {
         id: `rarity:${model.ref}`,

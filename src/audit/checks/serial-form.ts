@@ -2,6 +2,7 @@ import { formText } from '../../pack/serial-form';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import type { SerialCase } from '../serial-case';
+import { sourceOf } from '../source-of';
 import type { Finding, Known } from '../types';
 import { saidOf } from '../words';
 import { knownRun } from './serial-model';
@@ -47,9 +48,8 @@ function notAllotted({ claim }: SerialCase, { knowledge, reading }: AuditCase): 
     .filter(({ scheme, pack }) => scheme.complete && reading.covering.has(pack));
   if (complete.length === 0) return [];
   const known = complete.map(({ pack, scheme }) => {
-    const { citations } = knowledge.packs.find(({ id }) => id === pack) ?? {};
     const text = texts.complete(scheme.maker ?? texts.anyMaker, formText(scheme));
-    return { pack, entry: scheme.id, text, source: citations?.get(scheme.source ?? '') ?? null };
+    return { pack, entry: scheme.id, text, source: sourceOf(knowledge, pack, scheme.source) };
   });
   return [
     {

@@ -1,6 +1,7 @@
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import { isAsserted } from '../claims-held';
+import { sourceOf } from '../source-of';
 import type { Finding } from '../types';
 import { saidEach, say } from '../words';
 
@@ -20,7 +21,7 @@ export function wording({ reading, knowledge }: AuditCase): Finding[] {
         ? say(entry.mind)
         : null;
     if (!text) return [];
-    const source = knowledge.packs.find((one) => one.id === pack)?.citations.get(entry.source ?? '') ?? null;
+    const source = sourceOf(knowledge, pack, entry.source);
     return [
       {
         id: `wording:${key}`,
