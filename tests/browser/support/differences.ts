@@ -20,10 +20,9 @@ export const PERMISSIONS = ['activeTab', 'scripting', ...(inFirefox ? [] : ['sid
 const long = Boolean(process.env.BEDPLATE_LONG);
 
 /**
- * Of the market every second page is opened in Chromium and every fourth in Firefox, for time; in the long run all of
- * them in both. One engine reads them all, and it is held to every page without a browser.
+ * Of the market every fourth page is opened, for time; in the long run all of them. One engine reads them all, and it is held to every page without a browser.
  */
-export const EACH_PAGE_OF = long ? 1 : inFirefox ? 4 : 2;
+export const EACH_PAGE_OF = long ? 1 : 4;
 
 /** Where pictures go; they are for people to look at, and made in the long run alone. */
 export const PICTURES = long && (inFirefox ? '.shots/firefox' : '.shots');
