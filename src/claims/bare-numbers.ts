@@ -23,13 +23,14 @@ const FEWEST_DIGITS = 5;
 /**
  * Digits alone that no word calls a number ("214532 stamped by the pillar"): a serial only where they lie in an
  * allotted run of a pack whose maker, family or model the advert names. The last resort, where nothing else is one.
+ * @param named from `packsNamed`
  */
 export function bareNumbers(
   parts: readonly TextPart[],
   knowledge: Knowledge,
   covering: ReadonlySet<string>,
+  named: ReadonlySet<string>,
 ): { part: TextPart; claim: SerialClaim }[] {
-  const named = packsNamed(parts, knowledge);
   return parts.flatMap((part) =>
     findSerialShapes(part.text)
       .filter(({ normal }) => /^\d+$/.test(normal) && normal.length >= FEWEST_DIGITS)
@@ -37,18 +38,6 @@ export function bareNumbers(
       .filter(({ normal }) => knowledge.serials.find(normal).some(({ pack }) => covering.has(pack) && named.has(pack)))
       .map(({ start, end, normal }) => ({ part, claim: { ...quoteOf(part, start, end), normal, stated: false } })),
   );
-}
-
-/** The packs of which a maker, family or model is named; a model's number alone is no name. */
-function packsNamed(parts: readonly TextPart[], knowledge: Knowledge): Set<string> {
-  const packs = new Set<string>();
-  for (const { tokens } of parts)
-    for (const { value } of knowledge.names.search(tokens)) {
-      if (value.stands === 'near') continue;
-      if ('model' in value.of) packs.add(value.of.model.pack);
-      else packs.add('family' in value.of ? value.of.family.pack : value.of.pack);
-    }
-  return packs;
 }
 
 function standsAlone(part: TextPart, start: number, end: number): boolean {

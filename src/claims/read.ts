@@ -84,7 +84,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
         part: hit.value.part,
       })),
     ),
-    serials: serialsOf(listing, parts, knowledge, stancesOf, covering),
+    serials: serialsOf(listing, parts, knowledge, stancesOf, covering, named),
     grades: readings.flatMap((reading) =>
       ofKind(reading.hits, 'grade').map((hit) => ({
         ...plain(reading, hit),

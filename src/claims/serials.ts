@@ -29,6 +29,7 @@ export function serialsOf(
   knowledge: Knowledge,
   stances: ReadonlyMap<TextPart, StanceReader>,
   covering: ReadonlySet<string>,
+  named: ReadonlySet<string>,
 ): SerialClaim[] {
   const isKnown: IsKnown = (normal) => knowledge.serials.schemesOf(normal).some(({ pack }) => covering.has(pack));
   const isLike: IsKnown = (normal) => lookAlikes(normal, knowledge, covering).length > 0;
@@ -55,7 +56,7 @@ export function serialsOf(
   }
   for (const part of parts) for (const code of calledCodes(part, stances, isKnown, isLike)) add(code);
   if (out.length === 0)
-    for (const { part, claim } of bareNumbers(parts, knowledge, covering))
+    for (const { part, claim } of bareNumbers(parts, knowledge, covering, named))
       if (isOfThis(part, claim.start, stances)) add(claim);
   for (const written of listing.serials) {
     const normal = normaliseSerial(written);

@@ -16,15 +16,8 @@ export function logSumExp(logs: ArrayLike<number>): number {
 /** Shares of one whole from unnormalised logs; where every one is impossible, all are alike. */
 export function normalised(logs: ArrayLike<number>): Float64Array {
   const shares = new Float64Array(logs.length);
-  let most = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < logs.length; i++) if (logs[i]! > most) most = logs[i]!;
-  if (most === Number.NEGATIVE_INFINITY) return shares.fill(1 / Math.max(1, logs.length));
-  let sum = 0;
-  for (let i = 0; i < logs.length; i++) {
-    const part = Math.exp(logs[i]! - most);
-    shares[i] = part;
-    sum += part;
-  }
-  for (let i = 0; i < logs.length; i++) shares[i]! /= sum;
+  const whole = logSumExp(logs);
+  if (whole === Number.NEGATIVE_INFINITY) return shares.fill(1 / Math.max(1, logs.length));
+  for (let i = 0; i < logs.length; i++) shares[i] = Math.exp(logs[i]! - whole);
   return shares;
 }
