@@ -39,7 +39,7 @@ function isSilenced(hit: Hit, at: number, hits: readonly Hit[]): boolean {
 }
 
 /** Phrases of these kinds say nothing about the words inside them, nor those about them. */
-const ASIDE: ReadonlySet<Meaning['kind']> = new Set(['caution', 'grade', 'place', 'fit']);
+const ASIDE: ReadonlySet<Meaning['kind']> = new Set(['caution', 'grade', 'place', 'fit', 'factor']);
 
 export function silences(longer: Hit, hit: Hit): boolean {
   if (longer.value.pack !== hit.value.pack || !contains(longer, hit)) return false;

@@ -92,6 +92,13 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
         entry: hit.value.entry,
       })),
     ),
+    factors: readings.flatMap((reading) =>
+      ofKind(reading.hits, 'factor').map((hit) => ({
+        ...plain(reading, hit),
+        pack: hit.value.pack,
+        entry: hit.value.entry,
+      })),
+    ),
     cautions: readings.flatMap((reading) =>
       ofKind(reading.hits, 'caution').map((hit) => ({
         ...plain(reading, hit),

@@ -1,5 +1,5 @@
 import type { AttributeKnown, FamilyKnown, ModelKnown } from '../pack/knowledge';
-import type { Grade } from '../pack/schema/prices';
+import type { Factor, Grade } from '../pack/schema/prices';
 import type { Caution, Wording } from '../pack/schema/wording';
 import type { YearKind } from '../quantity/types';
 import type { TextPart } from './part-text';
@@ -96,5 +96,7 @@ export interface Reading {
   fitting: FitClaim[];
   serials: SerialClaim[];
   grades: (Stanced & { pack: string; entry: Grade })[];
+  /** What a pack says that the price depends on, such as a missing part. */
+  factors: (Stanced & { pack: string; entry: Factor })[];
   cautions: (Stanced & { pack: string; entry: Caution })[];
 }

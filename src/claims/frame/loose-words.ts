@@ -64,7 +64,7 @@ export const german: LooseWords = {
   supposed:
     /^(?:ware|waren|hatte|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
   notNouns:
-    /^(?:macht|geht|wiegt|kommt|sieht|funktioniert|gibt|haben|konnen|naht|schreibt|klappt|halt|lasst|steht|will|muss|ist|sind|war|hat|kann|nicht|lauft)$/,
+    /^(?:macht|geht|wiegt|kommt|sieht|funktioniert|gibt|haben|konnen|naht|schreibt|klappt|halt|lasst|steht|will|muss|ist|sind|war|hat|kann|nicht|lauft|hier|da|dort|nun|jetzt|aber|doch|ja|eben|also|so|wirklich|tatsachlich|naturlich|selbst|immer|hingegen|dagegen|jedoch|hat's|ist's)$/,
 };
 
 export const french: LooseWords = {

@@ -1,0 +1,81 @@
+import type { ClauseRange, TextPart } from './part-text';
+
+/** Why a sentence speaks of another thing: it brings one up, or goes on about the one before. */
+export type Topic = 'brings-up' | 'goes-on';
+
+const PERSON =
+  '(?:sister|brother|mother|father|mum|mom|dad|nan|gran|granny|grandmother|grandma|aunt|auntie|uncle|cousin|neighbour|neighbor|friend|daughter|son|wife|husband|mother-in-law|lady next door|lodger|colleague)';
+const PERSON_DE =
+  '(?:schwester|bruder|mutter|vater|oma|opa|tante|onkel|nachbarin|nachbar|freundin|freund|tochter|sohn|frau|mann|schwiegermutter|kollegin)';
+const PERSON_FR =
+  '(?:soeur|frere|mere|pere|grand-mere|mamie|tante|oncle|voisine|voisin|amie|ami|copine|fille|fils|femme|mari|belle-mere)';
+
+/** A sentence that opens so is about a machine of somebody else's, or another of the seller's. On its folded words. */
+const BRINGS_UP: readonly RegExp[] = [
+  // "My sister's was …", but not "my grandmother's machine", which may be the one on sale.
+  new RegExp(
+    `^(?:and )?(?:my|our|his|her|the|a) (?:\\w+ )?${PERSON}'s (?:is|was|has|had|does|did|takes|took|weighs|weighed|sews|sewed|came)\\b`,
+  ),
+  new RegExp(
+    `^(?:and )?(?:my|our|his|her|the|a) (?:\\w+ )?${PERSON} (?:has|owns|keeps|uses|had|also has|still has|swears by) (?:a|an|one|another|hers|his|the other)\\b`,
+  ),
+  /^(?:my|our|the) (?:other|second|next|new|newer|modern|everyday|main|own|spare|previous|last|first) (?:one|machine)\b/,
+  /^(?:the other|that one|that other)\b/,
+  new RegExp(
+    `^(?:meine?|unsere?|die|der) (?:\\w+ )?${PERSON_DE} (?:hat|hatte|besitzt|nimmt|nutzt) (?:\\w+ )?(?:eine|die andere|ihre|seine|noch)\\b`,
+  ),
+  new RegExp(`^(?:die|der) (?:meiner|meines|unserer|der|des) ${PERSON_DE} (?:ist|hat|war|hatte|wiegt|naht)\\b`),
+  /^(?:meine|unsere|die) (?:andere|zweite|neue|nachste) (?:maschine|ist|hat|wiegt|naht|kann)\b/,
+  new RegExp(
+    `^(?:ma|mon|notre|la|le|une|un) (?:\\w+ )?${PERSON_FR} (?:a|en a|possede|garde|utilise|avait) (?:une|la sienne|l'autre|aussi)`,
+  ),
+  new RegExp(`^(?:celle|celui) de (?:ma|mon|notre|la|le) ${PERSON_FR} `),
+  /^(?:mon|ma|notre|l') ?(?:autre|nouvelle|deuxieme) (?:machine|est|a|fait|pese)\b/,
+];
+
+/** A sentence that opens so goes on about what the one before spoke of. */
+const GOES_ON =
+  /^(?:(?:and|but|also|und|auch|et|mais) )?(?:it|it's|its|that|that's|that one|hers|his|theirs|they|she|she's|he|sie|die|der|ihre|elle|elles|il|celle-la|la sienne)\b/;
+/** Words that turn to the thing on sale, wherever in the sentence. */
+const THIS =
+  /\b(?:this|mine|ours|diese|dieses|dieser|meine hier|unsere|celle-ci|celui-ci|cette|la mienne|le mien|ici)\b/;
+
+/**
+ * What the sentences of a text go on about. A sentence that brings up another machine ("my sister's was …", or one that
+ * names another model only) is about that one, and so are those after it that open with a pronoun, until one turns to
+ * the thing on sale, by name or by "this", "mine".
+ * @param named sentence -> which models it names
+ * @returns the sentences that are about another thing, by number
+ */
+export function topicsOf(
+  part: TextPart,
+  named: ReadonlyMap<number, { own: boolean; other: boolean }>,
+): Map<number, Topic> {
+  const topics = new Map<number, Topic>();
+  for (const [sentence, words] of sentencesOf(part)) {
+    const names = named.get(sentence);
+    if (names?.own) continue;
+    if (names?.other || (!THIS.test(words) && BRINGS_UP.some((opening) => opening.test(words)))) {
+      topics.set(sentence, 'brings-up');
+    } else if (topics.has(sentence - 1) && GOES_ON.test(words) && !THIS.test(words)) {
+      topics.set(sentence, 'goes-on');
+    }
+  }
+  return topics;
+}
+
+/** Sentence -> the folded words of its first clause: what it opens with. */
+function sentencesOf(part: TextPart): Map<number, string> {
+  const openings = new Map<number, string>();
+  for (const clause of part.clauses)
+    if (!openings.has(clause.sentence)) openings.set(clause.sentence, openingOf(clause));
+  return openings;
+}
+
+function openingOf({ tokens }: ClauseRange): string {
+  return tokens
+    .filter(({ kind }) => kind !== 'mark')
+    .slice(0, 24)
+    .map(({ folded }) => folded)
+    .join(' ');
+}
