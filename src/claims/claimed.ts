@@ -9,7 +9,10 @@ export function onSale(names: readonly NameClaim[]): NameClaim[] {
     (name) => name.subject === 'this' && (name.stance === 'says' || name.stance === 'guesses'),
   );
   const rank = (name: NameClaim): number =>
-    (name.stance === 'says' ? 0 : 10) + (name.misspelt ? 1 : 0) + 2 * Math.max(0, FIELD_ORDER.indexOf(name.field));
+    (name.stance === 'says' ? 0 : 10) +
+    (name.misspelt ? 1 : 0) -
+    (name.identity ? 0.5 : 0) +
+    2 * Math.max(0, FIELD_ORDER.indexOf(name.field));
   return meant.sort((a, b) => rank(a) - rank(b) || a.start - b.start);
 }
 

@@ -10,6 +10,9 @@ const WORDS: Record<string, number> = {
   fifty: 50,
   sixty: 60,
   hundred: 100,
+  'two hundred': 200,
+  'three hundred': 300,
+  'five hundred': 500,
   'a hundred': 100,
   'one hundred': 100,
   zehn: 10,
@@ -28,7 +31,7 @@ const MADE =
 
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = new RegExp(
-  `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those) )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplaires? )?(?:ever |je |jemals )?${MADE}\\b`,
+  `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplaires? )?(?:ever |je |jemals )?${MADE}\\b`,
   'giu',
 );
 const EXEMPLAIRES = new RegExp(`\\b${NUMBER} exemplaires? seulement\\b`, 'giu');

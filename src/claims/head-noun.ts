@@ -38,6 +38,7 @@ export function headOf(
   if (!first)
     return counted || cues.some((cue) => cue.value === 'lot' && cue.lastToken > cue.firstToken) ? 'lot' : null;
   if (counted && nouns.every((one) => one.what !== 'part')) return 'lot';
+  if (first.what === 'name' && isFittedTo(part, first, cues)) return 'part';
 
   const things = nouns.filter((one) => one.what === 'thing');
   const countedThings = things.some(
@@ -76,6 +77,20 @@ export function headOf(
   return 'part';
 }
 
+/** "Lamp for a Name": whatever it is, it isn't that one. */
+function isFittedTo(part: TextPart, name: Noun, cues: readonly CueMatch[]): boolean {
+  const opens = part.tokens.findIndex(({ kind }) => kind !== 'mark');
+  return cues.some(
+    (cue) =>
+      cue.value === 'fitting' &&
+      cue.firstToken > opens &&
+      cue.lastToken < name.firstToken &&
+      part.tokens
+        .slice(cue.lastToken + 1, name.firstToken)
+        .every(({ kind, folded }) => kind === 'word' && folded.length <= 3),
+  );
+}
+
 /** "Class 66 bobbins, fit …", "potted motor for …": a part whose feature and noun are one phrase opens the title. */
 function isFeaturedPart(
   part: TextPart,
@@ -86,7 +101,7 @@ function isFeaturedPart(
   return ofKind(hits, 'value').some((hit) => {
     const opens = !first || hit.lastToken < first.firstToken;
     const fits = cues.some((cue) => cue.value === 'fitting' && cue.firstToken > hit.lastToken);
-    return opens && fits && endsInPart(part, hit);
+    return opens && (fits || !first) && endsInPart(part, hit);
   });
 }
 

@@ -29,7 +29,7 @@ export const FITTING =
 
 /** Words after which come things that go with the one on sale. */
 export const ACCOMPANYING =
-  'with|in|incl|including|includes|and|plus|c/w|w/|comes with|complete with|à|mit|inkl|inklusive|samt|im|in der|und|avec|dans|et|en';
+  'with|without|w/o|sans|minus|lacking|missing|needs|no|in|incl|including|includes|and|plus|c/w|w/|comes with|on|auf|sur|complete with|à|mit|ohne|fehlt|inkl|inklusive|samt|im|in der|und|avec|dans|et|en';
 
 /** A title that asks so, wherever in it, asks for a thing. */
 export const ASKING =
@@ -50,7 +50,7 @@ export const NOT_WANTED =
 
 /** A title that begins so offers work. */
 export const SERVICE_FIRST =
-  'i fix|we fix|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
+  'i fix|we fix|reparatur|instandsetzung|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
 
 /** Machines counted without their full name: "three machines as one lot". */
 export const COUNTED = 'machines|heads|maschinen';

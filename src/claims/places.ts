@@ -1,6 +1,6 @@
 import { PhraseIndex } from '../text/phrases';
 import { type Hit, ofKind } from './hits';
-import { clauseAt, quoteOf } from './part-text';
+import { clauseAt, clauseIndexAt, quoteOf } from './part-text';
 import type { PlaceClaim } from './reading';
 import type { PartReading } from './values';
 
@@ -17,8 +17,12 @@ export function placesIn({ part, hits, stances }: PartReading): PlaceClaim[] {
   const made = MADE.search(part.tokens);
   return ofKind(hits, 'place').flatMap((hit: Hit<'place'>) => {
     const clause = clauseAt(part, hit.firstToken);
+    // A row ("Works: …"): the word for making is its label.
+    const label = clause && part.clauses[clauseIndexAt(part, clause.first) - 1];
+    const isRow = label?.sentence === clause?.sentence && label?.tokens.at(-1)?.folded === ':';
+    const from = clause && (isRow ? label!.first : clause.first);
     const cue = made.find((one) => {
-      const same = clause && one.firstToken >= clause.first && one.lastToken <= clause.last;
+      const same = clause && one.firstToken >= from! && one.lastToken <= clause.last;
       const gap = one.lastToken < hit.firstToken ? hit.firstToken - one.lastToken : one.firstToken - hit.lastToken;
       return same && gap >= 1 && gap <= REACH;
     });

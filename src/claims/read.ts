@@ -6,6 +6,7 @@ import { countsIn } from './counts';
 import { coveringPacks } from './covering';
 import { Framer, vocabularyOf } from './frame/framed';
 import { type Hit, hitsIn, ofKind } from './hits';
+import { KeywordLists } from './keyword-list';
 import { kindOf } from './kind';
 import { languagesOf } from './language';
 import { ListedThings } from './listed-things';
@@ -58,9 +59,12 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
   const models = claimedModels(names);
   const others = new OtherModels(parts, names, models);
   const listed = new ListedThings(parts, names);
+  const keywords = new KeywordLists(parts);
   const each = <C extends Stanced>(read: (reading: PartReading) => C[]): C[] =>
     readings.flatMap((reading) =>
-      read(reading).map((claim) => listed.weigh(others.weigh(claim, reading.part), reading.part)),
+      read(reading).map((claim) =>
+        keywords.weigh(listed.weigh(others.weigh(claim, reading.part), reading.part), reading.part),
+      ),
     );
   return {
     parts,

@@ -27,6 +27,7 @@ export type Rule =
   | 'weighed'
   | 'other-model'
   | 'listed-thing'
+  | 'keywords'
   | 'frame'
   | 'retracted';
 

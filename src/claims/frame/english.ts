@@ -63,7 +63,7 @@ export function frameTurns(framed: Framed): Turn | null {
         ? { to: 'other', word }
         : null;
     case 'speech':
-      return { to: 'quotes', word };
+      return isPlainlySaid(words, governor.at) ? null : { to: 'quotes', word };
     case 'thinks':
       return { to: 'guesses', word };
     case 'it':
@@ -134,8 +134,9 @@ const WISHES = /^(?:wish\w*|want\w*|hop(?:e|es|ed|ing)|imagine|pretend\w*|prefer
 const SOLD_AS =
   /^(?:sold|listed|advertised|described|labelled|labeled|known|called|marketed|branded|bought|catalogued|billed)$/;
 
-/** "I can tell you", "as described", "needless to say": said by the seller as so. */
+/** "I can tell you", "as described", "needless to say", "I say": said by the seller as so. */
 function isPlainlySaid(words: readonly Word[], at: number): boolean {
   const before = words[at - 1];
+  if (words[at]!.folded === 'say' && (before?.folded === 'i' || before?.folded === 'we')) return true;
   return before !== undefined && (before.folded === 'to' || before.folded === 'as' || before.is === 'can');
 }

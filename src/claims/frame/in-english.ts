@@ -16,7 +16,7 @@ export function turnInEnglish(
   known: Known,
   denied: boolean,
 ): Turn | null {
-  const words = wordsOf(part, clause, english, known);
+  const words = statementOf(wordsOf(part, clause, english, known), hit.firstToken);
   const first = words.findIndex(({ token }) => token === hit.firstToken);
   let last = words.findLastIndex(({ token }) => token === hit.lastToken);
   if (first < 0 || last < first) return null;
@@ -25,6 +25,23 @@ export function turnInEnglish(
   const isOfThing = words.slice(first, last + 1).some(({ folded }) => /^(?:machine|one|model|version)s?$/.test(folded));
   return frameTurns({ words, first, last, isOfThing, denied, afterPerson: isAfterPerson(part, hit.firstToken) });
 }
+
+/**
+ * "She sewed on it and it goes well and it takes a long bobbin": of a sentence that runs on, the statement in which the
+ * phrase stands, unless what goes before has it all in its power ("I think it is alloy and it does zigzag").
+ */
+function statementOf(words: Word[], token: number): Word[] {
+  const at = words.findIndex((word) => word.token === token);
+  for (let i = at - 2; i > 0; i--) {
+    if (words[i - 1]!.is !== 'joins' || !/^(?:it|this)$/.test(words[i]!.folded) || !isVerb(words[i + 1])) continue;
+    const governed = words.slice(0, i).some(({ is }) => is === 'speech' || is === 'thinks' || is === 'supposes');
+    return governed ? words : words.slice(i);
+  }
+  return words;
+}
+
+const isVerb = (word: Word | undefined): boolean =>
+  word !== undefined && ['be', 'have', 'asserts', 'takes', 'can', 'not'].includes(word.is);
 
 function isOfPhrase(word: Word | undefined, next: Word | undefined): boolean {
   if (!word || !next) return false;

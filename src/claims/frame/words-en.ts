@@ -32,7 +32,7 @@ const WORDS: Partial<Record<WordClass, string>> = {
   lacks: 'lack lacks lacking lacked missing',
   sells: 'sold sell sells selling sale',
   speech:
-    'said say says saying told tell tells telling called call calls calling wrote write writes written writing read reads reading heard hear hears hearing myth rumour rumor legend story term word words claimed typo label labelled labeled mislabelled mislabeled misdescribed described correction edit edited edits question questions',
+    'said say says saying told tell tells telling called call calls calling wrote write writes written writing read reads reading heard hear hears hearing myth rumour rumor legend story term word words claimed typo label labelled labeled mislabelled mislabeled misdescribed described correction edit edited edits question questions classed',
   thinks:
     'thought think thinks thinking felt feel feels feeling reckon reckons reckoned reckoning guess guesses guessed guessing supposed suppose supposedly presumably suspect doubt unsure uncertain guesswork opinion seem seems seemed appear appears appeared believe believes believed assume assumes assumed wonder wonders wondering perhaps maybe possibly probably',
   adverb:
@@ -49,7 +49,7 @@ const VERBS: Partial<Record<WordClass, string>> = {
   deals:
     'exchange trade barter replace upgrade move purchase list want wish hope prefer like love hate miss search hunt learn own inherit borrow follow succeed precede predate rival outperform compare resemble suit expect imagine collect store hanker crave consider welcome look start grow donate part downsize outlive outlast outclass compete remember recall dream yearn ask import wait save long pass reserve advertise afford prize choose',
   speech:
-    'describe list claim state mention advertise name mislabel misdescribe label market dub bill ask insist swear catalogue argue promise ignore confuse mistake quote repeat brand class term',
+    'describe list claim state mention advertise name mislabel misdescribe label market dub bill ask insist swear catalogue argue promise ignore confuse mistake quote repeat brand term',
   thinks: 'guess assume believe doubt wonder suspect reckon seem appear suppose imagine',
 };
 

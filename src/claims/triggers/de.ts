@@ -9,6 +9,10 @@ export const german: readonly TriggerRow[] = [
     'ist nicht|ist kein|ist keine|sind keine|nicht|nicht aus|nicht die|nicht das|nicht der|kein|keine|keinen|keiner|keinem|keines|niemals|nie|weder|noch eine|statt|anstatt|anstelle|anders als',
     { effect: 'denies', side: 'before', reach: 6 },
   ],
+  [
+    'geschweige denn|geschweige|schon gar nicht|schon gar kein|schon gar keine',
+    { effect: 'denies', side: 'before', reach: 4 },
+  ],
   ['ohne|ohne die|ohne den|fehlt|fehlen|fehlende|fehlender', { effect: 'denies', side: 'before', reach: 4 }],
   [
     'passt nicht|passen nicht|nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',

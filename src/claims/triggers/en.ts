@@ -7,7 +7,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    "is not a|is not an|is not the|is not|isn't|isn't a|isn't the|are not|aren't|was not|wasn't|it's not|its not|not a|not an|not the|not|never a|never|nor|neither|cannot|can't|can not|won't|doesn't have|does not have|doesn't do|does not do|don't|doesn't|does not|did not|didn't|hasn't|has not|haven't|nothing like|far from|rather than|instead of|in place of|in lieu of|other than|anything but|as opposed to|lacks|lacking|hardly|hardly a|hardly an|barely|scarcely|by no means|by no means a|nothing|minus|not supplied with|does not come with|doesn't come with|not fitted with|comes without|come without|sold without",
+    "is not a|is not an|is not the|is not|isn't|isn't a|isn't the|are not|aren't|was not|wasn't|it's not|its not|not a|not an|not the|not|never a|never|nor|neither|cannot|can't|can not|won't|doesn't have|does not have|doesn't do|does not do|don't|doesn't|does not|did not|didn't|hasn't|has not|haven't|nothing like|far from|rather than|instead of|in place of|in lieu of|other than|anything but|as opposed to|lacks|lacking|hardly|hardly a|hardly an|bar the|barring|barring the|save for|save for the|short of|devoid of|bereft of|barely|scarcely|by no means|by no means a|nothing|minus|not supplied with|does not come with|doesn't come with|not fitted with|comes without|come without|sold without",
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   ['no|without|w/o|sans|non|missing|missing its|missing the|zero', { effect: 'denies', side: 'before', reach: 4 }],
@@ -49,7 +49,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    'this one has|this has|this one is|and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|only|just a|just',
+    'it takes|it uses|it sews|it weighs|it can|it comes|it makes|this takes|this one takes|this sews|this weighs|this one has|this has|this one is|and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|only|just a|just',
     { effect: 'stop', side: 'both', reach: 0 },
   ],
   ['no|none|not|n/a|nil|without|collection only|pickup only|pick up only', { effect: 'denies', side: 'row', reach: 0 }],
@@ -91,6 +91,21 @@ export const english: readonly TriggerRow[] = [
     "this one doesn't|this one does not|this one hasn't|this one has not|this one isn't|this one is not|this one won't|mine doesn't|this doesn't",
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
+  ['let alone|much less|still less|never mind', { effect: 'denies', side: 'before', reach: 4 }],
+  [
+    'if you take|if you remove|if you slide|if you lift|if you press|if you pull|if you turn|if you push|if you flip|if you switch|if you unclip|if you unscrew|if you drop',
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
+  ['oh sure|yeah right|yeah sure|oh yes sure', { effect: 'quotes', side: 'before', reach: 99, across: true }],
+  [
+    "i'm the queen|i am the queen|i'm the king|i am the king|pigs fly|pigs might fly|and pigs|my foot|my eye|dream on",
+    { effect: 'quotes', side: 'after', reach: 99, across: true },
+  ],
+  [
+    'the former|the first one|the first two|the last two|the latter two',
+    { effect: 'guesses', side: 'before', reach: 99 },
+  ],
+  ['the former owner|the former owners|the former user', { effect: 'none', side: 'both', reach: 0 }],
   ['either', { effect: 'guesses', side: 'before', reach: 99 }],
   ['if|whether|unless', { effect: 'guesses', side: 'before', reach: 99, across: true }],
   [

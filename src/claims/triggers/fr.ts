@@ -6,7 +6,7 @@ export const french: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non",
+    "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas non plus|pas non plus de|non plus de|encore moins|encore moins de|dépourvu de|dépourvue de|démuni de|démunie de|exempte de|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non",
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   ['sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],

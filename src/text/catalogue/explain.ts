@@ -35,6 +35,7 @@ export const explainTexts = {
     'other-model': () => 'its sentence names another model',
     frame: (word: string) => `the clause doesn’t assert it of this thing, by ${quoted(word)}`,
     retracted: (word: string) => `taken back, by ${quoted(word)}`,
+    keywords: () => 'stands in a list of words to be found by, which claims nothing',
     'listed-thing': () => 'stands in an item of a numbered list that is about another thing',
   },
   came: (what: string) => `-> ${what}`,

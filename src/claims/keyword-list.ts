@@ -1,0 +1,60 @@
+import { ofAnother } from './other-thing';
+import type { TextPart } from './part-text';
+import type { Stanced } from './types';
+
+/** A line that opens so lists what people search for, not what the thing is. Common practice, no source. */
+const HEADING =
+  /^[\s*_#\-–—[(]*(?:tags?|hash ?tags?|key ?words?|search (?:terms?|words?)|also search(?:ed)?(?: for)?|such(?:begriffe|wörter|worte|wort)|stich(?:worte|wörter)|schlag(?:worte|wörter)|mots?[ -]cl(?:és?|efs?)|trefwoorden|parole chiave|palabras clave)\s*[:–—-]/i;
+/** Words of shops and crafts that no seller uses to describe one machine, but to be found. Folded. */
+const SOUGHT =
+  /^(?:vintage|retro|antique|collectors?|collectable|collectible|shabby|chic|steampunk|upholstery|leather|leathercraft|quilting|patchwork|crafts?|haberdashery|dressmaking|tailoring|embroidery|overlock|overlocker|serger|cosplay|sewing|handmade|hobby|deko|vintage-deko|antik|nahen|basteln|polster|leder|patchen|handarbeit|couture|brocante|mercerie|deco|cuir|broderie)$/;
+const FEWEST_WORDS = 5;
+const FEWEST_SOUGHT = 3;
+const HASHTAG = /(?:^|\s)#\p{L}[\p{L}\p{N}_-]*/gu;
+
+/**
+ * Lists of words to be found by, which claim nothing: hashtags, what follows "tags:" or "keywords:" up to the next sentence, a
+ * last line of nothing but such words.
+ */
+export class KeywordLists {
+  readonly #spans = new Map<TextPart, { start: number; end: number }[]>();
+
+  constructor(parts: readonly TextPart[]) {
+    for (const part of parts) if (part.field === 'description') this.#spans.set(part, listsIn(part));
+  }
+
+  weigh<C extends Stanced>(claim: C, part: TextPart): C {
+    const listed = this.#spans.get(part)?.some(({ start, end }) => claim.start >= start && claim.end <= end);
+    return listed ? ofAnother(claim, 'keywords') : claim;
+  }
+}
+
+function listsIn(part: TextPart): { start: number; end: number }[] {
+  const found = [...part.text.matchAll(HASHTAG)].map((tag) => ({ start: tag.index, end: tag.index + tag[0].length }));
+  const lines = linesOf(part.text);
+  let headed = false;
+  lines.forEach((line, at) => {
+    // The list runs on over lines until one is a sentence.
+    headed = HEADING.test(line.text) || (headed && !/[.!?:]\s*$/.test(line.text));
+    if (headed || (at > 0 && at === lines.length - 1 && isSoughtOnly(part, line))) found.push(line);
+  });
+  return found;
+}
+
+function linesOf(text: string): { text: string; start: number; end: number }[] {
+  let start = 0;
+  const lines = text.split('\n').map((line) => {
+    const here = { text: line, start, end: start + line.length };
+    start = here.end + 1;
+    return here;
+  });
+  while (lines.length > 0 && lines.at(-1)!.text.trim() === '') lines.pop();
+  return lines;
+}
+
+/** Words without a sentence among which some are only there to be found by. */
+function isSoughtOnly(part: TextPart, line: { text: string; start: number; end: number }): boolean {
+  if (/[.!?:\d]/.test(line.text.trim().slice(0, -1))) return false;
+  const words = part.tokens.filter(({ kind, start, end }) => kind === 'word' && start >= line.start && end <= line.end);
+  return words.length >= FEWEST_WORDS && words.filter(({ folded }) => SOUGHT.test(folded)).length >= FEWEST_SOUGHT;
+}
