@@ -1,4 +1,5 @@
 import { candidatesIn } from './candidates';
+import { homeCurrency } from './decide/home-currency';
 import { guessLanguage } from './decide/language';
 import { settleDate, settleDetails, settleSerials } from './decide/lists';
 import { settlePhotos } from './decide/photos';
@@ -77,7 +78,7 @@ export function settleCandidates(candidates: Candidate[], page: Pick<Listing, 'u
   }
   listing.language ??= guessLanguage(`${listing.title}\n${listing.description}`);
 
-  const price = settlePrice(of('price'), listing.language);
+  const price = settlePrice(of('price'), listing.language, homeCurrency(listing.language, page.url));
   if (price) {
     listing.price = price.price;
     listing.priceText = price.text;

@@ -4,9 +4,17 @@ import { defineConfig } from 'vitest/config';
 // Needs a build in .output and a browser: `npm test` sees to both. BEDPLATE_TESTED says which: Chromium, or Firefox for
 // the tests that drive either. One worker, one file after another: two
 // browsers at once on a small machine only slow each other down.
-const IN_BOTH = ['spine', 'states', 'screens', 'answers', 'forged', 'hostile', 'segmentation', 'faults'].map(
-  (name) => `tests/browser/${name}.test.ts`,
-);
+const IN_BOTH = [
+  'keyboard',
+  'spine',
+  'states',
+  'screens',
+  'answers',
+  'forged',
+  'hostile',
+  'segmentation',
+  'faults',
+].map((name) => `tests/browser/${name}.test.ts`);
 
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),

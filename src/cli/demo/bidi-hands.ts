@@ -12,6 +12,8 @@ const KEYS: Record<string, string> = {
   ArrowDown: '\uE015',
   Home: '\uE011',
   End: '\uE010',
+  Delete: '\uE017',
+  Backspace: '\uE003',
 };
 const SHIFT = '\uE008';
 
@@ -46,6 +48,18 @@ export async function pressIn(connection: Connection, context: string, key: stri
   ];
   const shifted = modifiers & 8;
   const actions = shifted ? [{ type: 'keyDown', value: SHIFT }, ...stroke, { type: 'keyUp', value: SHIFT }] : stroke;
+  await connection.send('input.performActions', { context, actions: [{ type: 'key', id: 'keys', actions }] });
+}
+
+/** A real key press for each character. */
+export async function typeIn(connection: Connection, context: string, text: string): Promise<void> {
+  const actions = [...text].flatMap((character) => {
+    const value = character === '\n' ? KEYS.Enter : character;
+    return [
+      { type: 'keyDown', value },
+      { type: 'keyUp', value },
+    ];
+  });
   await connection.send('input.performActions', { context, actions: [{ type: 'key', id: 'keys', actions }] });
 }
 

@@ -129,6 +129,24 @@ async function drive(
       await page.goto(url);
       return page;
     },
+    async tabAt(url) {
+      const end = Date.now() + 15_000;
+      for (;;) {
+        const found = context.pages().findLast((page) => page.url() === url);
+        if (found) return found;
+        if (Date.now() > end) throw new Error(`no tab shows ${url}`);
+        await sleep(50);
+      }
+    },
+    async copied() {
+      await context.grantPermissions(['clipboard-read']);
+      // A page reads the clipboard only where it has the focus.
+      const page = await context.newPage();
+      await page.goto(`${ours}workbench.html`);
+      const text = await page.evaluate(() => navigator.clipboard.readText());
+      await page.close();
+      return text;
+    },
     openPrivately: async () => null,
     async pressToolbarButton(page) {
       await page.bringToFront();

@@ -6,9 +6,17 @@ import type { Connection } from './bidi';
 import { keepAsking } from './bidi-hands';
 import type { DriveOptions } from './drive-chromium';
 import type { Driven } from './driven';
-import { firefoxPanel, type InWindow, meetSidebar } from './firefox-panel';
+import { firefoxPanel, meetSidebar } from './firefox-panel';
 import { type FirefoxTab, firefoxTab } from './firefox-tab';
-import { badgeOf, openPrivateWindow, pressButton, stopBackground, windowOf } from './firefox-window';
+import {
+  badgeOf,
+  type InWindow,
+  openPrivateWindow,
+  pressButton,
+  stopBackground,
+  textOnClipboard,
+  windowOf,
+} from './firefox-window';
 import type { Panel } from './panel';
 import { consoleErrors, watchContexts } from './watch-firefox';
 import { type NetworkWatch, watchNetwork } from './watch-network';
@@ -100,23 +108,29 @@ async function drive(
     if (shown === undefined) throw new Error('no tab is open');
     return windowOf(connection, shown);
   };
+  const tabAt = async (url: string): Promise<FirefoxTab> => {
+    let found: string | undefined;
+    const met = async () => {
+      const { result } = await connection.send('browsingContext.getTree', {});
+      const tabs = (result as { contexts: { context: string; url: string }[] }).contexts;
+      found = tabs.findLast((each) => each.url === url)?.context;
+      return found !== undefined;
+    };
+    if (!(await keepAsking(met, 15_000)) || found === undefined) throw new Error(`no tab shows ${url}`);
+    front = firefoxTab(connection, found, ours, watch.urlOf);
+    return front;
+  };
 
   return {
     name: 'firefox',
     addressOf: (page) => ours + page,
     openTab: (url) => create('tab', url),
     openWindow: (url) => create('window', url),
+    tabAt,
+    copied: async () => textOnClipboard(await window()),
     async openPrivately(url) {
       await openPrivateWindow(await window(), id, url);
-      let found: string | undefined;
-      const met = async () => {
-        const { result } = await connection.send('browsingContext.getTree', {});
-        const tabs = (result as { contexts: { context: string; url: string }[] }).contexts;
-        found = tabs.find((each) => each.url === url)?.context;
-        return found !== undefined;
-      };
-      if (!(await keepAsking(met, 15_000)) || found === undefined) throw new Error(`no private window shows ${url}`);
-      return firefoxTab(connection, found, ours, watch.urlOf);
+      return tabAt(url);
     },
     async pressToolbarButton(tab) {
       await tab.bringToFront();

@@ -13,11 +13,16 @@ export interface Tab {
   content(): Promise<string>;
   /** A real mouse click on the first match. */
   click(selector: string): Promise<void>;
-  /** Real presses, wherever the focus is: "Tab", "Enter" and the like, or a character. */
-  keyboard: { press(key: string): Promise<void> };
+  /** Real presses, wherever the focus is: "Tab", "Enter" and the like, or a character; and all characters of a text. */
+  keyboard: { press(key: string): Promise<void>; type(text: string): Promise<void> };
   setInputFiles(selector: string, paths: string | string[]): Promise<void>;
   /** Waits until the selector matches something in the page, seen or not. */
   waitForSelector(selector: string, options: { state: 'attached' }): Promise<unknown>;
+  emulateMedia(what: { colorScheme: 'light' | 'dark' }): Promise<void>;
+  /** In CSS pixels, the page alone. */
+  setViewportSize(size: { width: number; height: number }): Promise<void>;
+  /** A PNG of the whole page, down to its end. */
+  screenshot(where: { path: string; fullPage: true }): Promise<unknown>;
   bringToFront(): Promise<void>;
   close(): Promise<void>;
 }
@@ -31,6 +36,10 @@ export interface Driven {
   openTab(url: string): Promise<Tab>;
   /** A new window with one tab at that address. */
   openWindow(url: string): Promise<Tab>;
+  /** The newest tab at that address, which something else opened. Waits for one. @throws Error where none opens */
+  tabAt(url: string): Promise<Tab>;
+  /** What was last copied, as text. */
+  copied(): Promise<string>;
   /**
    * A tab at one of our pages in a private window, the extension allowed there; null where such a page never stands in
    * one, because the browser opens it in an ordinary window instead.

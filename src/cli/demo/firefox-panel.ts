@@ -1,10 +1,9 @@
 import { writeFile } from 'node:fs/promises';
 import { type Connection, evaluateIn } from './bidi';
 import { clickIn, keepAsking, pressIn } from './bidi-hands';
+import { goRoundTo } from './firefox-focus';
+import type { InWindow } from './firefox-window';
 import type { Panel } from './panel';
-
-/** Runs in the browser's own window, with all rights. */
-export type InWindow = (what: string | ((...args: never[]) => unknown), args?: readonly unknown[]) => Promise<unknown>;
 
 /**
  * The side bar of one window, where it shows the extension's panel. Firefox's WebDriver knows tabs only, so the side
@@ -60,7 +59,15 @@ export function firefoxPanel(connection: Connection, context: string, inWindow: 
       panel.waitFor(`document.querySelector(${JSON.stringify(selector)})`, timeout),
     text: async () => (await run('document.body?.innerText ?? ""')) as string,
     click: (selector) => clickIn(connection, context, selector),
-    press: (key, modifiers) => pressIn(connection, context, key, modifiers),
+    async press(key, modifiers) {
+      const comesBack =
+        key === 'Tab' &&
+        (await goRoundTo(
+          () => run('document.hasFocus()'),
+          async () => inWindow,
+        ));
+      if (!comesBack) await pressIn(connection, context, key, modifiers);
+    },
     async setColourScheme(scheme) {
       await inBox(`browser.browsingContext.prefersColorSchemeOverride = ${JSON.stringify(scheme)};`);
     },

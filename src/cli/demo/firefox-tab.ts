@@ -1,7 +1,10 @@
+import { writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { type Connection, evaluateIn } from './bidi';
-import { clickIn, keepAsking, pressIn } from './bidi-hands';
+import { clickIn, keepAsking, pressIn, typeIn } from './bidi-hands';
 import type { Tab } from './driven';
+import { goRoundTo } from './firefox-focus';
+import { setTabScheme, windowOf } from './firefox-window';
 
 const PATIENCE = 15_000;
 
@@ -25,6 +28,8 @@ export function firefoxTab(
   const loaded = (url: string) => async () =>
     Boolean(await evaluate(`location.href === ${JSON.stringify(url)} && document.readyState === 'complete'`));
 
+  const window = () => windowOf(connection, context);
+
   const tab: FirefoxTab = {
     context,
     evaluate,
@@ -38,7 +43,15 @@ export function firefoxTab(
     goBack: () => connection.send('browsingContext.traverseHistory', { context, delta: -1 }),
     content: () => evaluate('new XMLSerializer().serializeToString(document)') as Promise<string>,
     click: (selector) => clickIn(connection, context, selector),
-    keyboard: { press: (key) => pressIn(connection, context, key) },
+    keyboard: {
+      async press(key) {
+        // The last stop leads into the browser's own bars, and these round to the page again. WebDriver gives keys to
+        // the page all the while, as if the focus were there.
+        const comesBack = key === 'Tab' && (await goRoundTo(() => evaluate('document.hasFocus()'), window));
+        if (!comesBack) await pressIn(connection, context, key);
+      },
+      type: (text) => typeIn(connection, context, text),
+    },
     async setInputFiles(selector, paths) {
       const { result } = await connection.send('browsingContext.locateNodes', {
         context,
@@ -53,6 +66,13 @@ export function firefoxTab(
     async waitForSelector(selector) {
       const there = () => evaluate(`document.querySelector(${JSON.stringify(selector)}) !== null`) as Promise<boolean>;
       if (!(await keepAsking(there, PATIENCE))) throw new Error(`not in ${PATIENCE} ms: ${selector}`);
+    },
+    emulateMedia: async ({ colorScheme }) => setTabScheme(await window(), context, colorScheme),
+    setViewportSize: async (viewport) =>
+      void (await connection.send('browsingContext.setViewport', { context, viewport })),
+    async screenshot({ path }) {
+      const { result } = await connection.send('browsingContext.captureScreenshot', { context, origin: 'document' });
+      await writeFile(path, Buffer.from((result as { data: string }).data, 'base64'));
     },
     bringToFront: async () => void (await connection.send('browsingContext.activate', { context })),
     close: async () => void (await connection.send('browsingContext.close', { context })),

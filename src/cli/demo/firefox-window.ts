@@ -1,5 +1,7 @@
 import { type Connection, evaluateIn } from './bidi';
-import type { InWindow } from './firefox-panel';
+
+/** Runs in the browser's own window, with all rights. */
+export type InWindow = (what: string | ((...args: never[]) => unknown), args?: readonly unknown[]) => Promise<unknown>;
 
 interface Context {
   context: string;
@@ -70,6 +72,44 @@ export async function badgeOf(inWindow: InWindow, id: string): Promise<string> {
   )) as string;
 }
 
+interface Transferable {
+  init(from: null): void;
+  addDataFlavor(flavour: string): void;
+  getTransferData(flavour: string, into: object): void;
+}
+declare const Cc: Record<string, { createInstance(as: unknown): Transferable }>;
+declare const Ci: { nsITransferable: unknown; nsISupportsString: unknown };
+interface Text {
+  value: { QueryInterface(as: unknown): { data: string } };
+}
+
+/** What stands on the clipboard, as text. */
+export async function textOnClipboard(inWindow: InWindow): Promise<string> {
+  return (await inWindow(() => {
+    const carrier = Cc['@mozilla.org/widget/transferable;1']?.createInstance(Ci.nsITransferable);
+    if (!carrier) throw new Error('no clipboard');
+    carrier.init(null);
+    carrier.addDataFlavor('text/plain');
+    Services.clipboard.getData(carrier, Services.clipboard.kGlobalClipboard);
+    const text = {} as Text;
+    carrier.getTransferData('text/plain', text);
+    return text.value.QueryInterface(Ci.nsISupportsString).data;
+  })) as string;
+}
+
+/** Shows a tab light or dark, whatever the system is. */
+export async function setTabScheme(inWindow: InWindow, tab: string, scheme: 'light' | 'dark'): Promise<void> {
+  await inWindow(
+    (id: string, wanted: string) => {
+      const { NavigableManager } = ChromeUtils.importESModule(
+        'chrome://remote/content/shared/NavigableManager.sys.mjs',
+      ) as { NavigableManager: { getBrowserById(id: string): { browsingContext: object } } };
+      Object.assign(NavigableManager.getBrowserById(id).browsingContext, { prefersColorSchemeOverride: wanted });
+    },
+    [tab, scheme],
+  );
+}
+
 /** Ends the extension's background page, as the browser does with an idle one. */
 export async function stopBackground(inWindow: InWindow, id: string): Promise<void> {
   await inWindow((extension: string) => WebExtensionPolicy.getByID(extension)?.extension.terminateBackground(), [id]);
@@ -83,7 +123,10 @@ interface PrivateWindow extends Window {
   gBrowser: { addTab(url: string, how: object): unknown; selectedTab: unknown };
 }
 declare const ChromeUtils: Modules;
-declare const Services: { scriptSecurityManager: { getSystemPrincipal(): unknown } };
+declare const Services: {
+  scriptSecurityManager: { getSystemPrincipal(): unknown };
+  clipboard: { getData(into: object, which: number): void; kGlobalClipboard: number };
+};
 declare function OpenBrowserWindow(how: { private: boolean }): PrivateWindow;
 
 /** Allows the extension in private windows, as its user would in the add-on manager, and opens one at that address. */

@@ -1,5 +1,5 @@
 import type { Connection } from './bidi';
-import type { InWindow } from './firefox-panel';
+import type { InWindow } from './firefox-window';
 import type { NetworkWatch } from './watch-network';
 import type { SeenError } from './watch-targets';
 

@@ -32,10 +32,15 @@ const PRICE_MOST = 60;
  * 1. what the page shows and what it tells machines agree;
  * 2. the page shows one plainly (label, class, place): it is what a buyer is asked to pay;
  * 3. machines are told one; 4. the page shows some amount.
- * What lost and differs is kept as an alternative. Null where nothing reads as money.
+ * What lost and differs is kept as an alternative. Null where nothing reads as money. `home`: what a sign that several
+ * currencies share means on this page, or null.
  */
-export function settlePrice(candidates: Candidate[], language: string | null): SettledPrice | null {
-  const reads = candidates.map((candidate) => readOne(candidate, language)).filter((read) => read !== null);
+export function settlePrice(
+  candidates: Candidate[],
+  language: string | null,
+  home: string | null = null,
+): SettledPrice | null {
+  const reads = candidates.map((candidate) => readOne(candidate, language, home)).filter((read) => read !== null);
   const shown = reads.filter(({ candidate }) => isShown(candidate.source)).sort(byWeight);
   const nonzero = reads.filter(({ candidate, amounts }) => !isShown(candidate.source) && Number(amounts[0]) > 0);
   // Machines are told "0" where a template had nothing to fill in.
@@ -109,7 +114,7 @@ function onlyCurrency(told: Read[]): string | null {
 const withCode = ({ value, currency }: Candidate): string =>
   currency && /^[\d.,\s]+$/.test(value) ? `${value} ${currency}` : value;
 
-function readOne(candidate: Candidate, language: string | null): Read | null {
+function readOne(candidate: Candidate, language: string | null, home: string | null): Read | null {
   const { value, source } = candidate;
   const stated = candidate.currency ?? null;
   const bare = value.trim();
@@ -119,7 +124,7 @@ function readOne(candidate: Candidate, language: string | null): Read | null {
     if (/^\d{1,3}\.\d{3}$/.test(bare)) amounts.push(bare.replace('.', ''));
     return { candidate, amounts, currency: stated, how: candidate.how ?? 'asking', text: withCode(candidate) };
   }
-  const money = readMoney(value, { currency: stated, language });
+  const money = readMoney(value, { currency: stated ?? home, language });
   if (!money) return null;
   const how = candidate.how ?? money.how;
   const text = !isShown(source) ? withCode(candidate) : value.length > PRICE_MOST ? money.quote : value;

@@ -57,7 +57,10 @@ const MARK_ALL = `(() => {
   const all = [...document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')]
     .filter((each) => !each.disabled && each.tabIndex >= 0 && each.checkVisibility());
   for (const each of all) delete each.dataset.reached;
-  document.activeElement?.blur();
+  // The way begins where a page begins.
+  document.body.tabIndex = -1;
+  document.body.focus();
+  document.body.removeAttribute('tabindex');
   return all.length;
 })()`;
 const MISSED = `[...document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')]
@@ -69,13 +72,15 @@ const REACH = `(() => { const at = document.activeElement;
 /** Tabs once through all of a page. @returns what the focus never came to; empty where Tab is trapped nowhere */
 export async function missedByTab(keys: Keys): Promise<string[]> {
   const count = (await keys.evaluate(MARK_ALL)) as number;
-  // Some more: the browser's own bars may have stops of their own between the last one and the first.
+  let missed: string[] = [];
+  // Some more, for what a press may put there.
   for (let presses = 0; presses < count + 3; presses += 1) {
     await keys.press('Tab');
     await focusIn(keys);
-    await keys.evaluate(REACH);
+    missed = (await keys.evaluate(`(${REACH}, ${MISSED})`)) as string[];
+    if (missed.length === 0) break;
   }
-  return (await keys.evaluate(MISSED)) as string[];
+  return missed;
 }
 
 export async function type(keys: Keys, text: string): Promise<void> {
