@@ -44,9 +44,9 @@ function isUndecided(guesses: readonly NameClaim[]): boolean {
 /** "It could be a Name" names nothing yet; "I think it is a Name", "sold to me as a Name" do. */
 function isFaint(name: NameClaim): boolean {
   return (
-    name.trigger === null ||
+    (name.trigger === null && name.field !== 'title') ||
     /^(?:could|may|might|perhaps|possibly|maybe|either|könnte|vielleicht|entweder|pourrait|peut|soit|someone|somebody)/i.test(
-      name.trigger,
+      name.trigger ?? '',
     )
   );
 }

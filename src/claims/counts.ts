@@ -31,7 +31,7 @@ const MADE =
 
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = new RegExp(
-  `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplaires? )?(?:ever |je |jemals )?${MADE}\\b`,
+  `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
   'giu',
 );
 const EXEMPLAIRES = new RegExp(`\\b${NUMBER} exemplaires? seulement\\b`, 'giu');

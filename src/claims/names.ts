@@ -16,7 +16,11 @@ const IDENTITY = new Set(
 );
 const IDENTITY_REACH = 5;
 /** After these the name is of something that is only spoken of. */
-const PARTING = new Set('that from than like for with to of unlike von als wie für zu de que pour'.split(' '));
+const PARTING = new Set(
+  'that from than like for with to of unlike reads read reading says said lit steht von als wie für zu de que pour'.split(
+    ' ',
+  ),
+);
 const NEAR = 3;
 
 type NameMatch = PhraseMatch<NameKnown> & { misspelt: boolean };
@@ -127,6 +131,8 @@ function hasNamingWord(match: NameMatch, part: TextPart): boolean {
 const MINE = new Set('my our mein meine unsere unser mon ma notre'.split(' '));
 
 function isIdentified(match: NameMatch, part: TextPart): boolean {
+  // "It's the Name that is alloy": of another, as often as of this.
+  if (/^(?:that|which|who)$/.test(part.tokens[match.lastToken + 1]?.folded ?? '')) return false;
   if (opensWithMine(match, part)) return true;
   let words = 0;
   for (let i = match.firstToken - 1; i >= 0 && words < IDENTITY_REACH; i--) {

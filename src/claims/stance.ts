@@ -22,7 +22,7 @@ const COMPARED_WITHIN = 5;
 const FARTHEST = 120;
 /** Clauses of one list. */
 const LONGEST_LIST = 40;
-const CROSSES = /^(?:❌|✗|✘|✖|🚫|⛔)/u;
+const CROSSES = /^(?:❌|✗|✘|✖|🚫|⛔|☐|▢|□)/u;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 /** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
@@ -177,13 +177,14 @@ export class StanceReader {
     return false;
   }
 
-  /** A cross before a list's line denies it, as a tick asserts it. */
+  /** A cross or an empty box before a list's line denies it, as a tick asserts it. */
   #isCrossed(clause: ClauseRange): boolean {
     // Other signs may stand before it: "🧵 ❌ zigzag".
     const word = clause.tokens.findIndex(({ kind }) => kind !== 'mark');
     for (let i = clause.first + Math.max(0, word); i >= 0; i--) {
       const token = this.#part.tokens[i]!;
       if (token.kind === 'break') return false;
+      if (token.folded === ']' && this.#part.tokens[i - 1]?.folded === '[') return true;
       if (CROSSES.test(token.folded)) return true;
       if (token.kind !== 'mark' && i < clause.first) return false;
     }
@@ -210,11 +211,14 @@ export class StanceReader {
     return asked;
   }
 
-  /** "Zigzag: no": the answer opens the clause right after the one that ends in a colon. */
+  /** "Zigzag: no": the answer opens the clause right after the one that ends in a colon. After a dash it is all of it. */
   #answers(found: Found, clause: ClauseRange): boolean {
-    if (clause.tokens.at(-1)?.folded !== ':') return false;
     const next = this.#part.clauses[clauseIndexAt(this.#part, clause.first) + 1];
-    return next !== undefined && next.sentence === clause.sentence && found.firstToken === next.first;
+    if (next?.sentence !== clause.sentence) return false;
+    if (clause.tokens.at(-1)?.folded === ':') return found.firstToken === next.first;
+    const words = next.tokens.filter(({ kind }) => kind !== 'mark');
+    const dashed = [clause.tokens.at(-1), next.tokens[0]].some((token) => token?.folded === '-');
+    return dashed && words.length === found.lastToken - found.firstToken + 1 && words[0]!.start === found.start;
   }
 
   #words(from: number, to: number): number {

@@ -60,7 +60,7 @@ export const german: LooseWords = {
   uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
   apart:
     /^(?:tausch\w*|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|getrennt|separat|neue|neuen)$/,
-  said: /^(?:sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|irrtum\w*|falschlich\w*|steht)$/,
+  said: /^(?:sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|irrtum\w*|falschlich\w*|steht)$/,
   supposed:
     /^(?:ware|waren|hatte|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
   notNouns:

@@ -2,7 +2,7 @@ import type { Hit } from '../hits';
 import { type ClauseRange, clauseIndexAt, type TextPart } from '../part-text';
 
 const TAKES_BACK =
-  /^(?:wrong|wrongly|mistake|mistaken|mistakenly|myth|incorrect|incorrectly|untrue|correction|typo|nonsense|mislabelled|mislabeled|misdescribed|falsely|erroneously|falsch|irrtum|irrtumlich|falschlich|erreur|faux)$/;
+  /^(?:wrong|wrongly|mistake|mistaken|mistakenly|myth|incorrect|incorrectly|untrue|correction|typo|nonsense|unsinn|quatsch|blodsinn|betise|betises|mislabelled|mislabeled|misdescribed|falsely|erroneously|falsch|irrtum|irrtumlich|falschlich|erreur|faux)$/;
 const NOT_WRONG = /^(?:go|going|goes|nothing|anything|what's|can't|cannot|never|nichts)$/;
 /** A sentence of nothing but these takes back the one before it: "Not so.", "It isn't.", "Stimmt nicht." */
 const EMPTY =
@@ -13,8 +13,8 @@ const DENIES =
 /** "…, which is wrong", "Wrong.", "EDIT: …": the advert itself takes back what it says there. The word that does. */
 export function retracted(part: TextPart, clause: ClauseRange, hit: Hit): string | null {
   const at = clauseIndexAt(part, clause.first);
+  // "The book is wrong: it is …": what comes after the word is what is right.
   let i = at;
-  while (i > 0 && part.clauses[i - 1]!.sentence === clause.sentence && at - i < 20) i--;
   for (; i < part.clauses.length && part.clauses[i]!.sentence === clause.sentence && i - at < 20; i++) {
     const found = within(part, part.clauses[i]!, hit);
     if (found !== null) return found;

@@ -48,7 +48,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'stop', side: 'both', reach: 0 },
   ],
   [
-    'nein|kein|keine|keiner|ohne|nicht vorhanden|nur abholung|abholung|nur selbstabholung',
+    'nein|kein|keine|0 von 10|null|keiner|ohne|nicht vorhanden|nur abholung|abholung|nur selbstabholung',
     { effect: 'denies', side: 'row', reach: 0 },
   ],
   ['unbekannt|vermutlich|vielleicht', { effect: 'guesses', side: 'row', reach: 0 }],

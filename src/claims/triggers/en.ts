@@ -52,7 +52,10 @@ export const english: readonly TriggerRow[] = [
     'it takes|it uses|it sews|it weighs|it can|it comes|it makes|this takes|this one takes|this sews|this weighs|this one has|this has|this one is|and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|only|just a|just',
     { effect: 'stop', side: 'both', reach: 0 },
   ],
-  ['no|none|not|n/a|nil|without|collection only|pickup only|pick up only', { effect: 'denies', side: 'row', reach: 0 }],
+  [
+    'no|none|not|n/a|nil|0/10|0 out of 10|nope|nay|never|without|collection only|pickup only|pick up only',
+    { effect: 'denies', side: 'row', reach: 0 },
+  ],
   ['unknown|not sure|unsure|possibly|probably|maybe|i think|not known', { effect: 'guesses', side: 'row', reach: 0 }],
   [
     'came later|came afterwards|came after it|was her|was his|is another|are different',
@@ -84,12 +87,16 @@ export const english: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
-    "it isn't|it is not|it's not|it ain't|this isn't|this is not|they are not",
+    "this hasn't|this has not|it hasn't got|this won't|this will not|it won't|it will not|it is not|it isn't|it's not|it ain't|this isn't|this is not|they are not",
     { effect: 'denies', side: 'after', reach: 4, ends: true },
   ],
   [
     "this one doesn't|this one does not|this one hasn't|this one has not|this one isn't|this one is not|this one won't|mine doesn't|this doesn't",
     { effect: 'other', side: 'after', reach: 99, across: true },
+  ],
+  [
+    'no better|none better|no finer|nothing better|nothing finer|no lighter|none lighter|not a scratch|not a mark',
+    { effect: 'none', side: 'both', reach: 0 },
   ],
   ['let alone|much less|still less|never mind', { effect: 'denies', side: 'before', reach: 4 }],
   [

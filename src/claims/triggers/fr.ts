@@ -9,7 +9,7 @@ export const french: readonly TriggerRow[] = [
     "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas non plus|pas non plus de|non plus de|encore moins|encore moins de|dépourvu de|dépourvue de|démuni de|démunie de|exempte de|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non",
     { effect: 'denies', side: 'before', reach: 6 },
   ],
-  ['sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
+  ['zéro|0|sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
   [
     'ne va pas|ne vont pas|ne convient pas|ne conviennent pas|non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
     { effect: 'denies', side: 'after', reach: 5 },
@@ -37,7 +37,7 @@ export const french: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 6, namesOnly: true },
   ],
   [
-    'et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement',
+    "fait que|faire que|fait qu'|faire qu'|coud que|coud qu'|que le|que la|que du|que des|qu'en|qu'au|et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement",
     { effect: 'stop', side: 'both', reach: 0 },
   ],
   ['non|aucun|aucune|sans|pas|remise en main propre', { effect: 'denies', side: 'row', reach: 0 }],
