@@ -14,17 +14,20 @@ const tell = (message: FromEngine) => postMessage(message);
 interface Packs {
   cards: PackCard[];
   knowledge: Knowledge;
+  /** Ids of those that came with the program. */
+  shipped: ReadonlySet<string>;
 }
 
 /** The packs as they were last read, and which reading of them that was. */
 let stamp = 0;
 let packs: Promise<Kept<Packs>> | undefined;
-let knowledge: Knowledge | null = null;
+let speaking: Packs | null = null;
 
 async function load(): Promise<Kept<Packs>> {
   const shelf = await readShelf();
   if (!shelf.ok) return shelf;
-  return { ok: true, value: { cards: shelf.value.map(cardOf), knowledge: knowledgeOf(shelf.value) } };
+  const shipped = new Set(shelf.value.flatMap((pack) => (pack.shipped ? [pack.id] : [])));
+  return { ok: true, value: { cards: shelf.value.map(cardOf), knowledge: knowledgeOf(shelf.value), shipped } };
 }
 
 async function readPacks(): Promise<void> {
@@ -35,7 +38,7 @@ async function readPacks(): Promise<void> {
   // A later change was announced in the meantime: its own reading tells.
   if (mine !== stamp) return;
   if (!read.ok) return tell({ type: 'packsFailed', trouble: read.trouble });
-  knowledge = read.value.knowledge;
+  speaking = read.value;
   tell({ type: 'packsReady', stamp });
 }
 
@@ -54,16 +57,16 @@ async function reply(number: number, question: Question): Promise<void> {
   tell({ type: 'reply', number, reply: read.ok ? { ok: true, value: answer(question, read.value) } : read });
 }
 
-function answer(question: Question, { cards, knowledge: known }: Packs): Replies[keyof Replies] {
+function answer(question: Question, { cards, knowledge: known, shipped }: Packs): Replies[keyof Replies] {
   switch (question.about) {
     case 'shelf':
       return cards;
     case 'draft':
-      return answerToDraft(question.draft, question.asOf, known, question.seen);
+      return answerToDraft(question.draft, question.asOf, known, question.seen, shipped);
     case 'machine':
-      return answerByHand(question.described, question.asOf, known, question.seen);
+      return answerByHand(question.described, question.asOf, known, question.seen, shipped);
     case 'serial':
-      return answerToEnquiry(question.serial, question.pack, known);
+      return answerToEnquiry(question.serial, question.pack, known, shipped);
   }
 }
 
@@ -84,9 +87,10 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
     case 'packsChanged':
       return void readPacks();
     case 'audit':
-      if (knowledge) {
+      if (speaking) {
         const { wanted, harvest, asOf, seen } = data;
-        tell({ type: 'answered', wanted, answer: answerTo(harvest, asOf, knowledge, seen) });
+        const { knowledge, shipped } = speaking;
+        tell({ type: 'answered', wanted, answer: answerTo(harvest, asOf, knowledge, seen, shipped) });
       }
       return;
     case 'ask':

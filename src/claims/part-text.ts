@@ -7,7 +7,7 @@ import type { Quote, TextField } from './types';
 export interface TextPart {
   field: TextField;
   text: string;
-  tokens: Token[];
+  tokens: readonly Token[];
   clauses: ClauseRange[];
 }
 
@@ -28,10 +28,12 @@ export function textParts(listing: Listing): TextPart[] {
 
 export function textPart(field: TextField, text: string): TextPart {
   const tokens = tokenise(text);
-  const placeOf = new Map(tokens.map((token, index) => [token.start, index]));
-  const ranges = clauses(text, tokens).map((clause) => {
-    const first = placeOf.get(clause.tokens[0]!.start)!;
-    return { ...clause, first, last: first + clause.tokens.length - 1 };
+  let at = 0;
+  const ranges = clauses(text, tokens).map(({ sentence, tokens: own, start, end }) => {
+    while (tokens[at] !== own[0]) at++;
+    const first = at;
+    at += own.length;
+    return { sentence, tokens: own, start, end, first, last: first + own.length - 1 };
   });
   return { field, text, tokens, clauses: ranges };
 }

@@ -39,7 +39,7 @@ export const BOLD = 16;
 export interface Run {
   at: number;
   flags: number;
-  /** Class, id and property words of the inline element that holds it; only where the line has a digit. */
+  /** Names of the element that holds it and of the icon before it; only of short lines and those with a digit. */
   hint?: string;
 }
 
@@ -59,7 +59,7 @@ export interface Box {
   parent: number;
   from: number;
   to: number;
-  /** Class, id, role, item property and test id in lower-case words, "" where there are none. */
+  /** What the page calls it, in lower-case words: class, id, role, item property, test data, label; "" where there is nothing. */
   hint: string;
   /** 1 to 6 for a heading by role; a heading by tag says so itself. */
   level?: number;
@@ -71,8 +71,12 @@ export interface Picture {
   box: number;
   /** How many lines stand before it. */
   line: number;
-  /** It stands in a link. */
+  /** It stands in a link to something else. */
   linked: boolean;
+  /** What is said of it for those who can't see it; left out where nothing is. */
+  alt?: string;
+  /** Too small for more than a thumbnail. */
+  small?: boolean;
 }
 
 /** What a person sees on the page, in document order. */

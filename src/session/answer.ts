@@ -9,7 +9,7 @@ import { type KindNote, kindNote } from './kind-note';
 import { NOTHING_SEEN, type Seen } from './seen';
 import { type SeenWords, seenWords, usableSeen } from './seen-words';
 import type { Words } from './words';
-import { wordsOf } from './words-of';
+import { NONE_SHIPPED, type Shipped, wordsOf } from './words-of';
 
 /** What came of one listing: an audit with its words, or a mistake of ours. */
 export type Answer = Answered | { ok: false; problem: string };
@@ -30,29 +30,47 @@ export interface Answered {
  * answer too, so that the panel can say so.
  * @param asOf the day of the audit, ISO 8601
  * @param seen what the viewer has seen of it
+ * @param shipped ids of the packs that came with the program
  */
-export function answerTo(harvest: Harvest, asOf: string, knowledge: Knowledge, seen: Seen = NOTHING_SEEN): Answer {
-  return answered(() => settle(harvest, harvest.url), asOf, knowledge, seen);
+export function answerTo(
+  harvest: Harvest,
+  asOf: string,
+  knowledge: Knowledge,
+  seen: Seen = NOTHING_SEEN,
+  shipped: Shipped = NONE_SHIPPED,
+): Answer {
+  return answered(() => settle(harvest, harvest.url), asOf, knowledge, seen, shipped);
 }
 
 /** The same for a seller's own draft. */
-export function answerToDraft(draft: Draft, asOf: string, knowledge: Knowledge, seen: Seen = NOTHING_SEEN): Answer {
-  return answered(() => readDraft(draft), asOf, knowledge, seen);
+export function answerToDraft(
+  draft: Draft,
+  asOf: string,
+  knowledge: Knowledge,
+  seen: Seen = NOTHING_SEEN,
+  shipped: Shipped = NONE_SHIPPED,
+): Answer {
+  return answered(() => readDraft(draft), asOf, knowledge, seen, shipped);
 }
 
 /** The same for a machine that somebody has before them. */
-export function answerByHand(described: Described, asOf: string, knowledge: Knowledge, seen: Seen): Answer {
-  return answered(() => listingByHand(described), asOf, knowledge, seen);
+export function answerByHand(
+  described: Described,
+  asOf: string,
+  knowledge: Knowledge,
+  seen: Seen,
+  shipped: Shipped = NONE_SHIPPED,
+): Answer {
+  return answered(() => listingByHand(described), asOf, knowledge, seen, shipped);
 }
 
-function answered(read: () => Listing, asOf: string, knowledge: Knowledge, seen: Seen): Answer {
+function answered(read: () => Listing, asOf: string, knowledge: Knowledge, seen: Seen, shipped: Shipped): Answer {
   try {
     const listing = read();
     const result = audit(listing, knowledge, { asOf, answers: usableSeen(seen, knowledge) });
-    return {
-      ...{ ok: true, listing, audit: result, words: wordsOf(result, knowledge) },
-      ...{ seen: seenWords(seen, knowledge), kind: kindNote(result.likely[0], result.findings, knowledge) },
-    };
+    const kind = kindNote(result.likely[0], result.findings, knowledge);
+    const words = wordsOf(result, kind, knowledge, shipped);
+    return { ok: true, listing, audit: result, words, seen: seenWords(seen, knowledge), kind };
   } catch (error) {
     return { ok: false, problem: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }

@@ -3,6 +3,7 @@ import type { Listing } from '../listing/types';
 import type { Answer, Answered } from './answer';
 import type { Failure, ReadReading, Refusal } from './reading';
 import { answerFor, currentReading, type Session } from './reducer';
+import { isStanding } from './standing-caution';
 
 /** What the panel shows. */
 export type Screen =
@@ -59,7 +60,13 @@ function answerScreen(reading: ReadReading, answer: Answer, pending: boolean): S
   return { screen: 'audit', reading, pending, ...answered };
 }
 
-/** Whether there is something to read behind the button: anything that doesn't hold, isn't shown, or is to be minded. */
+/**
+ * Whether there is something to read behind the button: anything that doesn't hold, isn't shown, or is to be minded of
+ * this advert. What is to be minded of every advert alike would make a mark on all of them, which marks none.
+ */
 export function hasSomething(screen: Screen): boolean {
-  return screen.screen === 'audit' && screen.audit.findings.some(({ standing }) => standing !== 'agrees');
+  return (
+    screen.screen === 'audit' &&
+    screen.audit.findings.some((finding) => finding.standing !== 'agrees' && !isStanding(finding))
+  );
 }

@@ -4,26 +4,41 @@ import type { AttributeKnown, Knowledge } from '../pack/knowledge';
 import { localText } from '../pack/local-text';
 import type { LocalText } from '../pack/schema/parts';
 import { attributeKnown } from './attribute-known';
+import type { KindNote } from './kind-note';
+import { termSpots } from './term-spots';
+import { textsShown } from './texts-shown';
 import type { PackNote, Term, Words } from './words';
 
-/** The words for all that an audit names. */
-export function wordsOf(audit: Audit, knowledge: Knowledge): Words {
+/** Ids of the packs that came with the program. */
+export type Shipped = ReadonlySet<string>;
+export const NONE_SHIPPED: Shipped = new Set();
+
+/** The words for all that an audit names, and for what is said of the kind that it most likely is. */
+export function wordsOf(audit: Audit, kind: KindNote | null, knowledge: Knowledge, shipped: Shipped): Words {
   const terms = new Map<string, Term>();
   for (const attribute of attributesNamed(audit)) {
     const term = termOf(attributeKnown(knowledge, attribute));
     if (term) terms.set(attribute, term);
   }
-  return { ...wordsForModels(modelsNamed(audit), knowledge), terms };
+  const spots = termSpots(textsShown(audit, kind, terms.values()), knowledge, speaking(audit, knowledge));
+  return { ...wordsForModels(modelsNamed(audit), knowledge, shipped), terms, spots };
+}
+
+/** The packs that spoke, and those that they extend. */
+function speaking({ packs }: Audit, knowledge: Knowledge): Set<string> {
+  const spoke = new Set(packs.map(({ id }) => id));
+  const bases = knowledge.packs.flatMap(({ id, about }) => (spoke.has(id) ? (about.extends ?? []) : []));
+  return new Set([...spoke, ...bases]);
 }
 
 /** The words for some models and for all packs. */
-export function wordsForModels(refs: Iterable<string>, knowledge: Knowledge): Words {
+export function wordsForModels(refs: Iterable<string>, knowledge: Knowledge, shipped: Shipped): Words {
   const models = new Map<string, string>();
   for (const ref of refs) {
     const known = knowledge.models.get(ref);
     if (known) models.set(ref, known.label);
   }
-  return { models, terms: new Map(), packs: notesOf(knowledge) };
+  return { models, terms: new Map(), spots: new Map(), packs: notesOf(knowledge, shipped) };
 }
 
 function attributesNamed({ findings, likely, nextEvidence }: Audit): Set<string> {
@@ -46,7 +61,7 @@ function termOf(known: AttributeKnown | undefined): Term | null {
   return explained || question !== undefined ? { ...term, question: text(question) } : null;
 }
 
-function notesOf({ packs }: Knowledge): Map<string, PackNote> {
+function notesOf({ packs }: Knowledge, shipped: Shipped): Map<string, PackNote> {
   return new Map(packs.map((pack) => [pack.id, noteOf(pack)]));
 
   function noteOf({ id, about, sealedBy }: Knowledge['packs'][number]): PackNote {
@@ -54,7 +69,7 @@ function notesOf({ packs }: Knowledge): Map<string, PackNote> {
     // A pack that extends another one speaks of the same things.
     const base = packs.find((pack) => pack.id === about.extends);
     return {
-      ...{ id, title: localText(title, 'en', language), edition, language, sealedBy },
+      ...{ id, title: localText(title, 'en', language), edition, language, sealedBy, shipped: shipped.has(id) },
       ...{ demo: demo === true, outline: covers.outline ?? base?.about.covers.outline ?? null },
     };
   }

@@ -18,10 +18,19 @@ export interface PackNote {
   /** Language tag of its texts. */
   language: string;
   sealedBy: string | null;
+  /** It came with the program. */
+  shipped: boolean;
   /** Invented content, for demonstration. */
   demo: boolean;
   /** Which drawing shows the places that its attributes name, or null. */
   outline: Outline | null;
+}
+
+/** A word of the trade that stands in a text, explained. Offsets are UTF-16 units into that text, end exclusive. */
+export interface TermSpot {
+  start: number;
+  end: number;
+  explain: string;
 }
 
 /**
@@ -33,6 +42,8 @@ export interface Words {
   models: ReadonlyMap<string, string>;
   /** Attribute reference -> its term, where there is something to explain. */
   terms: ReadonlyMap<string, Term>;
+  /** A text that is shown -> the words of the trade in it, in order. */
+  spots: ReadonlyMap<string, readonly TermSpot[]>;
   /** Pack id -> note. */
   packs: ReadonlyMap<string, PackNote>;
 }

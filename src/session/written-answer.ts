@@ -3,6 +3,7 @@ import { enquiryTexts } from '../text/catalogue/enquiry';
 import { likelyTexts as likely } from '../text/catalogue/likely';
 import type { Answered } from './answer';
 import type { EnquiryAnswer } from './enquiry';
+import { originOf } from './pack-origin';
 import type { SeenWords } from './seen-words';
 import { surenessOf } from './sureness';
 import { modelLabel, type Words } from './words';
@@ -58,10 +59,7 @@ function whatItIs(first: Likely, audit: Audit): string {
   const sure = surenessOf(first.probability);
   const known = audit.likely.filter(({ kind }) => kind !== 'none');
   if (sure === 'open')
-    return [
-      texts.what(likely.open),
-      known.length > 0 && likely.openBetween(known.slice(0, 3).map(({ label }) => label)),
-    ]
+    return [texts.what(likely.open), known.length > 0 && texts.between(known.slice(0, 3).map(({ label }) => label))]
       .filter(Boolean)
       .join(' ');
   const label = first.kind === 'none' ? likely.none : first.label;
@@ -93,5 +91,8 @@ function numberPart({ enquiry: { normal, runs }, words }: EnquiryAnswer): string
 }
 
 function packLines({ packs }: Audit, words: Words): string[] {
-  return packs.map(({ id, edition, sealedBy }) => texts.pack(words.packs.get(id)?.title ?? id, edition, sealedBy));
+  return packs.map(({ id, edition, sealedBy }) => {
+    const note = words.packs.get(id);
+    return texts.pack(note?.title ?? id, edition, originOf({ shipped: note?.shipped ?? false, sealedBy }));
+  });
 }

@@ -7,7 +7,7 @@ export interface Clause extends Span {
   /** Counts from 0; clauses of one sentence share it. */
   sentence: number;
   /** All tokens of the clause in order, with the marks that open or end it; never a break. */
-  tokens: Token[];
+  tokens: readonly Token[];
 }
 
 /** Marks that, glued on, belong to what they close, even where a mark before them ended it already: `iron!"`. */
@@ -18,8 +18,19 @@ const CLOSERS = new Set(['.', '!', '?', ';', ':', ',', ')', ']', '}', '"', "'", 
  * and emoji; a clause ends at commas, spaced dashes, colons before words, brackets, and before words of contrast in
  * English, German and French. Every word and number of `tokens` (from `tokenise(text)`) is in exactly one clause.
  */
-export function clauses(text: string, tokens: readonly Token[]): Clause[] {
-  const found: Clause[] = [];
+export function clauses(text: string, tokens: readonly Token[]): readonly Clause[] {
+  const there = known.get(tokens);
+  if (there) return there;
+  const made = cut(text, tokens);
+  known.set(tokens, made);
+  return made;
+}
+
+/** Several readers ask for the clauses of one text. */
+const known = new WeakMap<readonly Token[], readonly Clause[]>();
+
+function cut(text: string, tokens: readonly Token[]): Clause[] {
+  const found: (Clause & { tokens: Token[] })[] = [];
   let current: Token[] = [];
   let hasWords = false;
   let sentence = 0;

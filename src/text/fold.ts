@@ -1,3 +1,4 @@
+import { FoldedPlaces } from './folded-places';
 import { remembering } from './remember';
 import type { Span } from './span';
 
@@ -127,29 +128,37 @@ function foldAscii(text: string): string {
 export const fold = remembering((text: string): Folded => {
   if (ASCII.test(text))
     return { text: foldAscii(text), toOriginal: (start, end) => ({ start, end: Math.max(start, end) }) };
-  const starts: number[] = [];
-  const ends: number[] = [];
+  const places = new FoldedPlaces();
   let folded = '';
   let afterDigit = false;
-  let at = 0;
-  for (const character of text) {
+  for (let at = 0; at < text.length; ) {
+    const plainEnd = endOfAscii(text, at);
+    if (plainEnd > at) {
+      places.addRun(at, plainEnd - at);
+      folded += foldAscii(text.slice(at, plainEnd));
+      afterDigit = isAsciiDigit(text.charCodeAt(plainEnd - 1));
+      at = plainEnd;
+      continue;
+    }
+    const character = String.fromCodePoint(text.codePointAt(at)!);
     const end = at + character.length;
     let piece = foldCharacter(character);
     // "10½" is ten and a half: the half must not run into the ten.
     if (afterDigit && DIGIT_AT_START.test(piece) && !DECIMAL_DIGIT.test(character)) piece = ` ${piece}`;
     if (piece) afterDigit = DIGIT_AT_END.test(piece);
+    if (piece) places.addWhole(at, end, piece.length);
     // An accent belongs to the letter before it.
-    if (piece === '' && !IGNORABLE.test(character) && ends.length > 0) ends[ends.length - 1] = end;
-    for (let unit = 0; unit < piece.length; unit++) {
-      starts.push(at);
-      ends.push(end);
-    }
+    else if (!IGNORABLE.test(character)) places.lengthenLast(end);
     folded += piece;
     at = end;
   }
-  const toOriginal = (start: number, end: number): Span => {
-    const from = starts[start] ?? text.length;
-    return { start: from, end: end > start ? (ends[Math.min(end, ends.length) - 1] ?? from) : from };
-  };
-  return { text: folded, toOriginal };
+  return { text: folded, toOriginal: (start, end) => places.toOriginal(start, end, text.length) };
 });
+
+function endOfAscii(text: string, from: number): number {
+  let at = from;
+  while (at < text.length && text.charCodeAt(at) < 0x80) at++;
+  return at;
+}
+
+const isAsciiDigit = (code: number): boolean => code >= 0x30 && code <= 0x39;

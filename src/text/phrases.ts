@@ -1,4 +1,5 @@
-import { isWholeAt, roleOf, singulars, waysToWrite } from './phrase-keys';
+import { waysToWrite } from './phrase-keys';
+import { KEY, type PhraseWalk, STOP, walkOf } from './phrase-walk';
 import type { Span } from './span';
 import type { Token } from './tokens';
 
@@ -11,8 +12,11 @@ export interface PhraseMatch<T> extends Span {
 
 /** Phrases in a tree that branches by key: node 0 is the root. */
 export interface PhraseTree<T> {
-  /** The node that is one key further, or -1 where no phrase goes on so. */
-  next(node: number, key: string): number;
+  /**
+   * The node that is one key further, or -1 where no phrase goes on so.
+   * @param hash the key's, from `hashOf`, where it is known already
+   */
+  next(node: number, key: string, hash?: number): number;
   /** What the phrases that end here stand for, in the order in which they were added. */
   values(node: number): readonly T[];
 }
@@ -28,41 +32,76 @@ export interface PhraseFinder<T> {
  * @returns all matches, overlapping ones too: by where they begin, the longest first
  */
 export function searchTrees<T>(trees: readonly PhraseTree<T>[], tokens: readonly Token[]): PhraseMatch<T>[] {
+  const walk = walkOf(tokens);
   const found: PhraseMatch<T>[] = [];
+  const nodes = new Array<number>(trees.length).fill(0);
   for (let first = 0; first < tokens.length; first++) {
-    if (roleOf(tokens, first) !== 'key' || !isWholeAt(tokens, first, -1)) continue;
-    const here = matchesFrom(trees, tokens, first);
-    for (let i = here.length - 1; i >= 0; i--) found.push(here[i]!);
+    if (walk.opens[first] === 0) continue;
+    const shorter = found.length;
+    matchesFrom(trees, tokens, walk, first, nodes, found);
+    if (found.length > shorter + 1) turn(found, shorter);
   }
   return found;
 }
 
-function matchesFrom<T>(trees: readonly PhraseTree<T>[], tokens: readonly Token[], first: number): PhraseMatch<T>[] {
-  const found: PhraseMatch<T>[] = [];
-  const nodes = trees.map(() => 0);
+/** Adds the matches that begin at a token, the shortest first. */
+function matchesFrom<T>(
+  trees: readonly PhraseTree<T>[],
+  tokens: readonly Token[],
+  walk: PhraseWalk,
+  first: number,
+  nodes: number[],
+  found: PhraseMatch<T>[],
+): void {
+  nodes.fill(0);
   let open = trees.length;
   for (let at = first; at < tokens.length && open > 0; at++) {
-    const role = roleOf(tokens, at);
-    if (role === 'stop') break;
-    if (role === 'pass') continue;
-    const { kind, folded, end } = tokens[at]!;
-    if (isWholeAt(tokens, at, 1))
-      for (const last of kind === 'word' ? singulars(folded) : [folded])
-        for (let i = 0; i < trees.length; i++)
-          for (const value of valuesAt(trees[i]!, nodes[i]!, last))
-            found.push({ start: tokens[first]!.start, end, firstToken: first, lastToken: at, value });
+    const role = walk.roles[at]!;
+    if (role === STOP) return;
+    if (role !== KEY) continue;
+    const { folded } = tokens[at]!;
+    const stems = walk.closes[at] === 1 ? walk.stems[at]! : NONE;
+    const before = stems.length > 0 ? nodes.slice() : nodes;
     open = 0;
     for (let i = 0; i < trees.length; i++) {
-      nodes[i] = nodes[i]! < 0 ? -1 : trees[i]!.next(nodes[i]!, folded);
-      if (nodes[i]! >= 0) open++;
+      if (nodes[i]! < 0) continue;
+      const next = trees[i]!.next(nodes[i]!, folded, walk.hashes[at]);
+      nodes[i] = next;
+      if (next < 0) continue;
+      open++;
+      if (walk.closes[at] === 1) addValues(trees[i]!, next, tokens, first, at, found);
     }
+    for (const stem of stems)
+      for (let i = 0; i < trees.length; i++)
+        if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stem), tokens, first, at, found);
   }
-  return found;
 }
 
-function valuesAt<T>(tree: PhraseTree<T>, node: number, key: string): readonly T[] {
-  const end = node < 0 ? -1 : tree.next(node, key);
-  return end < 0 ? [] : tree.values(end);
+function addValues<T>(
+  tree: PhraseTree<T>,
+  node: number,
+  tokens: readonly Token[],
+  firstToken: number,
+  lastToken: number,
+  found: PhraseMatch<T>[],
+): void {
+  if (node < 0) return;
+  const values = tree.values(node);
+  if (values.length === 0) return;
+  const { start } = tokens[firstToken]!;
+  const { end } = tokens[lastToken]!;
+  for (const value of values) found.push({ start, end, firstToken, lastToken, value });
+}
+
+const NONE: readonly string[] = [];
+
+/** Turns the order of a list round, from a place on. */
+function turn<T>(list: T[], from: number): void {
+  for (let low = from, high = list.length - 1; low < high; low++, high--) {
+    const one = list[low]!;
+    list[low] = list[high]!;
+    list[high] = one;
+  }
 }
 
 /**

@@ -1,5 +1,6 @@
 import * as character from './characters';
 import { fold } from './fold';
+import { remembering } from './remember';
 import type { Span } from './span';
 
 export type TokenKind = 'word' | 'number' | 'mark' | 'break';
@@ -94,16 +95,72 @@ function foldToken(kind: TokenKind, raw: string): string {
   return fold(raw).text.trim() || raw;
 }
 
+/** What most characters of most adverts are: letters, digits and marks that fold to themselves but for their case. */
+const OTHER = 0;
+const SMALL = 1;
+const CAPITAL = 2;
+const DIGIT = 3;
+const MARK = 4;
+const plainKinds = Uint8Array.from({ length: 0x80 }, (_, code) => {
+  const written = String.fromCharCode(code);
+  if (/[a-z]/.test(written)) return SMALL;
+  if (/[A-Z]/.test(written)) return CAPITAL;
+  if (/[0-9]/.test(written)) return DIGIT;
+  return /[!-~]/.test(written) && character.characterKind(code) === character.MARK ? MARK : OTHER;
+});
+const plainMarks = Array.from(plainKinds, (_, code) => String.fromCharCode(code));
+
+const plainKind = (code: number): number => (code < 0x80 ? plainKinds[code]! : OTHER);
+/** What neither goes on with a word or a number nor hangs on a mark: with it, and what isn't, the plain way ends. */
+const endsPlain = (code: number): boolean =>
+  code === 0x20 || code === 0x0a || (code < 0x80 && plainKinds[code] !== OTHER);
+
+/**
+ * The token that begins at `at`, where it and what comes after it are plain ASCII: the quick way, by which most are
+ * found. Null where it may be anything else.
+ */
+function plainToken(text: string, at: number, glued: boolean): Token | null {
+  const first = plainKind(text.charCodeAt(at));
+  if (first === OTHER) return null;
+  let end = at + 1;
+  if (first === MARK) {
+    if (end < text.length && !endsPlain(text.charCodeAt(end))) return null;
+    return { kind: 'mark', start: at, end, folded: plainMarks[text.charCodeAt(at)]!, glued };
+  }
+  let hasCapital = first === CAPITAL;
+  for (; end < text.length; end++) {
+    const next = plainKind(text.charCodeAt(end));
+    if (first === DIGIT ? next !== DIGIT : next !== SMALL && next !== CAPITAL) break;
+    hasCapital ||= next === CAPITAL;
+  }
+  if (end < text.length && !endsPlain(text.charCodeAt(end))) return null;
+  const raw = text.slice(at, end);
+  return {
+    kind: first === DIGIT ? 'number' : 'word',
+    start: at,
+    end,
+    folded: hasCapital ? raw.toLowerCase() : raw,
+    glued,
+  };
+}
+
 /**
  * The words, numbers, marks and line breaks of a text, in order; only spaces and invisible characters are in none.
  * A word keeps an inner apostrophe ("isn't"), except after a French elision ("l'" and "aiguille"); hyphens, slashes
  * and the points and commas of numbers are marks.
  */
-export function tokenise(text: string): Token[] {
+export const tokenise = remembering((text: string): readonly Token[] => {
   const tokens: Token[] = [];
   let glued = false;
   let at = 0;
   while (at < text.length) {
+    const plain = plainToken(text, at, glued);
+    if (plain) {
+      tokens.push(plain);
+      glued = true;
+      at = plain.end;
+      continue;
+    }
     const code = text.codePointAt(at)!;
     const sort = character.characterKind(code);
     if (sort === character.SPACE || sort === character.IGNORABLE) {
@@ -118,4 +175,4 @@ export function tokenise(text: string): Token[] {
     at = end;
   }
   return tokens;
-}
+});

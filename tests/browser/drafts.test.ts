@@ -1,143 +1,140 @@
 import { readFileSync } from 'node:fs';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Driven } from '../../src/cli/demo/driven';
 import type { Draft } from '../../src/listing/types';
 import { draftRoomTexts as texts } from '../../src/text/catalogue/draft-room';
-import { ourErrors, ourRequests, until } from './hands';
-import { openRoom, type Room } from './support/browser';
+import { ourRequests, seenErrors, until } from './hands';
+import { openTestedRoom, type Room } from './support/browser';
+import { keysOf, tabTo } from './support/keyboard';
+import { type OwnPage, ownPage } from './support/page';
 
 const example = JSON.parse(readFileSync('fixtures/drafts/hopeful-haddercombe.json', 'utf8')) as Draft;
 const FIELDS = ['title', 'description', 'priceText', 'conditionText', 'serialText'] as const;
 
-let room: Room;
-let bench: Page;
+let room: Room<Driven>;
+let bench: OwnPage;
 beforeAll(async () => {
-  room = await openRoom();
-  bench = await room.browser.openTab(room.browser.addressOf('workbench.html#drafts'));
+  room = await openTestedRoom();
+  bench = ownPage(await room.browser.openTab(room.browser.addressOf('workbench.html#drafts')));
 });
 afterAll(() => room?.close());
 
-const part = (name: string) => bench.locator(`[data-part="${name}"]`);
-const field = (name: string) => bench.locator(`#draft-${name}`);
-const kept = () => bench.locator('[data-part="kept"][data-kept="kept"]').waitFor();
-const rows = () => bench.locator('.draft-name').allTextContents();
+const part = (name: string) => `[data-part="${name}"]`;
+const field = (name: string) => `#draft-${name}`;
+const kept = () => bench.shows('[data-part="kept"][data-kept="kept"]');
+const rows = () => bench.texts('.draft-name');
+const isListed = (count: number) => until(`${count} drafts`, async () => (await rows()).length === count);
 
 it('says what to do where there is no draft yet', async () => {
-  await part('empty').waitFor();
-  expect(await part('empty').textContent()).toBe(texts.empty);
+  await bench.shows(part('empty'));
+  expect(await bench.text(part('empty'))).toBe(texts.empty);
 });
 
 it('audits a draft as it is typed, by keyboard alone', async () => {
-  await part('new-draft').focus();
-  await bench.keyboard.press('Enter');
-  await until('the title has the focus', () => bench.evaluate(() => document.activeElement?.id === 'draft-title'));
+  await bench.focus(part('new-draft'));
+  await bench.press('Enter');
+  await until('the title has the focus', () => bench.isFocused(field('title')));
   for (const name of FIELDS) {
-    if (name !== 'title') await bench.keyboard.press('Tab');
-    while (!(await bench.evaluate((id) => document.activeElement?.id === id, `draft-${name}`)))
-      await bench.keyboard.press('Tab');
-    await bench.keyboard.type(example[name] ?? '');
+    if (name !== 'title') await tabTo(keysOf(bench.tab), field(name));
+    await bench.tab.keyboard.type(example[name] ?? '');
   }
-  await bench.locator('[data-finding][data-standing="disproved"]').first().waitFor();
-  const marked = await bench.locator('mark[data-standing="disproved"]').allTextContents();
+  await bench.shows('[data-finding][data-standing="disproved"]');
+  const marked = await bench.texts('mark[data-standing="disproved"]');
   expect(marked.join(' | ').toLowerCase()).toContain('free arm');
 });
 
 it('leads from marked words to their finding, and lays the marks exactly under the words', async () => {
-  const link = bench.locator('[data-field="description"] .mark-links li[data-standing="disproved"] a').first();
-  await link.focus();
-  await bench.keyboard.press('Enter');
-  const focused = await bench.evaluate(() => document.activeElement?.getAttribute('data-standing'));
-  expect(focused).toBe('disproved');
-  const sizes = await bench.locator('.marked').evaluateAll((boxes) =>
-    boxes.map((box) => {
+  await bench.focus('[data-field="description"] .mark-links li[data-standing="disproved"] a');
+  await bench.press('Enter');
+  await until('the finding has the focus', () => bench.isFocused('[data-standing="disproved"]'));
+  const sizes = await bench.tab.evaluate(() =>
+    [...document.querySelectorAll('.marked')].map((box) => {
       const [under, over] = [...box.children] as HTMLElement[];
       if (!under || !over) throw new Error('a field without its two layers');
       return [over.scrollHeight - over.clientHeight, under.offsetHeight - over.offsetHeight];
     }),
   );
+  expect(sizes.length).toBeGreaterThan(2);
   expect(sizes).toEqual(sizes.map(() => [0, 0]));
 });
 
 it('keeps drafts over a reload, lists them by title and renames them with it', async () => {
   await kept();
   await bench.reload();
-  await bench.locator('.draft-name', { hasText: 'Haddercombe' }).click();
-  expect(await field('description').inputValue()).toBe(example.description);
-  await field('title').fill('Renamed sewing machine');
+  await bench.click('.draft-name', 'Haddercombe');
+  await until('the text is there', async () => (await bench.valueOf(field('description'))) === example.description);
+  await bench.fill(field('title'), 'Renamed sewing machine');
   await kept();
   expect(await rows()).toEqual(['Renamed sewing machine']);
-  await part('new-draft').click();
-  await field('description').fill('A second one');
+  await bench.click(part('new-draft'));
+  await until('the new one is open', async () => (await bench.valueOf(field('title'))) === '');
+  await bench.fill(field('description'), 'A second one');
   await kept();
   expect(await rows()).toEqual(['A second one', 'Renamed sewing machine']);
   await bench.reload();
-  await bench.locator('.draft-name').nth(1).waitFor();
+  await isListed(2);
   expect(await rows()).toEqual(['A second one', 'Renamed sewing machine']);
 });
 
 it('deletes a draft and puts it back', async () => {
-  await part('remove-draft').first().click();
-  await part('undo-draft').waitFor();
+  await bench.click(part('remove-draft'));
+  await bench.shows(part('undo-draft'));
   expect(await rows()).toEqual(['Renamed sewing machine']);
-  await part('undo-draft').click();
-  await until('it is back', async () => (await rows()).length === 2);
+  await bench.click(part('undo-draft'));
+  await isListed(2);
   await bench.reload();
-  await bench.locator('.draft-name').nth(1).waitFor();
+  await isListed(2);
 });
 
 it('keeps what was seen of the thing with its draft, and with no other one', async () => {
-  await part('new-draft').click();
-  await field('title').fill('Treadle sewing machine');
+  await bench.click(part('new-draft'));
+  await until('the new one is open', () => bench.isFocused(field('title')));
+  await bench.fill(field('title'), 'Treadle sewing machine');
   await kept();
-  await bench.locator('.asked').waitFor();
-  await bench.locator('.answer').first().click();
-  await bench.locator('[data-seen]').waitFor();
+  await bench.shows('.asked');
+  await bench.click('.answer');
+  await bench.shows('[data-seen]');
   await bench.reload();
-  await bench.locator('.draft-name', { hasText: 'Treadle' }).click();
-  await bench.locator('[data-seen]').waitFor();
-  await bench.locator('.draft-name', { hasText: 'Renamed' }).click();
-  await bench.locator('[data-part="summary"]').waitFor();
-  expect(await bench.locator('[data-seen]').count()).toBe(0);
-  const remove = () =>
-    bench.locator('.draft-row', { hasText: 'Treadle' }).locator('[data-part="remove-draft"]').click();
+  await bench.click('.draft-name', 'Treadle');
+  await bench.shows('[data-seen]');
+  await bench.click('.draft-name', 'Renamed');
+  await bench.lacks('[data-seen]');
+  await bench.shows('[data-part="summary"]');
+  const remove = () => bench.click(part('remove-draft'), 'Treadle');
   await remove();
-  await part('undo-draft').click();
-  await bench.locator('.draft-name', { hasText: 'Treadle' }).click();
-  await bench.locator('[data-seen] button').click();
-  await bench.locator('[data-seen]').waitFor({ state: 'detached' });
+  await bench.click(part('undo-draft'));
+  await bench.click('.draft-name', 'Treadle');
+  await bench.click('[data-seen] button');
+  await bench.lacks('[data-seen]');
   await remove();
 });
 
 it('copies a draft out as plain text', async () => {
-  await bench.locator('.draft-name', { hasText: 'Renamed' }).click();
-  await room.browser.context.grantPermissions(['clipboard-read'], { origin: room.market.origin });
-  await part('copy-draft').click();
-  await bench.locator('[data-part="copy-outcome"]', { hasText: texts.copied }).waitFor();
-  const market = await room.browser.openTab(room.market.addressOf('wendelow-industrial-zigzag/page.html'));
-  const text = await market.evaluate(() => navigator.clipboard.readText());
+  await bench.click('.draft-name', 'Renamed');
+  await bench.click(part('copy-draft'));
+  await bench.shows(part('copy-outcome'), texts.copied);
+  const text = await room.browser.copied();
   expect(text).toContain('Renamed sewing machine\n\nRare Haddercombe');
   expect(text).toContain(texts.row(texts.fields.priceText, example.priceText ?? ''));
-  await market.close();
 });
 
 it('gives way when what it keeps is deleted under it, and goes on', async () => {
-  await bench.bringToFront();
-  await bench.evaluate(
+  await bench.tab.evaluate(
     () =>
-      new Promise((resolve, reject) => {
+      new Promise<void>((resolve, reject) => {
         const deleting = indexedDB.deleteDatabase('bedplate');
-        deleting.onsuccess = resolve;
-        deleting.onerror = reject;
+        deleting.onsuccess = () => resolve();
+        deleting.onerror = () => reject(deleting.error);
       }),
   );
-  await field('title').fill('Written after the deletion');
+  await bench.fill(field('title'), 'Written after the deletion');
   await kept();
   await bench.reload();
-  await bench.locator('.draft-name').first().waitFor();
+  await isListed(1);
   expect(await rows()).toEqual(['Written after the deletion']);
 });
 
-it('none of this made a request or an error', () => {
+it('none of this made a request or an error', async () => {
   expect(ourRequests(room.browser)).toEqual([]);
-  expect(ourErrors(room.browser)).toEqual([]);
+  expect(await seenErrors(room.browser)).toEqual([]);
 });

@@ -1,49 +1,44 @@
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Driven } from '../../src/cli/demo/driven';
 import { likelyTexts } from '../../src/text/catalogue/likely';
-import { ourErrors, ourRequests, until } from './hands';
-import { openRoom, type Room } from './support/browser';
+import { ourRequests, seenErrors, until } from './hands';
+import { openTestedRoom, type Room } from './support/browser';
+import { keysOf, tabTo } from './support/keyboard';
+import { type OwnPage, ownPage } from './support/page';
 
 // A shopper without any pack of a club, at the keyboard alone: from the panel's first screen's address to a kind of
 // machine with what follows from it.
 
-let room: Room;
-let bench: Page;
+let room: Room<Driven>;
+let bench: OwnPage;
 beforeAll(async () => {
-  room = await openRoom({ packs: false });
-  bench = await room.browser.openTab(room.browser.addressOf('workbench.html#enquiry'));
-  await bench.locator('.question').waitFor();
+  room = await openTestedRoom({ packs: false });
+  bench = ownPage(await room.browser.openTab(room.browser.addressOf('workbench.html#enquiry')));
+  await bench.shows('.question');
 });
 afterAll(() => room?.close());
 
-async function tabTo(selector: string): Promise<void> {
-  for (let presses = 0; presses < 60; presses += 1) {
-    await bench.keyboard.press('Tab');
-    if (await bench.evaluate((wanted) => document.activeElement?.matches(wanted), selector)) return;
-  }
-  throw new Error(`the focus never came to ${selector}`);
-}
-const settled = () => bench.locator('[data-part="machine"][data-pending="false"]').waitFor();
-const focused = () => bench.evaluate(() => document.activeElement?.className ?? '');
-const likely = () => bench.locator('[data-part="likely"]').textContent();
-const asked = () => bench.locator('.asked').getAttribute('data-question');
+const goTo = (selector: string) => tabTo(keysOf(bench.tab), selector);
+const settled = () => bench.shows('[data-part="machine"][data-pending="false"]');
+const likely = () => bench.text('[data-part="likely"]');
+const asked = () => bench.attribute('.asked', 'data-question');
 /** The number beside an answer's words is its key. */
-const keyOf = async (answer: string) =>
-  (await bench.locator(`[data-answer="${answer}"]`).getAttribute('aria-keyshortcuts')) ?? '';
+const keyOf = async (answer: string) => (await bench.attribute(`[data-answer="${answer}"]`, 'aria-keyshortcuts')) ?? '';
+const WRITTEN = '[data-part="written-text"] textarea';
 
 it('begins with one drawn question, and makes nothing of nothing', async () => {
-  expect(await bench.locator('.question').textContent()).toBe('Where does the bobbin go in?');
-  expect(await bench.locator('svg.outline [data-part="mark"]').count()).toBe(1);
-  expect(await bench.locator('.answer svg[data-drawn="own"]').count()).toBeGreaterThanOrEqual(4);
-  expect(await bench.locator('[data-part="outcome"]').count()).toBe(0);
+  expect(await bench.text('.question')).toBe('Where does the bobbin go in?');
+  expect(await bench.count('svg.outline [data-part="mark"]')).toBe(1);
+  expect(await bench.count('.answer svg[data-drawn="own"]')).toBeGreaterThanOrEqual(4);
+  expect(await bench.count('[data-part="outcome"]')).toBe(0);
 });
 
 it('answers it by one key, and goes on at the next question', async () => {
-  await tabTo('[data-answer]');
-  await bench.keyboard.press(await keyOf('shuttle'));
-  await bench.locator('[data-seen="trade/loading"]').waitFor();
+  await goTo('[data-answer]');
+  await bench.press(await keyOf('shuttle'));
+  await bench.shows('[data-seen="trade/loading"]');
   await settled();
-  expect(await focused()).toBe('question');
+  expect(await bench.isFocused('.question')).toBe(true);
   expect(await asked()).not.toBe('trade/loading');
   expect(await likely()).toContain('long bobbin');
 });
@@ -55,77 +50,78 @@ it('comes to a kind, what follows, what fits, what to ask and what to mind', asy
     if (before === null) break;
     const drive = before === 'trade/drive' ? await keyOf('treadle') : '';
     const mechanism = before === 'trade/mechanism' ? await keyOf('vibrating-shuttle') : '';
-    await bench.keyboard.press(drive || mechanism || '0');
+    await bench.press(drive || mechanism || '0');
     await until('the next question', async () => (await asked()) !== before);
     await settled();
   }
   if (await size()) {
-    await bench.keyboard.press(await keyOf('full-size'));
-    await bench.locator('[data-seen="trade/size"]').waitFor();
+    await bench.press(await keyOf('full-size'));
+    await bench.shows('[data-seen="trade/size"]');
     await settled();
   }
-  expect(await bench.locator('.likely-name').textContent()).toBe('Full size, cast iron, vibrating shuttle');
-  const text = await bench.locator('[data-part="outcome"]').textContent();
+  expect(await bench.text('.likely-name')).toBe('Full size, cast iron, vibrating shuttle');
+  const text = await bench.text('[data-part="outcome"]');
   for (const each of ['cast iron', 'long bobbin', 'usually 10 to 16 kg', 'low-shank feet', 'industrial', 'Lift it'])
     expect(text).toContain(each);
-  expect(await bench.locator('[data-part="questions"] li').count()).toBeGreaterThan(0);
+  expect(await bench.count('[data-part="questions"] li')).toBeGreaterThan(0);
 });
 
 it('explains a term on demand', async () => {
-  await tabTo('[data-follows="trade/shank"] summary');
-  await bench.keyboard.press('Enter');
-  expect(await bench.locator('[data-follows="trade/shank"] details[open] p').isVisible()).toBe(true);
+  await goTo('[data-follows="trade/shank"] summary');
+  await bench.press('Enter');
+  await bench.shows('[data-follows="trade/shank"] details[open] p');
 });
 
 it('shows its numbers behind "how do we know?" alone', async () => {
-  const numbers = bench.locator('[data-part="how-likely"] .numbers').first();
-  expect(await numbers.isVisible()).toBe(false);
-  await tabTo('[data-part="how-likely"] > summary');
-  await bench.keyboard.press('Enter');
-  expect(await numbers.isVisible()).toBe(true);
-  expect(await numbers.textContent()).toMatch(/\d in 100/);
+  const numbers = '[data-part="how-likely"] .numbers';
+  expect(await bench.isShown(numbers)).toBe(false);
+  await goTo('[data-part="how-likely"] > summary');
+  await bench.press('Enter');
+  await bench.shows(numbers);
+  expect(await bench.text(numbers)).toMatch(/\d in 100/);
 });
 
 it('has the whole answer as text, and copies it', async () => {
-  await tabTo('[data-part="copy-answer"]');
-  await bench.keyboard.press('Enter');
-  await bench.locator('[data-part="copy-answer-outcome"]', { hasText: /./ }).waitFor();
-  const text = await bench.locator('[data-part="written-text"] textarea').inputValue();
+  await goTo('[data-part="copy-answer"]');
+  await bench.press('Enter');
+  await until('said to be copied', async () => (await bench.text('[data-part="copy-answer-outcome"]')) !== '');
+  const text = await bench.valueOf(WRITTEN);
   for (const each of ['Full size, cast iron, vibrating shuttle', likelyTexts.kinds.type, 'bobbin: long bobbin'])
     expect(text).toContain(each);
+  expect(await room.browser.copied()).toBe(text);
 });
 
 it('takes an answer back, and begins again', async () => {
-  await bench.locator('.question').focus();
-  await tabTo('[data-seen="trade/loading"] button');
-  await bench.keyboard.press('Enter');
-  await bench.locator('[data-seen="trade/loading"]').waitFor({ state: 'detached' });
+  await bench.focus('.question');
+  await goTo('[data-seen="trade/loading"] button');
+  await bench.press('Enter');
+  await bench.lacks('[data-seen="trade/loading"]');
   await settled();
-  expect(await focused()).toBe('question');
-  await tabTo('[data-part="start-again"]');
-  await bench.keyboard.press('Enter');
-  await bench.locator('[data-part="outcome"]').waitFor({ state: 'detached' });
+  expect(await bench.isFocused('.question')).toBe(true);
+  await goTo('[data-part="start-again"]');
+  await bench.press('Enter');
+  await bench.lacks('[data-part="outcome"]');
   await settled();
   expect(await asked()).toBe('trade/loading');
-  expect(await focused()).toBe('question');
-  expect(await bench.locator('[data-seen]').count()).toBe(0);
+  expect(await bench.isFocused('.question')).toBe(true);
+  expect(await bench.count('[data-seen]')).toBe(0);
 });
 
 it('goes on with a number in the same answer, once a club’s pack is there', async () => {
-  await bench.locator('[data-part="pack-file"]').setInputFiles('fixtures/packs/grindlewade-circle.json');
-  await bench.locator('[data-part="ask-form"]').waitFor();
-  await bench.locator('#enquiry-serial').fill('KD 439114');
-  await bench.keyboard.press('Enter');
-  await bench.locator('[data-part="enquiry"][data-verdict="found"]').waitFor();
+  await bench.choose('[data-part="pack-file"]', 'fixtures/packs/grindlewade-circle.json');
+  await bench.shows('[data-part="ask-form"]');
+  await bench.fill('#enquiry-serial', 'KD 439114');
+  await bench.press('Enter');
+  await bench.shows('[data-part="enquiry"][data-verdict="found"]');
   // A number alone doesn't say who made it: the name does.
-  await bench.locator('[data-maker="Grindlewade"]').click();
-  await bench.locator('[data-part="outcome"]', { hasText: 'Haddercombe' }).waitFor();
+  await bench.click('[data-maker="Grindlewade"]');
+  await bench.shows('[data-part="outcome"]', 'Haddercombe');
   await settled();
-  const text = await bench.locator('[data-part="written-text"] textarea').inputValue();
+  const text = await bench.valueOf(WRITTEN);
   for (const each of ['Haddercombe', 'KD439114', 'KD433001']) expect(text).toContain(each);
 });
 
-it('none of this made a request or an error', () => {
+it('none of this made a request or an error', async () => {
   expect(ourRequests(room.browser)).toEqual([]);
-  expect(ourErrors(room.browser)).toEqual([]);
+  expect(await seenErrors(room.browser)).toEqual([]);
 });

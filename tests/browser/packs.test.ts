@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Driven } from '../../src/cli/demo/driven';
 import { sealPack } from '../../src/sharing/seal/seal';
-import { workbenchTexts as texts } from '../../src/text/catalogue/workbench';
-import { folderOf, ourErrors, ourRequests, press, waitForScreen } from './hands';
-import { openRoom, type Room } from './support/browser';
+import { folderOf, ourRequests, press, seenErrors, until, waitForScreen } from './hands';
+import { openTestedRoom, type Room } from './support/browser';
+import { type OwnPage, ownPage } from './support/page';
 
 const sound = JSON.parse(readFileSync('fixtures/packs/grindlewade-circle.json', 'utf8'));
 const shipped = JSON.parse(readFileSync('src/pack/shipped/trade.json', 'utf8'));
@@ -25,24 +25,26 @@ const files = folderOf({
   'stranger.json': JSON.stringify({ ...shipped, about: { ...shipped.about, edition: shipped.about.edition + 1 } }),
 });
 
-let room: Room;
-let bench: Page;
+let room: Room<Driven>;
+let bench: OwnPage;
 beforeAll(async () => {
-  room = await openRoom({ packs: false });
-  bench = await room.browser.openTab(room.browser.addressOf('workbench.html'));
+  room = await openTestedRoom({ packs: false });
+  bench = ownPage(await room.browser.openTab(room.browser.addressOf('workbench.html')));
 });
 afterAll(() => room?.close());
 
-const ids = () =>
-  bench.locator('[data-pack-id]').evaluateAll((rows) => rows.map((row) => row.getAttribute('data-pack-id')));
+const ids = (): Promise<string[]> =>
+  bench.tab.evaluate(`[...document.querySelectorAll('[data-pack-id]')].map((row) => row.dataset.packId)`);
 const choose = (...names: string[]) =>
-  bench.locator('[data-part="pack-file"]').setInputFiles(names.map((name) => `${files}/${name}`));
-const outcome = () => bench.locator('[data-part="install-outcome"] p');
+  bench.choose('[data-part="pack-file"]', ...names.map((name) => `${files}/${name}`));
+const refused = (name: string) => bench.shows('[data-part="refused-file"]', name);
+const OUTCOME = '[data-part="install-outcome"] p';
+const OURS = `[data-pack-id="${ID}"]`;
 
 it('lists the pack that came with the program', async () => {
-  await bench.locator('[data-pack-id]').first().waitFor();
+  await bench.shows('[data-pack-id]');
   expect(await ids()).toEqual(['trade']);
-  expect(await bench.locator('[data-pack-id="trade"] [data-part="remove"]').count()).toBe(0);
+  expect(await bench.count('[data-pack-id="trade"] [data-part="remove"]')).toBe(0);
 });
 
 it.each([
@@ -53,97 +55,89 @@ it.each([
   ['stranger.json', ['about.id']],
 ])('installs nothing of %s and lists its issues', async (name, paths) => {
   await choose(name);
-  await bench.locator('[data-part="refused-file"]', { hasText: name }).waitFor();
-  const listed = await bench.locator('[data-part="issue-path"]').allTextContents();
+  await refused(name);
+  const listed = await bench.texts('[data-part="issue-path"]');
   for (const path of paths) expect(listed).toContain(path);
-  expect(await bench.locator('[data-part="issue"]').count()).toBeGreaterThan(0);
+  expect(await bench.count('[data-part="issue"]')).toBeGreaterThan(0);
   expect(await ids()).toEqual(['trade']);
 });
 
 it('installs nothing where one of two files is bad', async () => {
   await choose('sound.json', 'bad.json');
-  await bench.locator('[data-part="refused-file"]', { hasText: 'bad.json' }).waitFor();
+  await refused('bad.json');
   expect(await ids()).toEqual(['trade']);
 });
 
 it('installs a sound pack, keeps it over a reload, and takes a newer edition', async () => {
   await choose('sound.json');
-  await bench.locator(`[data-pack-id="${ID}"]`).waitFor();
+  await bench.shows(OURS);
   await bench.reload();
-  await bench.locator(`[data-pack-id="${ID}"]`).waitFor();
+  await bench.shows(OURS);
   await choose('newer.json');
-  await outcome()
-    .filter({ hasText: String(sound.about.edition + 1) })
-    .waitFor();
+  await bench.shows(OUTCOME, String(sound.about.edition + 1));
   await choose('sound.json');
-  await bench.locator('[data-part="issue-path"]', { hasText: 'about.edition' }).waitFor();
+  await bench.shows('[data-part="issue-path"]', 'about.edition');
   expect(await ids()).toEqual(['trade', ID]);
 });
 
 it('tells an open panel at once when packs are switched, removed and put back', async () => {
   const page = await room.browser.openTab(room.market.addressOf('wendelow-industrial-zigzag/page.html'));
   const panel = await press(room.browser, page, 'audit');
-  const spoke = () =>
-    panel.evaluate(() =>
-      [...document.querySelectorAll('[data-part="packs"] [data-pack-id]')].map((row) =>
-        row.getAttribute('data-pack-id'),
-      ),
-    );
-  expect(await spoke()).toEqual(['trade', ID]);
+  const SPOKE = `[...document.querySelectorAll('[data-part="packs"] [data-pack-id]')].map((row) => row.dataset.packId).join()`;
+  expect(await panel.evaluate(SPOKE)).toBe(`trade,${ID}`);
   const change = async (selector: string, speaking: string[]) => {
-    await bench.locator(selector).evaluate((control) => (control as HTMLElement).click());
+    // By script: the workbench stands behind the advert, whose panel is looked at.
+    await bench.tab.evaluate(`document.querySelector(${JSON.stringify(selector)}).click()`);
     if (speaking.length === 0) await waitForScreen(panel, 'no-pack');
-    else
-      await panel.waitFor(
-        `[...document.querySelectorAll('[data-part="packs"] [data-pack-id]')].map((row) => row.getAttribute('data-pack-id')).join() === '${speaking.join()}'`,
-      );
+    else await panel.waitFor(`${SPOKE} === '${speaking.join()}'`);
   };
   await change('[data-pack-id="trade"] input[type="checkbox"]', [ID]);
-  await change(`[data-pack-id="${ID}"] [data-part="remove"]`, []);
+  await change(`${OURS} [data-part="remove"]`, []);
+  await until('the way back', async () => (await bench.count('[data-part="undo"]')) === 1);
   await change('[data-part="undo"]', [ID]);
   await change('[data-pack-id="trade"] input[type="checkbox"]', ['trade', ID]);
   await page.close();
 });
 
 it('takes a dropped file as well', async () => {
-  await bench.locator(`[data-pack-id="${ID}"] [data-part="remove"]`).click();
-  await bench.locator(`[data-pack-id="${ID}"]`).waitFor({ state: 'detached' });
-  const data = await bench.evaluateHandle((text) => {
-    const transfer = new DataTransfer();
-    transfer.items.add(new File([text], 'dropped.json', { type: 'application/json' }));
-    return transfer;
+  await bench.tab.bringToFront();
+  await bench.click(`${OURS} [data-part="remove"]`);
+  await bench.lacks(OURS);
+  await bench.tab.evaluate((text: string) => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([text], 'dropped.json', { type: 'application/json' }));
+    const drop = new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true });
+    document.querySelector('[data-part="drop"]')?.dispatchEvent(drop);
   }, JSON.stringify(sound));
-  await bench.locator('[data-part="drop"]').dispatchEvent('drop', { dataTransfer: data });
-  await bench.locator(`[data-pack-id="${ID}"]`).waitFor();
+  await bench.shows(OURS);
 });
 
 it('opens from the panel’s link', async () => {
   const page = await room.browser.openTab(room.market.addressOf('wendelow-industrial-zigzag/page.html'));
   const panel = await press(room.browser, page, 'audit');
-  const opened = room.browser.context.waitForEvent('page');
-  await panel.click('[data-part="packs-link"]');
-  const workbench = await opened;
-  await workbench.locator('[data-pack-id="trade"]').waitFor();
-  await workbench.close();
+  const link = '[data-part="packs-link"]';
+  const address = String(await panel.evaluate(`document.querySelector('${link}').href`));
+  await panel.click(link);
+  const opened = ownPage(await room.browser.tabAt(address));
+  await opened.shows('[data-pack-id="trade"]');
+  await opened.tab.close();
   await page.close();
 });
 
 it('takes a sealed pack, says whose seal it is and what it took the place of', async () => {
-  await bench.bringToFront();
+  await bench.tab.bringToFront();
   await choose('tampered.pack');
-  await bench.locator('[data-part="refused-file"]', { hasText: 'tampered.pack' }).waitFor();
+  await refused('tampered.pack');
   await choose('sealed.pack');
   const { edition } = sound.about;
-  await outcome()
-    .filter({ hasText: `edition ${edition + 2} in place of ${edition}` })
-    .waitFor();
-  const seal = await bench.locator(`[data-pack-id="${ID}"] .labels`).textContent();
+  await bench.shows(OUTCOME, `edition ${edition + 2} in place of ${edition}`);
+  const seal = await bench.text(`${OURS} .labels`);
   expect(seal).toMatch(/sealed by ([0-9a-f]{4} ){7}[0-9a-f]{4}/);
-  expect(seal).not.toContain(texts.shelf.unsealed);
-  expect(await bench.locator('[data-part="seal-changed"]').textContent()).toContain('unsealed before');
+  expect(seal).not.toContain('unsealed');
+  expect(await bench.text('[data-part="seal-changed"]')).toContain('unsealed before');
 });
 
-it('none of this made a request or an error', () => {
+it('none of this made a request or an error', async () => {
   expect(ourRequests(room.browser)).toEqual([]);
-  expect(ourErrors(room.browser)).toEqual([]);
+  expect(await seenErrors(room.browser)).toEqual([]);
 });

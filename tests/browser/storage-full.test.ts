@@ -1,16 +1,13 @@
-import { mkdirSync, readFileSync, statfsSync } from 'node:fs';
-import type { Page } from 'playwright-core';
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Driven } from '../../src/cli/demo/driven';
 import { workbenchTexts as texts } from '../../src/text/catalogue/workbench';
-import { folderOf, ourErrors, ourRequests } from './hands';
-import { openRoom, type Room } from './support/browser';
+import { folderOf, ourRequests, seenErrors } from './hands';
+import { openTestedRoom, type Room } from './support/browser';
+import { type OwnPage, ownPage } from './support/page';
 
-// A browser with little space for all that its pages keep, so that its own refusal is met. What a page of the tools may
-// set (Storage.overrideQuotaForOrigin) reaches no extension: a share of the disk is set as the browser starts.
+// A browser with little space for all that its pages keep, so that its own refusal is met.
 const SPACE = 3_000_000;
-mkdirSync('.test', { recursive: true });
-const disk = statfsSync('.test');
-const share = SPACE / (disk.blocks * disk.bsize);
 
 const sound = JSON.parse(readFileSync('fixtures/packs/grindlewade-circle.json', 'utf8'));
 const ID = sound.about.id as string;
@@ -22,22 +19,21 @@ const large = {
 };
 const files = folderOf({ 'sound.json': JSON.stringify(sound), 'large.json': JSON.stringify(large) });
 
-let room: Room;
-let bench: Page;
+let room: Room<Driven>;
+let bench: OwnPage;
 beforeAll(async () => {
-  const switches = [`--enable-features=StorageQuotaSettings:PoolSizeRatio/${share.toFixed(18)}`];
-  room = await openRoom({ packs: false, switches });
-  bench = await room.browser.openTab(room.browser.addressOf('workbench.html'));
-  await bench.locator('[data-pack-id="trade"]').waitFor();
+  room = await openTestedRoom({ packs: false, space: SPACE });
+  bench = ownPage(await room.browser.openTab(room.browser.addressOf('workbench.html')));
+  await bench.shows('[data-pack-id="trade"]');
 });
 afterAll(() => room?.close());
 
-const choose = (name: string) => bench.locator('[data-part="pack-file"]').setInputFiles(`${files}/${name}`);
-const row = () => bench.locator(`[data-pack-id="${ID}"]`);
+const choose = (name: string) => bench.choose('[data-part="pack-file"]', `${files}/${name}`);
+const ROW = `[data-pack-id="${ID}"]`;
 
 it('the browser really has so little space', async () => {
-  const refusal = await bench.evaluate(
-    (size) =>
+  const refusal = await bench.tab.evaluate(
+    (size: number) =>
       new Promise((resolve) => {
         const opening = indexedDB.open('too-much', 1);
         opening.onupgradeneeded = () => opening.result.createObjectStore('all', { autoIncrement: true });
@@ -58,23 +54,23 @@ it('the browser really has so little space', async () => {
 
 it('a pack that finds room is installed', async () => {
   await choose('sound.json');
-  await row().waitFor();
+  await bench.shows(ROW);
 });
 
 it('an edition that finds none is not, says so, and the one before stays whole', async () => {
   await choose('large.json');
-  await bench.locator('[data-part="trouble"]', { hasText: texts.troubles.full }).waitFor();
-  expect(await row().textContent()).toContain(`${sound.about.edition}`);
+  await bench.shows('[data-part="trouble"]', texts.troubles.full);
+  expect(await bench.text(ROW)).toContain(`edition ${sound.about.edition}`);
   await bench.reload();
-  await row().waitFor();
-  expect(await row().textContent()).not.toContain(`${sound.about.edition + 1}`);
-  await bench.locator('[data-part="to-enquiry"]').click();
-  await bench.locator('#enquiry-serial').fill('KD 439114');
-  await bench.keyboard.press('Enter');
-  await bench.locator('[data-part="enquiry"][data-verdict="found"]').waitFor();
+  await bench.shows(ROW);
+  expect(await bench.text(ROW)).not.toContain(`edition ${sound.about.edition + 1}`);
+  await bench.click('[data-part="to-enquiry"]');
+  await bench.fill('#enquiry-serial', 'KD 439114');
+  await bench.press('Enter');
+  await bench.shows('[data-part="enquiry"][data-verdict="found"]');
 });
 
-it('none of this made a request or an error', () => {
+it('none of this made a request or an error', async () => {
   expect(ourRequests(room.browser)).toEqual([]);
-  expect(ourErrors(room.browser)).toEqual([]);
+  expect(await seenErrors(room.browser)).toEqual([]);
 });

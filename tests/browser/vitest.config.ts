@@ -6,6 +6,11 @@ import { defineConfig } from 'vitest/config';
 // browsers at once on a small machine only slow each other down.
 const IN_BOTH = [
   'keyboard',
+  'packs',
+  'drafts',
+  'enquiry',
+  'enquiry-kind',
+  'storage-full',
   'spine',
   'states',
   'screens',

@@ -13,8 +13,8 @@ import { readingOf } from '../unit/claims/support/reading';
 /** An advert's text that counts how often one of its clauses or tokens is looked up. */
 function counted(text: string) {
   const count = { looks: 0 };
-  const watched = <T>(list: T[]): T[] =>
-    new Proxy(list, {
+  const watched = <T>(list: readonly T[]): T[] =>
+    new Proxy([...list], {
       get(target, key) {
         if (typeof key === 'string' && /^\d/.test(key)) count.looks++;
         return Reflect.get(target, key);

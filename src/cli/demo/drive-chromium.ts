@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, statfsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { type BrowserContext, type CDPSession, chromium, type Page, type Worker } from 'playwright-core';
@@ -18,8 +18,8 @@ export interface DriveOptions {
   watch?: boolean;
   /** Size of the window in CSS pixels. */
   window?: { width: number; height: number };
-  /** Switches of the command line that one test needs. */
-  switches?: readonly string[];
+  /** How many bytes there are for all that pages keep; left out: as many as on any machine like this. */
+  space?: number;
 }
 
 /** A real Chromium with the extension loaded. */
@@ -35,9 +35,18 @@ export interface Chromium extends Driven {
   errors: readonly SeenError[];
 }
 
+/**
+ * What a page of the tools may set (Storage.overrideQuotaForOrigin) reaches no extension: only a share of the disk can be
+ * set, as the browser starts.
+ */
+function shareOfDisk(space: number): string {
+  const disk = statfsSync('.test');
+  return (space / (disk.blocks * disk.bsize)).toFixed(18);
+}
+
 /** Both extension switches are needed: one loads it, the other keeps it from being disabled again. */
 function flags(options: DriveOptions): string[] {
-  const { extension, headed, watch, window, switches = [] } = options;
+  const { extension, headed, watch, window, space } = options;
   return [
     ...(headed ? [] : ['--headless=new', '--disable-gpu']),
     // Only root needs it, and only a root's Chromium would not start without it.
@@ -51,7 +60,7 @@ function flags(options: DriveOptions): string[] {
     '--disable-sync',
     `--disable-extensions-except=${extension}`,
     `--load-extension=${extension}`,
-    ...switches,
+    ...(space === undefined ? [] : [`--enable-features=StorageQuotaSettings:PoolSizeRatio/${shareOfDisk(space)}`]),
   ];
 }
 
@@ -106,6 +115,8 @@ async function drive(
   const panels = await watchPanels(cdp, ours, errors, network);
 
   const worker = () => context.serviceWorkers().find((each) => each.url().startsWith(ours)) ?? null;
+  /** The tabs that were handed out so far. */
+  const met = new WeakSet<Page>();
   /** The window of the last press, by the id that the extension knows it by as well. */
   let pressedIn: number | null = null;
 
@@ -119,6 +130,7 @@ async function drive(
     addressOf: (page) => ours + page,
     async openTab(url) {
       const page = await context.newPage();
+      met.add(page);
       await page.goto(url);
       return page;
     },
@@ -126,14 +138,18 @@ async function drive(
       const opened = context.waitForEvent('page');
       await cdp.send('Target.createTarget', { url: 'about:blank', newWindow: true });
       const page = await opened;
+      met.add(page);
       await page.goto(url);
       return page;
     },
     async tabAt(url) {
       const end = Date.now() + 15_000;
       for (;;) {
-        const found = context.pages().findLast((page) => page.url() === url);
-        if (found) return found;
+        const found = context.pages().find((page) => page.url() === url && !met.has(page));
+        if (found) {
+          met.add(found);
+          return found;
+        }
         if (Date.now() > end) throw new Error(`no tab shows ${url}`);
         await sleep(50);
       }

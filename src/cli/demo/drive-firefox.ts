@@ -48,7 +48,12 @@ export async function driveFirefox(options: DriveOptions): Promise<Driven> {
       defaultViewport: null,
       // Without it WebDriver reaches neither our own pages nor the tool bar.
       args: ['--remote-allow-system-access', `--width=${width}`, `--height=${height}`],
-      extraPrefsFirefox: { ...PREFERENCES, ...uuids(id, host), ...(network ? through(network) : {}) },
+      extraPrefsFirefox: {
+        ...PREFERENCES,
+        ...uuids(id, host),
+        ...(network ? through(network) : {}),
+        ...spaceOf(options),
+      },
     });
     return await drive(browser, extension, id, `moz-extension://${host}/`, network, tidy);
   } catch (error) {
@@ -64,6 +69,10 @@ const PREFERENCES = {
   'ui.prefersReducedMotion': 1,
 };
 const uuids = (id: string, host: string) => ({ 'extensions.webextensions.uuids': JSON.stringify({ [id]: host }) });
+
+/** In thousands of bytes, as the preference has it. */
+const spaceOf = ({ space }: DriveOptions) =>
+  space === undefined ? {} : { 'dom.quotaManager.temporaryStorage.fixedLimit': Math.ceil(space / 1024) };
 
 function through(network: NetworkWatch) {
   const { hostname, port } = new URL(network.proxy.server);
@@ -92,9 +101,15 @@ async function drive(
   await browser.installExtension(extension);
   const panels = new Map<string, Panel>();
 
+  /** The tabs that were handed out so far. */
+  const met = new Set<string>();
+  const meet = (context: string): FirefoxTab => {
+    met.add(context);
+    return firefoxTab(connection, context, ours, watch.urlOf);
+  };
   const create = async (type: 'tab' | 'window', url: string): Promise<FirefoxTab> => {
     const { result } = await connection.send('browsingContext.create', { type });
-    const tab = firefoxTab(connection, (result as { context: string }).context, ours, watch.urlOf);
+    const tab = meet((result as { context: string }).context);
     await tab.goto(url);
     front = tab;
     return tab;
@@ -110,14 +125,14 @@ async function drive(
   };
   const tabAt = async (url: string): Promise<FirefoxTab> => {
     let found: string | undefined;
-    const met = async () => {
+    const opened = async () => {
       const { result } = await connection.send('browsingContext.getTree', {});
       const tabs = (result as { contexts: { context: string; url: string }[] }).contexts;
-      found = tabs.findLast((each) => each.url === url)?.context;
+      found = tabs.find((each) => each.url === url && !met.has(each.context))?.context;
       return found !== undefined;
     };
-    if (!(await keepAsking(met, 15_000)) || found === undefined) throw new Error(`no tab shows ${url}`);
-    front = firefoxTab(connection, found, ours, watch.urlOf);
+    if (!(await keepAsking(opened, 15_000)) || found === undefined) throw new Error(`no tab shows ${url}`);
+    front = meet(found);
     return front;
   };
 
@@ -140,11 +155,12 @@ async function drive(
     async openPanel(timeout = 15_000) {
       const inWindow = await window();
       let found: string | null = null;
-      const met = async () => {
+      const opened = async () => {
         found = await meetSidebar(inWindow, ours);
         return found !== null;
       };
-      if (!(await keepAsking(met, timeout)) || found === null) throw new Error(`no side bar opened in ${timeout} ms`);
+      if (!(await keepAsking(opened, timeout)) || found === null)
+        throw new Error(`no side bar opened in ${timeout} ms`);
       const panel = panels.get(found) ?? firefoxPanel(connection, found, inWindow);
       watch.isPanel(found);
       panels.set(found, panel);

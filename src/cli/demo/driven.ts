@@ -36,7 +36,7 @@ export interface Driven {
   openTab(url: string): Promise<Tab>;
   /** A new window with one tab at that address. */
   openWindow(url: string): Promise<Tab>;
-  /** The newest tab at that address, which something else opened. Waits for one. @throws Error where none opens */
+  /** A tab at that address which something else opened and nobody has asked for yet. Waits for one. @throws Error where none opens */
   tabAt(url: string): Promise<Tab>;
   /** What was last copied, as text. */
   copied(): Promise<string>;

@@ -4,24 +4,37 @@ import type { SettledList } from './lists';
 
 const PHOTOS_MOST = 40;
 
-/** Words by which sites tell the sizes of one picture apart, at the end of its name or as a folder. */
-const SIZE_END =
-  /(?:[_.-](?:\d+x\d*|x\d+|\d+w|thumb\w*|small|medium|large|big|xl|full|orig\w*|zoom|preview|mini|scaled|gross|klein|[sml])|@\dx)+$/i;
+/** Words by which sites tell the sizes of one picture apart: at the end of its name, or as a folder. */
+const SIZE_WORD =
+  '(?:thumb\\w*|tn|small|medium|large|big|xx?l|xs|full|orig\\w*|zoom|preview|mini|scaled|gross|klein|mittel|grand|petit|moyen|crop\\w*|cent(?:er|re)|square|hd|sd|lg|md|sm|[wh]\\d{2,4}|\\d{2,4}[wh]|\\d+x\\d*|x\\d+|\\d+w|\\d{2,4}px|[sml]|t)';
+const SIZE_END = new RegExp(`(?:[_.,;-](?:[swh]=)?${SIZE_WORD}|@\\dx)+$`, 'i');
+/** A folder that names a size, or gives an image server its orders ("w_400,h_300"). */
 const SIZE_FOLDER =
-  /\/(?:thumb\w*|small|medium|large|big|full|orig(?:inal)?|zoom|preview|mini|\d+x\d*|[swh]_?\d{2,4}|max)(?=\/)/gi;
+  /\/(?:thumb\w*|thumbnails?|small|medium|large|big|full|orig(?:inal)?s?|zoom|preview|mini|klein|gross|normal|fit-in|\d+x\d*|[swh]_?\d{2,4}|max|(?:[a-z]{1,3}[_:-]\w+)(?:[,:;][^/]*)+|(?:rs|resize|fit|fill|size|width|w|h|q|f)[:=_-]\w[^/]*)(?=\/)/gi;
+const PICTURE_END = /\.(?:jpe?g|png|webp|avif|gif|heic)$/i;
 
 /** What stays of an address when its size, format and version are taken off: one photograph, one key. */
 export function photoKey(address: string): string {
   try {
     const { host, pathname, search } = new URL(address);
-    const name = pathname.replace(SIZE_FOLDER, '').replace(/\.(?:jpe?g|png|webp|avif|gif)$/i, '');
-    const bare = name.replace(SIZE_END, '');
+    const name = pathname.replace(SIZE_FOLDER, '').replace(PICTURE_END, '');
+    const bare = name.replace(SIZE_END, '') || name;
     // Where the path is a program, the query names the picture.
     const isProgram = /\.(?:php|aspx?|cgi|ashx)$|\/(?:image|img|photo|get)s?$/i.test(pathname);
     return `${host}${bare}${isProgram ? search : ''}`.toLowerCase();
   } catch {
     return address;
   }
+}
+
+/** Where a picture is filed: its folder, numbers left open, and the pattern of its name where that is more than a number. */
+export function photoFamily(address: string): { folder: string; pattern: string } {
+  const key = photoKey(address);
+  const at = key.lastIndexOf('/');
+  const folder = key.slice(0, Math.max(0, at)).replace(/\/(?=[^/]*\d)[\da-z-]+/g, '/#');
+  const name = key.slice(at + 1);
+  const [, stem = ''] = /^(.*[^\d].*?|.*\d{3,})(?:\d+|(?<=\d)[a-z])$/.exec(name) ?? [];
+  return { folder, pattern: stem.length >= 3 ? `${key.slice(0, at)}/${stem}` : '' };
 }
 
 /**

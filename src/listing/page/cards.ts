@@ -64,6 +64,14 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
     return pictured.has(child) && box.to - box.from >= 2;
   };
 
+  const isLinked = (child: number): boolean => {
+    const box = boxes[child]!;
+    if (sizeOf(box) === 0 || sizeOf(box) > LINES_OF_A_CARD) return false;
+    return pictured.has(child) || lines.slice(box.from, box.to).some(hasNamedLink);
+  };
+  const childrenOf: number[][] = [];
+  for (const [index, { parent }] of boxes.entries()) if (parent >= 0) (childrenOf[parent] ??= []).push(index);
+
   const cardLines = cardLinesOf(reading);
   for (const index of cardLines) starts.add(index);
   const titles = titleLinesOf(reading, windowTitle);
@@ -80,7 +88,12 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
     }
     for (const same of byTag.values()) {
       if (same.length < 2) continue;
-      for (const child of same) {
+      // What is sold already, or has its price on request, is a card like its neighbours.
+      const { parent, tag, hint } = boxes[same[0]!]!;
+      const alike = (childrenOf[parent] ?? []).filter(
+        (child) => !same.includes(child) && boxes[child]!.tag === tag && boxes[child]!.hint === hint && isLinked(child),
+      );
+      for (const child of [...same, ...alike]) {
         const box = boxes[child]!;
         // The box that holds the page's title is the advert, whatever it looks like.
         if (titles.some((index) => index >= box.from && index < box.to)) continue;

@@ -1,27 +1,89 @@
-import type { Reading } from './reading';
-import { AWAY } from './zones';
+import { photoFamily } from '../decide/photos';
+import { CONTROL, type Picture } from '../types';
+import { isOnly, type Reading, sizeOf } from './reading';
+import { sharedWords } from './title';
+import { AWAY, MAIN } from './zones';
 
 /** Boxes of the seller, of marks of trust and the like. */
-const PERSON = /\b(?:seller|profile|avatar|author|user|badges?|payments?|trust|brand|verkaufer|vendeur)\b/;
+const PERSON =
+  /\b(?:seller|profile|avatar|author|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)\b/;
+const GALLERY =
+  /\b(?:gallery|galerie|galleria|galeria|carousel|slide\w*|swiper|thumb\w*|photos?|images?|pictures?|media|viewer|lightbox|bild\w*|foto\w*|fotki|kuvat|hero)\b/;
+/** Captions and buttons of a gallery, all together. */
+const CAPTIONS_MOST = 120;
+const LINES_NEAR_TITLE = 30;
+const LEVELS_MOST = 4;
 
-/** Pictures of the advert itself: not those of other things for sale, nor of the parts that are not the advert. */
-export function photosOf({ pictures, lines, boxes, zones, cards }: Reading): string[] {
-  const isOfPerson = (box: number): boolean => {
-    for (let at = box, step = 0; at >= 0 && step < 3; step++, at = boxes[at]!.parent)
-      if (PERSON.test(boxes[at]!.hint)) return true;
+/**
+ * Pictures of the advert itself, in their order: the one for which most speaks (its text says what the title says, a box
+ * called a gallery, standing near the title), what stands beside it with no more than captions between, and what is filed
+ * with it. Not those of other things for sale, of people and of the parts that are not the advert.
+ */
+export function photosOf(reading: Reading, title: string, siteName: string): string[] {
+  const { pictures, lines, boxes, zones, cards, titleLine } = reading;
+  const around = (box: number, most: number, holds: (at: number) => boolean): boolean => {
+    for (let at = box, step = 0; at >= 0 && step < most; step++, at = boxes[at]!.parent) if (holds(at)) return true;
     return false;
   };
-  const isInCard = (box: number): boolean => {
-    for (let at = box, step = 0; at >= 0 && step < 20; step++, at = boxes[at]!.parent)
-      if (cards.boxes.has(at)) return true;
-    return false;
-  };
-  const own = pictures.filter(({ box, line }) => {
+  const isAway = ({ line }: Picture): boolean => {
     // A picture has no line of its own: it stands between two.
     const known = [line - 1, line].filter((index) => index >= 0 && index < lines.length);
-    return !(known.length > 0 && known.every((index) => zones[index] === AWAY)) && !isInCard(box) && !isOfPerson(box);
-  });
-  // A picture that leads elsewhere is another thing's, where others lead nowhere.
-  const still = own.filter(({ linked }) => !linked);
-  return (still.length > 0 ? still : own).map(({ address }) => address);
+    return known.length > 0 && known.every((index) => zones[index] === AWAY);
+  };
+  const isOfSite = ({ alt }: Picture): boolean =>
+    alt !== undefined && siteName !== '' && sharedWords(alt, siteName) === 1 && sharedWords(alt, title) < 0.5;
+  const own = pictures.filter(
+    (picture) =>
+      !isAway(picture) &&
+      !isOfSite(picture) &&
+      !around(picture.box, 20, (at) => cards.boxes.has(at)) &&
+      !around(picture.box, 3, (at) => PERSON.test(boxes[at]!.hint)),
+  );
+
+  const saysTitle = ({ alt }: Picture): boolean => alt !== undefined && title !== '' && sharedWords(title, alt) >= 0.6;
+  const isInGallery = ({ box }: Picture): boolean => around(box, LEVELS_MOST, (at) => GALLERY.test(boxes[at]!.hint));
+  const zoneOf = ({ line }: Picture) => Math.min(zones[line] ?? AWAY, zones[line - 1] ?? AWAY);
+  const score = (picture: Picture): number =>
+    (saysTitle(picture) ? 3 : 0) +
+    (isInGallery(picture) ? 2 : 0) +
+    (titleLine >= 0 && Math.abs(picture.line - titleLine) <= LINES_NEAR_TITLE ? 1 : 0) -
+    (picture.linked ? 2 : 0) -
+    (picture.small ? 1 : 0) -
+    (zoneOf(picture) === MAIN ? 0 : 1);
+  let best: Picture | undefined;
+  for (const picture of own) if (!best || score(picture) > score(best)) best = picture;
+  if (!best) return [];
+
+  const gallery = galleryAround(reading, best.box);
+  const { folder, pattern } = photoFamily(best.address);
+  const seed = best;
+  const isSeries =
+    pattern !== '' && own.some((picture) => picture !== seed && photoFamily(picture.address).pattern === pattern);
+  const isOne = (picture: Picture): boolean => {
+    if (picture === seed || around(picture.box, 20, (at) => at === gallery)) return true;
+    const its = photoFamily(picture.address);
+    if (pattern !== '' && its.pattern === pattern) return true;
+    if (picture.small || (picture.linked && !seed.linked)) return false;
+    if (saysTitle(picture)) return true;
+    return !isSeries && (its.folder === folder || (isInGallery(picture) && zoneOf(picture) === MAIN));
+  };
+  return own.filter(isOne).map(({ address }) => address);
+}
+
+/** The outermost box around a picture that holds nothing but pictures and their captions. */
+function galleryAround({ boxes, lines }: Reading, box: number): number {
+  const words = (at: number): number => {
+    let sum = 0;
+    for (let index = boxes[at]!.from; index < boxes[at]!.to && sum <= CAPTIONS_MOST; index++)
+      if (!isOnly(lines[index]!, CONTROL)) sum += lines[index]!.text.length;
+    return sum;
+  };
+  let at = box;
+  for (let step = 0; step < 8; step++) {
+    const { parent } = boxes[at]!;
+    if (parent < 0 || /^(?:html|body|main)$/.test(boxes[parent]!.tag)) break;
+    if (sizeOf(boxes[parent]!) > 12 || words(parent) > CAPTIONS_MOST) break;
+    at = parent;
+  }
+  return at;
 }

@@ -69,7 +69,8 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
     ...timesOf(reading),
     ...writtenDates(reading),
   );
-  for (const value of photosOf(reading)) candidates.push({ field: 'photo', value, source: 'page', weight: 0.6 });
+  for (const value of photosOf(reading, titles[0]?.text || windowTitle, siteName))
+    candidates.push({ field: 'photo', value, source: 'page', weight: 0.6 });
 
   return {
     candidates,

@@ -7,6 +7,8 @@ export const BLOCKS = words(
 export const SILENT = words(
   'br img meta title link base style noscript template svg math canvas iframe object embed video audio select textarea datalist noembed noframes noscript',
 );
+/** Elements that show an icon where they are empty. */
+export const ICONS = words('i span em b img');
 export const HEADS = words('meta title link base');
 export const STRIKING = words('del s strike');
 

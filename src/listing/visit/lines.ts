@@ -1,11 +1,14 @@
 import { cutTo, tidy } from '../tidy';
 import { BOLD, CONTROL, LINK, type Line, RAISED, type Run, STRUCK } from '../types';
+import { hintOf, namesOf } from './names';
 import type { Sight } from './sight';
-import { hintOf, type Part, type Stretch } from './walk';
+import type { Part, Stretch } from './walk';
 
 const LINE_MOST = 20_000;
 /** White space may be most of what is written. */
 const RAW_MOST = 4 * LINE_MOST;
+/** Lines up to this length may be labels, values, places, days: what the page calls their parts is kept. */
+const SHORT = 90;
 /** A sign or code of a currency: only of such lines is it asked whether a style sheet strikes them out. */
 const MONEY = /\p{Sc}|\b[A-Z]{3}\b|\bkr|z\u0142|,-/u;
 
@@ -47,7 +50,8 @@ function lineOf(sight: Sight, parts: Part[], box: number): Line {
   const runs: Run[] = [];
   const hasDigit = parts.some(({ raw }) => /\d/.test(raw));
   const isMoney = hasDigit && parts.some(({ raw }) => MONEY.test(raw));
-  for (const { raw, flags, element } of parts) {
+  const isShort = parts.reduce((sum, { raw }) => sum + raw.length, 0) <= SHORT;
+  for (const { raw, flags, element, icon } of parts) {
     let piece = tidy(`.${raw.length > RAW_MOST ? raw.slice(0, RAW_MOST) : raw}.`).slice(1, -1);
     if (text === '' || text.endsWith(' ')) piece = piece.trimStart();
     if (piece === '') continue;
@@ -60,12 +64,8 @@ function lineOf(sight: Sight, parts: Part[], box: number): Line {
     else if (/\p{Ll}$/u.test(text) && /^\p{Lu}\p{Ll}/u.test(piece)) text += ' ';
     let own = flags & (STRUCK | LINK | CONTROL | BOLD);
     let hint = '';
-    if (hasDigit) {
-      hint = hintOf(
-        sight.attribute(element, 'class'),
-        sight.attribute(element, 'id'),
-        sight.attribute(element, 'itemprop'),
-      );
+    if (hasDigit || isShort) {
+      hint = hintOf(icon, sight.hasAttributes(element) ? namesOf(sight, element) : '');
       if (isMoney && isStruck(sight, element)) own |= STRUCK;
     }
     if (piece !== ' ') runs.push({ at: text.length, flags: own, ...(hint ? { hint } : {}) });

@@ -1,3 +1,4 @@
+import { tidy } from '../tidy';
 import type { Picture } from '../types';
 import { absolute } from './addresses';
 import type { Sight } from './sight';
@@ -21,7 +22,10 @@ const DECORATION = /icon|logo|avatar|sprite|flag|emoji|badge|pixel|tracking|spac
 const NO_PHOTO = /\b(?:map|karte|carte|kaart|mappa|mapa|logo|icon|banner|payment)\b/i;
 const BESIDE_PATH = /[/_-](?:maps?|tiles?|qr|banners?|payments?|placeholder|blank|loading)[/_.-]/i;
 const PICTURE_FILE = /\.(?:jpe?g|png|webp|avif|gif)(?:[?#]|$)/i;
-const SMALLEST = 80;
+/** Pixels as written. Smaller ones are thumbnails, and the smallest decoration. */
+const SMALL = 80;
+const SMALLEST = 32;
+const ALT_MOST = 120;
 const PICTURES_MOST = 120;
 
 /** The pictures of a page that are no decoration, by absolute address. None is loaded. */
@@ -30,10 +34,9 @@ export function picturesOf(sight: Sight, images: Walk['images']): Picture[] {
   for (const { element, box, line, link } of images) {
     if (found.length >= PICTURES_MOST) break;
     const get = (name: string) => sight.attribute(element, name) ?? '';
-    const isSmall = (name: string) => Number.parseInt(get(name), 10) < SMALLEST;
+    const isBelow = (pixels: number) => ['width', 'height'].some((name) => Number.parseInt(get(name), 10) < pixels);
     if (
-      isSmall('width') ||
-      isSmall('height') ||
+      isBelow(SMALLEST) ||
       DECORATION.test(`${get('class')} ${get('id')} ${get('src')}`) ||
       NO_PHOTO.test(get('alt')) ||
       BESIDE_PATH.test(get('src')) ||
@@ -43,8 +46,16 @@ export function picturesOf(sight: Sight, images: Walk['images']): Picture[] {
     const isEnlarged = link !== null && PICTURE_FILE.test(link);
     const written = isEnlarged ? link : (largeOf(get) ?? drawnBehind(get('style')));
     const address = written && absolute(written, sight.base);
+    const alt = tidy(get('alt').slice(0, ALT_MOST));
     if (address && address.length < 1000)
-      found.push({ address, box, line, linked: link !== null && !isEnlarged && !/^(?:#|javascript:)/i.test(link) });
+      found.push({
+        address,
+        box,
+        line,
+        linked: link !== null && !isEnlarged && !/^(?:#|javascript:)/i.test(link),
+        ...(alt ? { alt } : {}),
+        ...(isBelow(SMALL) ? { small: true } : {}),
+      });
   }
   return found;
 }

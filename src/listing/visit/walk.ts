@@ -5,6 +5,7 @@ import {
   BLOCKS,
   HEADS,
   HIDING,
+  ICONS,
   PICTURED,
   PRE_STYLE,
   RAISED_CLASS,
@@ -15,6 +16,7 @@ import {
   UNSEEN_CLASS,
   WAITING,
 } from './elements';
+import { iconOf, namesOf } from './names';
 import type { Sight } from './sight';
 
 const KEEPS_BREAKS = 32;
@@ -26,6 +28,8 @@ export interface Part {
   flags: number;
   /** The element that holds the text. */
   element: Element;
+  /** Names of the icon that stands right before it, or "". */
+  icon: string;
 }
 
 /** A line before anybody asked what a person can see of it. */
@@ -108,6 +112,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
   let frames = FRAMES_MOST;
   const stack: Frame[] = [];
   let parts: Part[] = [];
+  let icon = '';
 
   const endLine = () => {
     parts = [];
@@ -121,7 +126,8 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
         if (!/\S/.test(piece)) continue;
         lines.push({ parts, box });
       }
-      parts.push({ raw: piece, flags, element });
+      parts.push({ raw: piece, flags, element, icon });
+      if (/\S/.test(piece)) icon = '';
     }
   };
 
@@ -165,7 +171,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
         block = true;
       }
       if (role === 'heading') level = Math.min(6, Math.max(1, Math.trunc(Number(get('aria-level'))) || 2));
-      if (block) hint = hintOf(named, id, role, get('itemprop'), get('data-testid'));
+      if (block) hint = namesOf(sight, element);
       if (get('aria-hidden') === 'true' && WAITING.test(`${tag} ${hint}`)) flags |= HIDDEN;
     }
     if (tag === 'dialog' && get('open') === null) flags |= HIDDEN;
@@ -180,6 +186,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       // A link that begins with a picture is a card, whatever its style sheet calls it.
       if (beginsWithPicture(sight, element)) block = true;
     }
+    if (tag === 'svg' || (ICONS.has(tag) && !sight.firstChild(element))) icon = iconOf(sight, element, tag);
     if (HEADS.has(tag)) out.heads.push(element);
     else if (tag === 'br') endLine();
     else if (tag === 'time') out.times.push({ element, line: lines.length });
@@ -242,6 +249,8 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
         boxes[frame.box]!.to = lines.length;
       }
       stack.pop();
+      // What a button or link shows is its own.
+      if (frame.flags & (CONTROL | LINK)) icon = '';
     } else {
       out.nodes++;
       frame.next = frame.rest ? (frame.rest.shift() ?? null) : sight.nextSibling(node);
@@ -251,13 +260,4 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     }
   }
   return out;
-}
-
-/** Names of an element as words: "adTitle ad_title" as "ad-title ad-title". */
-export function hintOf(...names: (string | null)[]): string {
-  const text = names.filter(Boolean).join(' ').slice(0, 120);
-  return text
-    .replace(/([a-z])([A-Z])/g, '$1-$2')
-    .replaceAll('_', '-')
-    .toLowerCase();
 }

@@ -86,6 +86,7 @@ export const enquiryTexts = {
     show: 'Show the text',
     label: 'The answer as text',
     what: (label: string) => `What it most likely is: ${label}`,
+    between: (labels: readonly string[]) => `It may be: ${labels.join('; or ')}.`,
     seen: 'What was seen:',
     for: 'What speaks for it:',
     against: 'What speaks against it:',
@@ -99,8 +100,7 @@ export const enquiryTexts = {
       `${first} to ${last}: ${models}${year === null ? '' : `, ${year}`}`,
     pair: (name: string, value: string) => `${name}: ${value}`,
     withSource: (line: string, source: string) => `${line} (${source})`,
-    pack: (title: string, edition: number, sealedBy: string | null) =>
-      `${title}, edition ${edition}, ${sealedBy === null ? 'unsealed' : `sealed by ${sealedBy}`}`,
+    pack: (title: string, edition: number, origin: string) => `${title}, edition ${edition}, ${origin}`,
     end: (day: string) =>
       `Put together by Bedplate on ${day} from what was said of the machine; nobody has looked at the machine itself.`,
   },

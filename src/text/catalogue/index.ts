@@ -6,6 +6,7 @@ import { explainTexts } from './explain';
 import { identifyTexts } from './identify';
 import { identifyCliTexts } from './identify-cli';
 import { likelyTexts } from './likely';
+import { originTexts } from './origin';
 import { outdatedTexts } from './outdated';
 import { outlineTexts } from './outline';
 import { panelTexts } from './panel';
@@ -19,6 +20,7 @@ export const texts = {
   likely: likelyTexts,
   identify: identifyTexts,
   identifyCli: identifyCliTexts,
+  origin: originTexts,
   outdated: outdatedTexts,
   outline: outlineTexts,
   panel: panelTexts,

@@ -1,4 +1,4 @@
-import { counted, sentenceCase } from './words';
+import { counted, number, sentenceCase } from './words';
 
 /** What something most likely is, and the questions that would settle it: beside a page, a draft and a machine. */
 export const likelyTexts = {
@@ -18,17 +18,20 @@ export const likelyTexts = {
     open: '',
   },
   open: 'It can’t be told yet.',
-  openBetween: (labels: readonly string[]) => `It may be: ${labels.join('; or ')}.`,
+  openBetween: 'It may be:',
   openMore: (n: number) => `${sentenceCase(counted(n, 'other is', 'others are'))} possible too.`,
 
   follows: 'What follows if it is',
   followsNow: 'What follows',
   followsAnyway: 'What follows whichever of them it is',
+  /** The line under which it is folded. */
+  inside: (values: readonly string[], more: number) =>
+    [...values, ...(more > 0 ? [`${number(more)} more`] : [])].join(', '),
   usually: (value: string) => `usually ${value}`,
   named: (name: string) => `${name}:`,
   speaksFor: 'What speaks for it',
   speaksAgainst: 'What speaks against it',
-  beside: (label: string) => `Beside the next best: ${label}`,
+  beside: 'Beside the next best',
   besideExplain: 'What differs stands first.',
   besideThis: 'this one',
   besideNext: 'the next best',

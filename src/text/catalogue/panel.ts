@@ -90,6 +90,12 @@ export const panelTexts = {
       `Nothing here is contradicted by what is known, but ${counted(n, 'thing is', 'things are')} not shown yet.`,
     cautions: (n: number) =>
       `Nothing here is contradicted by what is known. There ${n === 1 ? 'is one thing' : `are ${number(n)} things`} to mind.`,
+    price: {
+      below: 'The price is below what such a machine usually costs.',
+      'low-side': 'The price is at the lower side of the usual.',
+      'high-side': 'The price is at the upper side of the usual.',
+      above: 'The price is above what such a machine usually costs.',
+    },
     agrees: 'What the advert says agrees with what is known, as far as the packs speak of it.',
     nothing: 'The packs found nothing in this advert that they can confirm or contradict.',
   },
@@ -101,14 +107,15 @@ export const panelTexts = {
       explain: 'The advert’s words and what is known can’t both be true.',
     },
     unproved: { heading: 'Not shown yet', mark: '?', explain: 'It may be so; the advert doesn’t show it.' },
-    caution: { heading: 'To mind', mark: '!', explain: 'True or not, know this before you go or pay.' },
-    agrees: { heading: 'Agrees', mark: '=', explain: 'The advert’s words fit what is known.' },
+    caution: { heading: 'To mind', mark: '!', explain: '' },
+    agrees: { heading: 'Agrees', mark: '=', explain: '' },
   },
+  /** The line under which what agrees is folded: of which words. */
+  agreeing: (quotes: readonly string[], more: number) =>
+    [...quotes.map((quote) => `“${quote}”`), ...(more > 0 ? [`${number(more)} more`] : [])].join(', '),
   said: 'The advert says',
   saidAgain: 'The advert also says',
-  saidNothing: 'The advert doesn’t show it.',
   known: 'What is known',
-  knownNothing: 'No pack speaks of it.',
   fields: {
     title: 'in the title',
     description: 'in the description',
@@ -117,9 +124,11 @@ export const panelTexts = {
     serials: 'under serial number',
     price: 'in the price',
   },
+  places: (fields: readonly string[]) => fields.join(' and '),
   fromPack: (title: string, edition: number) => `${title}, edition ${edition}`,
   unknownPack: (id: string) => `pack ${id}`,
   source: 'Source:',
+  sourceAgain: 'Source: the same as above.',
   noSource: 'The pack names no source for this.',
   ask: 'To ask:',
 
@@ -177,9 +186,7 @@ export const panelTexts = {
     /** On the drawn scale. */
     scaleLabel: (asked: string, low: string, mid: string, high: string) =>
       `Scale of prices: usual from ${low} to ${high}, middle ${mid}, this advert ${asked}.`,
-    bandLabel: (low: string, high: string) => `Usual prices: ${low} to ${high}`,
     thisOne: 'this advert',
-    middle: 'middle',
     numbers: {
       middle: 'Middle of the known prices',
       ratio: 'This price divided by the middle',
@@ -215,10 +222,21 @@ export const panelTexts = {
       `${number}: ${models}${year === null ? '' : `, ${year}`}`,
     yearIsAllotment: 'The year is that of the block of numbers, not of the sale.',
     others: 'Other numbers in the advert',
+    folded: (number: string, verdict: string) => `${number}: ${verdict}`,
+    short: {
+      fits: 'fits what the advert says',
+      'another-model': 'another model’s, by the tables',
+      'another-year': 'of another year, by the tables',
+      unknown: 'in none of the tables',
+      misread: 'in no table as written',
+      'bad-form': 'not of a known form',
+      none: 'None is shown. It is worth asking for.',
+    },
   },
 
   questions: {
     heading: 'To ask the seller',
+    more: (n: number) => `${sentenceCase(counted(n, 'more question stands', 'more questions stand'))} in the message.`,
     copy: 'Copy as a message',
     copied: 'Copied. Paste it into your message to the seller.',
     notCopied: 'The browser didn’t allow copying. Mark the text below and copy it by hand.',
@@ -230,13 +248,11 @@ export const panelTexts = {
 
   packs: {
     heading: 'Who spoke here',
+    /** The line under which they are folded. */
+    count: (packs: number, unsealed: number) =>
+      `${counted(packs, 'pack', 'packs')}${unsealed === 0 ? '' : `, ${packs === 1 ? 'unsealed' : `${number(unsealed)} of them unsealed`}`}`,
     edition: (n: number) => `edition ${n}`,
-    sealedBy: (who: string) => `sealed by ${who}`,
-    unsealed: 'unsealed',
-    unsealedExplain: 'Unsealed: nothing proves who wrote this pack, or that nobody changed it since.',
-    demo: 'invented, for demonstration',
-    demoShort: 'invented',
-    licence: (licence: string) => `Licence: ${licence}`,
+    invented: (pack: string) => `${pack} (invented)`,
   },
 
   read: {

@@ -35,13 +35,6 @@ export const workbenchTexts = {
     licence: (licence: string) => `Licence: ${licence}`,
     speaksOf: (thing: string) => `Speaks of: ${thing}`,
     installed: (date: string) => `installed ${date}`,
-    shipped: 'came with Bedplate',
-    sealedBy: (fingerprint: string) => `sealed by ${fingerprint}`,
-    sealedExplain:
-      'Sealed: nobody changed this pack since the holder of that key sealed it. Whose key it is, the club has to tell you: compare the digits with those it has published.',
-    unsealed: 'unsealed',
-    unsealedExplain: 'Unsealed: nothing proves who wrote this pack, or that nobody changed it since.',
-    demo: 'invented, for demonstration',
     onShort: 'Use this pack',
     remove: 'Remove',
     removed: (title: string) => `${title} was removed.`,

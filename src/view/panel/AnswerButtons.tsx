@@ -57,7 +57,7 @@ export function AnswerButtons({ attribute, options, outline, onChoose }: Props) 
         </span>
         <span class="answer-words">{texts.cannotTell}</span>
       </button>
-      <p class="soft">{texts.keys}</p>
+      <p class="soft keys">{texts.keys}</p>
     </div>
   );
 }

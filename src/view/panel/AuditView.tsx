@@ -8,7 +8,7 @@ import { LikelyPart } from './LikelyPart';
 import { NextPart } from './NextPart';
 import { PacksSpoke } from './PacksSpoke';
 import type { SeenActions } from './Panel';
-import { PricePart } from './PricePart';
+import { PriceLine, PricePart } from './PricePart';
 import { Questions, questionsOf } from './Questions';
 import { SerialPart } from './SerialPart';
 import { shownFindings, summaryOf } from './summary';
@@ -25,7 +25,10 @@ interface Props {
   isPrivate: boolean;
 }
 
-/** The audit of one advert, from the sentence that sums up to what was read on the page. */
+/**
+ * The audit of one advert, from the sentence that sums up to what was read on the page: what speaks against the advert,
+ * what it is instead and what it costs, what would settle it, what to ask and to mind; then, folded, what agrees.
+ */
 export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
   const { audit, listing, words, seen, kind, pending, reading } = screen;
   const about = reading.address;
@@ -38,6 +41,7 @@ export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
       findings={shownFindings(audit, standing)}
       language={listing.language}
       words={words}
+      asks={false}
     />
   );
   return (
@@ -49,7 +53,8 @@ export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
         {summaryOf(audit)}
       </p>
       {FIRST.map(group)}
-      {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} />}
+      {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} folded />}
+      {forSale && <PricePart audit={audit} words={words} />}
       <NextPart
         next={audit.nextEvidence}
         {...{ seen, words, pending }}
@@ -57,10 +62,10 @@ export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
         onSaw={(attribute, value) => actions.saw(about, attribute, value)}
         onTakeBack={(attribute) => actions.takeBack(about, attribute)}
       />
+      <Questions questions={questionsOf(audit)} words={words} copy={copy} />
       {LAST.map(group)}
-      {forSale && <PricePart audit={audit} />}
+      {forSale && <PriceLine audit={audit} />}
       {forSale && <SerialPart audit={audit} words={words} />}
-      <Questions questions={questionsOf(audit)} copy={copy} />
       <PacksSpoke audit={audit} words={words} />
       <WhatWasRead listing={listing} />
     </article>

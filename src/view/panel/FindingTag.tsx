@@ -2,14 +2,29 @@ import type { Finding } from '../../audit/types';
 import type { Words } from '../../session/words';
 import { panelTexts as texts } from '../../text/catalogue/panel';
 import { findingAnchor } from '../finding-anchor';
-import { shown } from '../shown';
-import { Disclosure } from './Disclosure';
+import { Explained, useExplained } from './Explained';
+import { HowKnown } from './HowKnown';
 import { SaidKnown } from './SaidKnown';
 import { TermNote } from './TermNote';
 
+export interface FindingProps {
+  finding: Finding;
+  /** Language tag of the advert, for its quotes. */
+  language: string | null;
+  words: Words;
+  /** The question to a seller stands beside each finding; elsewhere all of them stand together, and here none. */
+  asks: boolean;
+}
+
+interface TagProps extends FindingProps {
+  /** The finding that stands right above it, whose sources need not be told again. */
+  above: Finding | null;
+}
+
 /** One finding as a tag: a sentence, its two halves, and behind disclosures what the words mean and how it is known. */
-export function FindingTag({ finding, language, words }: { finding: Finding; language: string | null; words: Words }) {
+export function FindingTag({ finding, language, words, asks, above }: TagProps) {
   const term = finding.attribute ? words.terms.get(finding.attribute) : null;
+  const { content, note } = useExplained({ text: finding.text, words });
   return (
     <li
       class="tag"
@@ -22,32 +37,20 @@ export function FindingTag({ finding, language, words }: { finding: Finding; lan
         {texts.groups[finding.standing].mark}
       </span>
       <div class="tag-body">
-        <h3 class="tag-text" dir="auto">
-          {shown(finding.text)}
+        <h3 class={finding.known.some(({ text }) => text === finding.text) ? 'tag-text told' : 'tag-text'} dir="auto">
+          {content}
         </h3>
-        <SaidKnown finding={finding} language={language} words={words} />
-        {finding.ask && (
+        {note}
+        <SaidKnown finding={finding} language={language} words={words} above={above} />
+        {asks && finding.ask && (
           <p class="ask">
-            <b>{texts.ask}</b> {shown(finding.ask)}
+            <b>{texts.ask}</b> <Explained text={finding.ask} words={words} />
           </p>
         )}
-        {term && <TermNote term={term} />}
-        <Disclosure label={texts.how} part="how">
-          <dl class="facts">
-            <dt>{texts.howCheck}</dt>
-            <dd>{texts.checks[finding.check]}</dd>
-            {finding.said.length > 0 && <dt>{texts.howPlace}</dt>}
-            {finding.said.map(({ field, start, end }) => (
-              <dd key={`${field}${start}`}>{texts.howPlaceOf(texts.fields[field], start, end)}</dd>
-            ))}
-            {finding.known.length > 0 && <dt>{texts.howEntry}</dt>}
-            {finding.known.map(({ pack, entry }) => (
-              <dd key={`${pack}/${entry}`}>
-                <code>{entry.startsWith(`${pack}/`) ? entry : `${pack}/${entry}`}</code>
-              </dd>
-            ))}
-          </dl>
-        </Disclosure>
+        <div class="mores">
+          {term && <TermNote term={term} />}
+          <HowKnown finding={finding} words={words} />
+        </div>
       </div>
     </li>
   );

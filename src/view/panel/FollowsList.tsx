@@ -2,6 +2,7 @@ import type { Follows } from '../../audit/types';
 import type { Words } from '../../session/words';
 import { likelyTexts as texts } from '../../text/catalogue/likely';
 import { shown } from '../shown';
+import { Explained } from './Explained';
 import { TermName } from './TermName';
 
 /** What follows once it is known what something is: bobbin, weight, stitch. */
@@ -13,7 +14,7 @@ export function FollowsList({ follows, words }: { follows: readonly Follows[]; w
           <dt>
             <TermName name={each.name} term={words.terms.get(each.attribute)} />
           </dt>
-          <dd dir="auto">{followsText(each)}</dd>
+          <dd>{each.usually ? followsText(each) : <Explained text={each.text} words={words} />}</dd>
         </div>
       ))}
     </dl>

@@ -1,6 +1,8 @@
 import type { KindNote } from '../../session/kind-note';
+import type { Words } from '../../session/words';
 import { likelyTexts } from '../../text/catalogue/likely';
 import { shown } from '../shown';
+import { Explained } from './Explained';
 
 const texts = likelyTexts.kind;
 
@@ -9,25 +11,31 @@ export function hasKindWords({ explain, good, poor, fits, mind, cautions }: Kind
 }
 
 /** What the packs say of a kind: what it is good for, what fits it, and which words of adverts to mind. */
-export function KindWords({ kind }: { kind: KindNote }) {
+export function KindWords({ kind, words }: { kind: KindNote; words: Words }) {
   const { explain, good, poor, fits, mind, cautions } = kind;
   return (
     <>
-      {explain !== null && <p dir="auto">{shown(explain)}</p>}
-      <Lines heading={texts.good} lines={good} part="good" />
-      <Lines heading={texts.poor} lines={poor} part="poor" />
-      <Lines heading={texts.fits} lines={fits} part="fits" />
-      <Lines heading={texts.cautions} lines={cautions} part="kind-cautions" />
+      {explain !== null && (
+        <p>
+          <Explained text={explain} words={words} />
+        </p>
+      )}
+      <Lines heading={texts.good} lines={good} part="good" words={words} />
+      <Lines heading={texts.poor} lines={poor} part="poor" words={words} />
+      <Lines heading={texts.fits} lines={fits} part="fits" words={words} />
+      <Lines heading={texts.cautions} lines={cautions} part="kind-cautions" words={words} />
       {mind.length > 0 && (
         <>
           <h3 class="likely-head">{texts.mind}</h3>
           <dl class="minded" data-part="mind">
-            {mind.map(({ words, text }) => (
-              <div key={words}>
+            {mind.map(({ words: quote, text }) => (
+              <div key={quote}>
                 <dt>
-                  <q dir="auto">{shown(words, 80)}</q>
+                  <q dir="auto">{shown(quote, 80)}</q>
                 </dt>
-                <dd dir="auto">{shown(text)}</dd>
+                <dd>
+                  <Explained text={text} words={words} />
+                </dd>
               </div>
             ))}
           </dl>
@@ -37,15 +45,22 @@ export function KindWords({ kind }: { kind: KindNote }) {
   );
 }
 
-function Lines({ heading, lines, part }: { heading: string; lines: readonly string[]; part: string }) {
+interface LinesProps {
+  heading: string;
+  lines: readonly string[];
+  part: string;
+  words: Words;
+}
+
+function Lines({ heading, lines, part, words }: LinesProps) {
   if (lines.length === 0) return null;
   return (
     <>
       <h3 class="likely-head">{heading}</h3>
       <ul class="grounds" data-part={part}>
         {lines.map((line) => (
-          <li key={line} dir="auto">
-            {shown(line)}
+          <li key={line}>
+            <Explained text={line} words={words} />
           </li>
         ))}
       </ul>

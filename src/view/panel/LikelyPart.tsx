@@ -1,12 +1,12 @@
-import type { Audit, Ground, Likely } from '../../audit/types';
+import type { Audit, Follows, Ground, Likely } from '../../audit/types';
 import type { KindNote } from '../../session/kind-note';
 import { surenessOf } from '../../session/sureness';
 import type { Words } from '../../session/words';
 import { likelyTexts as texts } from '../../text/catalogue/likely';
 import { commonFollows, nextBest } from '../likely';
-import { shown } from '../shown';
 import { Disclosure } from './Disclosure';
-import { FollowsList } from './FollowsList';
+import { Explained } from './Explained';
+import { FollowsList, followsText } from './FollowsList';
 import { HowLikely } from './HowLikely';
 import { hasKindWords, KindWords } from './KindWords';
 import { SideBySide } from './SideBySide';
@@ -14,28 +14,46 @@ import { SideBySide } from './SideBySide';
 /** Labels that are named while it is open which it is. */
 const MOST_NAMED = 3;
 
+/** Values that are named in the line under which what follows is folded. */
+const MOST_VALUES = 3;
+
 interface Props {
   audit: Audit;
   words: Words;
   /** What is known of the kind; null where there is nothing, or where it stands elsewhere. */
   kind: KindNote | null;
+  /** Beside an advert, what follows is folded away: it is read for what the advert says. */
+  folded: boolean;
 }
 
 /** What it most likely is, in words; what follows; what speaks for and against; and the next best beside it. */
-export function LikelyPart({ audit: { likely }, words, kind }: Props) {
+export function LikelyPart({ audit, words, kind, folded }: Props) {
+  const { likely, claimedModel } = audit;
   const [first] = likely;
   if (!first) return null;
   const sure = surenessOf(first.probability);
   const next = nextBest(likely);
+  // That it is what the advert says needs no reasons before one asks for them; all stand behind "how do we know?".
+  const asClaimed = folded && first.model !== null && first.model === claimedModel;
   return (
     <section class="group" data-part="likely" data-sure={sure} aria-labelledby="likely">
       <h2 id="likely">{texts.heading}</h2>
-      {sure === 'open' ? <Open likely={likely} words={words} /> : <Named first={first} words={words} />}
-      {next && sure !== 'open' && <SideBySide left={first} right={next} />}
-      {sure !== 'open' && kind && hasKindWords(kind) && (
-        <Disclosure label={texts.kind.more} part="kind">
-          <KindWords kind={kind} />
-        </Disclosure>
+      {sure === 'open' ? <Open likely={likely} words={words} folded={folded} /> : <Named first={first} words={words} />}
+      {sure !== 'open' && (
+        <>
+          {!asClaimed && <Grounds likely={first} words={words} />}
+          <FollowsPart
+            heading={sure === 'even' ? texts.follows : texts.followsNow}
+            follows={first.follows}
+            {...{ words, folded }}
+          />
+          {next && <SideBySide left={first} right={next} />}
+          {kind && hasKindWords(kind) && (
+            <Disclosure label={texts.kind.more} part="kind">
+              <KindWords kind={kind} words={words} />
+            </Disclosure>
+          )}
+        </>
       )}
       <HowLikely likely={likely} />
     </section>
@@ -43,58 +61,91 @@ export function LikelyPart({ audit: { likely }, words, kind }: Props) {
 }
 
 function Named({ first, words }: { first: Likely; words: Words }) {
-  const { label, kind, follows, for: speaksFor, against } = first;
+  const { label, kind, probability } = first;
   return (
     <>
-      <p class="likely-name" dir="auto">
-        {kind === 'none' ? texts.none : shown(label, 160)}
+      <p class="likely-name">{kind === 'none' ? texts.none : <Explained text={label} words={words} />}</p>
+      <p>
+        {kind !== 'none' && texts.sure[surenessOf(probability)]} <span class="soft">{texts.kinds[kind]}</span>
       </p>
-      {kind !== 'model' && <p class="soft">{texts.kinds[kind]}</p>}
-      {kind !== 'none' && <p>{texts.sure[surenessOf(first.probability)]}</p>}
-      {follows.length > 0 && (
-        <>
-          <h3 class="likely-head">{surenessOf(first.probability) === 'even' ? texts.follows : texts.followsNow}</h3>
-          <FollowsList follows={follows} words={words} />
-        </>
-      )}
-      <Grounds heading={texts.speaksFor} grounds={speaksFor} part="for" />
-      <Grounds heading={texts.speaksAgainst} grounds={against} part="against" />
     </>
   );
 }
 
-function Open({ likely, words }: { likely: readonly Likely[]; words: Words }) {
-  const common = commonFollows(likely);
+function Open({ likely, words, folded }: { likely: readonly Likely[]; words: Words; folded: boolean }) {
   const known = likely.filter(({ kind }) => kind !== 'none');
   const more = known.length - MOST_NAMED;
   return (
     <>
       <p class="likely-name">{texts.open}</p>
       {known.length > 0 && (
-        <p>
-          {texts.openBetween(known.slice(0, MOST_NAMED).map(({ label }) => shown(label, 120)))}{' '}
-          {more > 0 && texts.openMore(more)}
-        </p>
-      )}
-      {common.length > 0 && (
         <>
-          <h3 class="likely-head">{texts.followsAnyway}</h3>
-          <FollowsList follows={common} words={words} />
+          <p>{texts.openBetween}</p>
+          <ul class="grounds" data-part="candidates">
+            {known.slice(0, MOST_NAMED).map(({ model, label }) => (
+              <li key={model}>
+                <Explained text={label} words={words} />
+              </li>
+            ))}
+          </ul>
         </>
       )}
+      {more > 0 && <p>{texts.openMore(more)}</p>}
+      <FollowsPart heading={texts.followsAnyway} follows={commonFollows(likely)} {...{ words, folded }} />
     </>
   );
 }
 
-function Grounds({ heading, grounds, part }: { heading: string; grounds: readonly Ground[]; part: string }) {
+interface FollowsProps {
+  heading: string;
+  follows: readonly Follows[];
+  words: Words;
+  folded: boolean;
+}
+
+/** What follows, under a line that says the most of it where it is folded. */
+function FollowsPart({ heading, follows, words, folded }: FollowsProps) {
+  if (follows.length === 0) return null;
+  if (!folded)
+    return (
+      <>
+        <h3 class="likely-head">{heading}</h3>
+        <FollowsList follows={follows} words={words} />
+      </>
+    );
+  const named = follows.slice(0, MOST_VALUES).map(followsText);
+  return (
+    <Disclosure label={heading} inside={texts.inside(named, follows.length - named.length)} part="what-follows">
+      <FollowsList follows={follows} words={words} />
+    </Disclosure>
+  );
+}
+
+function Grounds({ likely: { for: speaksFor, against }, words }: { likely: Likely; words: Words }) {
+  return (
+    <>
+      <GroundList heading={texts.speaksFor} grounds={speaksFor} part="for" words={words} />
+      <GroundList heading={texts.speaksAgainst} grounds={against} part="against" words={words} />
+    </>
+  );
+}
+
+interface GroundsProps {
+  heading: string;
+  grounds: readonly Ground[];
+  part: string;
+  words: Words;
+}
+
+function GroundList({ heading, grounds, part, words }: GroundsProps) {
   if (grounds.length === 0) return null;
   return (
     <>
       <h3 class="likely-head">{heading}</h3>
       <ul class="grounds" data-part={part}>
         {grounds.map(({ text }) => (
-          <li key={text} dir="auto">
-            {shown(text)}
+          <li key={text}>
+            <Explained text={text} words={words} />
           </li>
         ))}
       </ul>

@@ -7,6 +7,7 @@ import { likelyTexts } from '../../text/catalogue/likely';
 import { OutlineDrawing } from '../outline/OutlineDrawing';
 import { shown } from '../shown';
 import { AnswerButtons } from './AnswerButtons';
+import { Explained, useExplained } from './Explained';
 import { SeenList } from './SeenList';
 import { TermNote } from './TermNote';
 
@@ -97,6 +98,7 @@ function Question({ question, words, heading, onSaw }: QuestionProps) {
   const { attribute, name, where, place, options } = question;
   const outline = outlineFor(words, attribute);
   const term = words.terms.get(attribute);
+  const { content, note } = useExplained({ text: term?.question ?? '', words });
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset's legend can't hold a heading that takes the focus everywhere
     <div
@@ -112,12 +114,13 @@ function Question({ question, words, heading, onSaw }: QuestionProps) {
       }}
     >
       <h3 class="question" ref={heading} tabIndex={-1} id="question">
-        {term?.question ? shown(term.question) : texts.ask(shown(name, 80))}
+        {term?.question ? content : texts.ask(shown(name, 80))}
       </h3>
+      {note}
       {outline && place !== null && <OutlineDrawing outline={outline} place={place} />}
       {where !== '' && (
         <p class="soft">
-          {texts.where} {shown(where)}
+          {texts.where} <Explained text={where} words={words} />
         </p>
       )}
       <AnswerButtons

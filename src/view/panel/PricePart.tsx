@@ -1,51 +1,84 @@
 import { moneyText } from '../../audit/money-text';
 import type { Audit } from '../../audit/types';
+import type { Words } from '../../session/words';
 import { panelTexts } from '../../text/catalogue/panel';
+import { findingAnchor } from '../finding-anchor';
 import { wholeMoney } from '../money';
 import { Disclosure } from './Disclosure';
+import { IndexLine } from './IndexLine';
 import { PriceScale } from './PriceScale';
+import { KnownWords } from './SaidKnown';
 
 const texts = panelTexts.price;
 
-/** The price in words, on its drawn scale, and the numbers behind it for whoever asks. */
-export function PricePart({ audit }: { audit: Audit }) {
+/** Whether a part of its own tells where the price stands, so that no finding need say it too. */
+export function hasPricePart({ kind, price }: Audit): boolean {
+  return (kind === 'item' || kind === 'lot') && price.band !== null;
+}
+
+/** The price in words, on its drawn scale, and the numbers and the source behind it for whoever asks. */
+export function PricePart({ audit, words }: { audit: Audit; words: Words }) {
   const { price: report, listing } = audit;
-  const asked = listing.price ? moneyText(listing.price.amount, listing.price.currency) : null;
   const { band, ratio } = report;
+  if (!band) return null;
+  const finding = audit.findings.find(({ check }) => check === 'price');
+  const asked = listing.price ? moneyText(listing.price.amount, listing.price.currency) : null;
   return (
-    <section class="group" data-part="price" data-standing={report.standing} aria-labelledby="price">
+    <section
+      class="group"
+      id={finding && findingAnchor(finding.id)}
+      tabIndex={-1}
+      data-part="price"
+      data-standing={report.standing}
+      aria-labelledby="price"
+    >
       <h2 id="price">{texts.heading}</h2>
-      <p>
-        {listing.price && asked !== null ? texts.hows[listing.price.how](asked) : texts.none}{' '}
-        {listing.price && ratio !== null && band && listing.price.currency !== band.currency && (
-          <>{texts.converted(wholeMoney(ratio * band.mid, band.currency))} </>
-        )}
-        {(listing.price || report.standing === 'no-band') && texts.standings[report.standing]}
-      </p>
-      {band && (
-        <>
-          <PriceScale
-            band={band}
-            asked={asked !== null && ratio !== null ? { value: ratio * band.mid, text: asked } : null}
-          />
-          <p>{texts.band(wholeMoney(band.low, band.currency), wholeMoney(band.high, band.currency))}</p>
-          <p class="soft">{texts.askedIsNotPaid}</p>
-          <Disclosure label={panelTexts.how} part="how-price">
-            <dl class="facts">
-              <dt>{texts.numbers.middle}</dt>
-              <dd>{wholeMoney(band.mid, band.currency)}</dd>
-              {ratio !== null && <Row term={texts.numbers.ratio} value={ratio.toFixed(2)} />}
-              {report.probability !== null && (
-                <Row term={texts.numbers.share} value={texts.ofHundred(Math.round(report.probability * 100))} />
-              )}
-              <Row term={texts.numbers.observations} value={String(band.observations)} />
-              <Row term={texts.numbers.effective} value={band.effective.toFixed(1)} />
-            </dl>
-          </Disclosure>
-        </>
-      )}
+      <p>{priceText(audit)}</p>
+      <PriceScale
+        band={band}
+        asked={asked !== null && ratio !== null ? { value: ratio * band.mid, text: asked } : null}
+      />
+      <p>{texts.band(wholeMoney(band.low, band.currency), wholeMoney(band.high, band.currency))}</p>
+      <Disclosure label={panelTexts.how} part="how-price">
+        {finding?.known.map((each) => (
+          <KnownWords key={each.entry} known={each} words={words} sentence="" named />
+        ))}
+        <dl class="facts">
+          <dt>{texts.numbers.middle}</dt>
+          <dd>{wholeMoney(band.mid, band.currency)}</dd>
+          {ratio !== null && <Row term={texts.numbers.ratio} value={ratio.toFixed(2)} />}
+          {report.probability !== null && (
+            <Row term={texts.numbers.share} value={texts.ofHundred(Math.round(report.probability * 100))} />
+          )}
+          <Row term={texts.numbers.observations} value={String(band.observations)} />
+          <Row term={texts.numbers.effective} value={band.effective.toFixed(1)} />
+        </dl>
+        <p class="soft">{texts.askedIsNotPaid}</p>
+      </Disclosure>
     </section>
   );
+}
+
+/** A price of which the packs know nothing: a line, where the other one has a part. */
+export function PriceLine({ audit }: { audit: Audit }) {
+  if (audit.price.band) return null;
+  return (
+    <section class="group fold" data-part="price" data-standing={audit.price.standing}>
+      <IndexLine name={texts.heading}>{priceText(audit)}</IndexLine>
+    </section>
+  );
+}
+
+/** What is asked, and where that stands. */
+function priceText({ price: { band, ratio, standing }, listing: { price } }: Audit): string {
+  const foreign = price && band && ratio !== null && price.currency !== band.currency;
+  return [
+    price ? texts.hows[price.how](moneyText(price.amount, price.currency)) : texts.none,
+    foreign ? texts.converted(wholeMoney(ratio * band.mid, band.currency)) : '',
+    price || standing === 'no-band' ? texts.standings[standing] : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
 }
 
 function Row({ term, value }: { term: string; value: string }) {

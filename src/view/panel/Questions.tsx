@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Audit } from '../../audit/types';
+import type { Words } from '../../session/words';
 import { panelTexts } from '../../text/catalogue/panel';
-import { shown } from '../shown';
 import { Disclosure } from './Disclosure';
+import { Explained } from './Explained';
 
 const texts = panelTexts.questions;
 
@@ -12,8 +13,12 @@ export function questionsOf(audit: Audit): string[] {
   return [...new Set(asked.filter((ask): ask is string => ask !== null && ask !== ''))];
 }
 
+/** More questions than these are read by nobody; all of them stand in the message. */
+const MOST_SHOWN = 5;
+
 interface Props {
   questions: readonly string[];
+  words: Words;
   /** Puts a text on the clipboard; answers whether it is there now. */
   copy: (text: string) => Promise<boolean>;
   /** Another heading than the usual one. */
@@ -21,20 +26,22 @@ interface Props {
 }
 
 /** What to ask the seller, and all of it as one message to copy. Nothing is sent. */
-export function Questions({ questions, copy, heading = texts.heading }: Props) {
+export function Questions({ questions, words, copy, heading = texts.heading }: Props) {
   const [outcome, setOutcome] = useState<'none' | 'copied' | 'refused'>('none');
   if (questions.length === 0) return null;
   const message = texts.message(questions);
+  const more = questions.length - MOST_SHOWN;
   return (
     <section class="group" data-part="questions" aria-labelledby="questions">
       <h2 id="questions">{heading}</h2>
       <ul class="questions">
-        {questions.map((question) => (
-          <li key={question} dir="auto">
-            {shown(question)}
+        {questions.slice(0, MOST_SHOWN).map((question) => (
+          <li key={question}>
+            <Explained text={question} words={words} />
           </li>
         ))}
       </ul>
+      {more > 0 && <p class="soft">{texts.more(more)}</p>}
       <button
         type="button"
         class="button"

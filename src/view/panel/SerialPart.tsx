@@ -3,34 +3,70 @@ import { modelLabel, type Words } from '../../session/words';
 import { panelTexts } from '../../text/catalogue/panel';
 import { shown } from '../shown';
 import { Disclosure } from './Disclosure';
+import { IndexLine } from './IndexLine';
 import { Quote } from './Quote';
 import { RunTable } from './RunTable';
 
 const texts = panelTexts.serial;
 
-/** The serial number that decides: what the tables say of it, and the runs that hold it. */
+/**
+ * The serial number that decides: what the tables say of it, and the runs that hold it. Folded where a finding says it
+ * already.
+ */
 export function SerialPart({ audit, words }: { audit: Audit; words: Words }) {
-  const others = audit.serials.filter((each) => each.asWritten !== audit.serial.asWritten);
-  return (
-    <section class="group" data-part="serial" data-verdict={audit.serial.verdict} aria-labelledby="serial">
-      <h2 id="serial">{texts.heading}</h2>
-      <OneSerial report={audit.serial} words={words} />
-      {others.length > 0 && (
-        <Disclosure label={texts.others} part="other-serials">
-          {others.map((report) => (
-            <OneSerial key={report.asWritten} report={report} words={words} />
-          ))}
+  const { serial, findings } = audit;
+  const told = serial.asWritten !== null && findings.some(({ check }) => check.startsWith('serial-'));
+  const body = (
+    <>
+      <OneSerial report={serial} words={words} written={!told} />
+      <OtherSerials audit={audit} words={words} />
+    </>
+  );
+  if (told && serial.asWritten !== null)
+    return (
+      <section class="group fold" data-part="serial" data-verdict={serial.verdict}>
+        <Disclosure
+          label={texts.heading}
+          inside={texts.folded(shown(serial.asWritten, 40), texts.short[serial.verdict])}
+          part="serial-runs"
+          row
+        >
+          {body}
         </Disclosure>
-      )}
+      </section>
+    );
+  if (serial.asWritten === null)
+    return (
+      <section class="group fold" data-part="serial" data-verdict={serial.verdict}>
+        <IndexLine name={texts.heading}>{texts.short[serial.verdict]}</IndexLine>
+      </section>
+    );
+  return (
+    <section class="group" data-part="serial" data-verdict={serial.verdict} aria-labelledby="serial">
+      <h2 id="serial">{texts.heading}</h2>
+      {body}
     </section>
   );
 }
 
-function OneSerial({ report, words }: { report: SerialReport; words: Words }) {
+function OtherSerials({ audit: { serial, serials }, words }: { audit: Audit; words: Words }) {
+  const others = serials.filter(({ asWritten }) => asWritten !== serial.asWritten);
+  if (others.length === 0) return null;
+  return (
+    <Disclosure label={texts.others} part="other-serials">
+      {others.map((report) => (
+        <OneSerial key={report.asWritten} report={report} words={words} written />
+      ))}
+    </Disclosure>
+  );
+}
+
+/** @param written says also how the advert writes it */
+function OneSerial({ report, words, written }: { report: SerialReport; words: Words; written: boolean }) {
   const { asWritten, verdict, runs, suggestions } = report;
   return (
     <>
-      {asWritten !== null && (
+      {written && asWritten !== null && (
         <p>
           {texts.written} <Quote text={asWritten} language={null} />
         </p>

@@ -9,7 +9,7 @@ import { followsText } from './FollowsList';
 export function SideBySide({ left, right }: { left: Likely; right: Likely }) {
   const rows = sideBySide(left, right);
   return (
-    <Disclosure label={texts.beside(shown(right.label, 120))} part="beside">
+    <Disclosure label={texts.beside} inside={shown(right.label, 120)} part="beside">
       <table class="beside">
         <caption class="soft">{texts.besideExplain}</caption>
         <thead>

@@ -23,8 +23,8 @@ export function WhatWasRead({ listing }: { listing: Listing }) {
     ['photo', texts.photos(listing.photos.length)],
   ];
   return (
-    <section class="group" data-part="read">
-      <Disclosure label={texts.heading} part="what-was-read">
+    <section class="group fold" data-part="read">
+      <Disclosure label={texts.heading} part="what-was-read" row>
         <p class="soft">{texts.intro}</p>
         <dl class="facts">
           {rows.map(([field, value]) => (

@@ -10,7 +10,7 @@ import { FindingGroup } from '../panel/FindingGroup';
 import { LikelyPart } from '../panel/LikelyPart';
 import { NextPart } from '../panel/NextPart';
 import { PacksSpoke } from '../panel/PacksSpoke';
-import { PricePart } from '../panel/PricePart';
+import { PriceLine, PricePart } from '../panel/PricePart';
 import { SerialPart } from '../panel/SerialPart';
 import { shownFindings, summaryOf } from '../panel/summary';
 
@@ -47,6 +47,7 @@ function Answered({ answer, isPrivate, ...rest }: Omit<Props, 'answer' | 'blank'
       findings={shownFindings(audit, standing)}
       language={listing.language}
       words={words}
+      asks
     />
   );
   return (
@@ -55,14 +56,15 @@ function Answered({ answer, isPrivate, ...rest }: Omit<Props, 'answer' | 'blank'
         {summaryOf(audit)}
       </p>
       {FIRST.map(group)}
-      {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} />}
+      {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} folded />}
+      {forSale && <PricePart audit={audit} words={words} />}
       <NextPart
         next={audit.nextEvidence}
         {...{ seen, words, ...rest }}
         keptNote={isPrivate ? null : likelyTexts.settle.keptDraft}
       />
       {LAST.map(group)}
-      {forSale && <PricePart audit={audit} />}
+      {forSale && <PriceLine audit={audit} />}
       {forSale && <SerialPart audit={audit} words={words} />}
       <PacksSpoke audit={audit} words={words} />
     </>

@@ -18,11 +18,11 @@ interface Props {
 export function MachineOutcome({ answer: { audit, words, kind, listing }, copy }: Props) {
   return (
     <div class="outcome" data-part="outcome">
-      <LikelyPart audit={audit} words={words} kind={null} />
+      <LikelyPart audit={audit} words={words} kind={null} folded={false} />
       {kind && hasKindWords(kind) && (
         <section class="group" data-part="kind" aria-labelledby="kind">
           <h2 id="kind">{texts.kind}</h2>
-          <KindWords kind={kind} />
+          <KindWords kind={kind} words={words} />
         </section>
       )}
       <FindingGroup
@@ -30,8 +30,9 @@ export function MachineOutcome({ answer: { audit, words, kind, listing }, copy }
         findings={shownFindings(audit, 'caution')}
         language={listing.language}
         words={words}
+        asks={false}
       />
-      <Questions questions={questionsOf(audit).slice(0, MOST)} copy={copy} heading={texts.toAsk} />
+      <Questions questions={questionsOf(audit).slice(0, MOST)} words={words} copy={copy} heading={texts.toAsk} />
     </div>
   );
 }

@@ -3,7 +3,7 @@ import { type Mark, piecesOf } from '../../session/draft-marks';
 import type { DraftField } from '../../session/drafts';
 import { draftRoomTexts as texts } from '../../text/catalogue/draft-room';
 import { panelTexts } from '../../text/catalogue/panel';
-import { findingAnchor } from '../finding-anchor';
+import { findingAnchor, goToFinding } from '../finding-anchor';
 import { shown } from '../shown';
 
 interface Props {
@@ -82,7 +82,7 @@ function MarkLink({ mark, value, findings }: { mark: Mark; value: string; findin
         onClick={(event) => {
           // The address names the room; the way to a finding is no new place.
           event.preventDefault();
-          document.getElementById(findingAnchor(mark.finding))?.focus();
+          goToFinding(mark.finding);
         }}
       >
         <q dir="auto">{shown(value.slice(mark.start, mark.end), 60)}</q>

@@ -1,4 +1,6 @@
 import { type PackAbout, type PackCard, titleOf } from '../../session/pack-card';
+import { originOf } from '../../session/pack-origin';
+import { originTexts } from '../../text/catalogue/origin';
 import { workbenchTexts } from '../../text/catalogue/workbench';
 import { Disclosure } from '../panel/Disclosure';
 import { langOf, shown } from '../shown';
@@ -15,7 +17,7 @@ interface Props {
 
 /** One pack on the shelf: what it is, whether it speaks, and how to take it off again. */
 export function PackRow({ pack, onSwitch, onRemove }: Props) {
-  const { id, edition, shipped, on, installedAt, sealedBy, about, issues } = pack;
+  const { id, edition, shipped, on, installedAt, about, issues } = pack;
   const title = shown(titleOf(pack), 160);
   return (
     <li class="pack" data-pack-id={id} data-on={String(on)}>
@@ -25,10 +27,9 @@ export function PackRow({ pack, onSwitch, onRemove }: Props) {
       <Labels
         texts={[
           texts.edition(edition),
-          // What came with the program is as sound as the program.
-          !shipped && (sealedBy === null ? texts.unsealed : texts.sealedBy(sealedBy)),
-          about?.demo && texts.demo,
-          shipped ? texts.shipped : installedAt !== null && texts.installed(installedAt.slice(0, 10)),
+          originOf(pack),
+          about?.demo && originTexts.demo,
+          installedAt !== null && texts.installed(installedAt.slice(0, 10)),
         ]}
       />
       {about ? <About pack={pack} about={about} /> : <p>{shipped ? texts.missing : texts.unreadable}</p>}
@@ -70,7 +71,7 @@ function About({ pack: { shipped, sealedBy }, about }: { pack: PackCard; about: 
         )}
         {about.keepers.length > 0 && <p>{texts.keptBy(shown(about.keepers.join(', ')))}</p>}
         <p>{texts.licence(shown(about.licence))}</p>
-        {!shipped && <p class="soft">{sealedBy === null ? texts.unsealedExplain : texts.sealedExplain}</p>}
+        {!shipped && <p class="soft">{sealedBy === null ? originTexts.unsealedExplain : originTexts.sealedExplain}</p>}
       </Disclosure>
     </>
   );

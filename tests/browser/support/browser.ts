@@ -1,7 +1,6 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { type Chromium, driveChromium } from '../../../src/cli/demo/drive-chromium';
-import { driveFirefox } from '../../../src/cli/demo/drive-firefox';
+import type { Chromium } from '../../../src/cli/demo/drive-chromium';
 import type { Driven } from '../../../src/cli/demo/driven';
 import { BROWSER_VARIABLE, findBrowser } from '../../../src/cli/demo/find-browser';
 import { FIREFOX_VARIABLE, findFirefox } from '../../../src/cli/demo/find-firefox';
@@ -21,11 +20,11 @@ export interface RoomOptions {
   market?: string;
   /** The folder of the built extension. */
   extension?: string;
-  /** Switches of Chromium's command line. */
-  switches?: readonly string[];
+  /** How many bytes there are for all that pages keep. */
+  space?: number;
 }
 
-/** The browser that this run is about; the tests that are written for both ask for it. */
+/** The browser that this run is about, whose driver alone is loaded; the tests that are written for both ask for it. */
 export const TESTED: Driven['name'] = process.env.BEDPLATE_TESTED === 'firefox' ? 'firefox' : 'chromium';
 
 /** Where the build for that browser stands. */
@@ -39,9 +38,10 @@ export const BUILD = TESTED === 'firefox' ? '.output/firefox-mv3' : '.output/chr
 export function openRoom(options: RoomOptions = {}): Promise<Room> {
   const executable = findBrowser();
   if (!executable) throw new Error(`no Chromium found: install one, or name it in ${BROWSER_VARIABLE}`);
-  return furnish(options, '.output/chrome-mv3', (extension) =>
-    driveChromium({ executable, extension, watch: true, window: WINDOW, switches: options.switches ?? [] }),
-  );
+  return furnish(options, '.output/chrome-mv3', async (extension) => {
+    const { driveChromium } = await import('../../../src/cli/demo/drive-chromium');
+    return driveChromium({ executable, extension, watch: true, window: WINDOW, ...spaceOf(options) });
+  });
 }
 
 /** The same with the browser that this run is about. */
@@ -49,10 +49,14 @@ export function openTestedRoom(options: RoomOptions = {}): Promise<Room<Driven>>
   if (TESTED === 'chromium') return openRoom(options);
   const executable = findFirefox();
   if (!executable) throw new Error(`no Firefox found: install one, or name it in ${FIREFOX_VARIABLE}`);
-  return furnish(options, BUILD, (extension) => driveFirefox({ executable, extension, watch: true, window: WINDOW }));
+  return furnish(options, BUILD, async (extension) => {
+    const { driveFirefox } = await import('../../../src/cli/demo/drive-firefox');
+    return driveFirefox({ executable, extension, watch: true, window: WINDOW, ...spaceOf(options) });
+  });
 }
 
 const WINDOW = { width: 1280, height: 800 };
+const spaceOf = ({ space }: RoomOptions) => (space === undefined ? {} : { space });
 
 async function furnish<B extends Driven>(
   options: RoomOptions,

@@ -8,8 +8,8 @@ import { stage } from './rendered';
 import { sampleAudit, sampleLikely, sampleWords } from './sample';
 
 const { root, show, part, all, textWithoutDetails } = stage();
-const display = (likely: Likely[], kind: KindNote | null = null) =>
-  show(<LikelyPart audit={sampleAudit({ likely })} words={sampleWords} kind={kind} />);
+const display = (likely: Likely[], kind: KindNote | null = null, folded = false) =>
+  show(<LikelyPart audit={sampleAudit({ likely })} words={sampleWords} {...{ kind, folded }} />);
 const other = sampleLikely({
   ...{ model: 'club/alloy', label: 'Full size, aluminium', probability: 0.17 },
   follows: [{ attribute: 'club/frame', name: 'frame', text: 'aluminium', usually: false, source: null }],
@@ -31,6 +31,26 @@ describe('what it most likely is', () => {
       'long',
       'usually 10 to 16 kg',
     ]);
+  });
+
+  it('folds what follows away beside an advert, under a line that says the most of it', () => {
+    const more = ['a', 'b'].map((name) => ({ ...sampleLikely().follows[0]!, attribute: name, name, text: name }));
+    display([sampleLikely({ follows: [...sampleLikely().follows, ...more] })], null, true);
+    const folded = part('what-follows');
+    expect(folded?.hasAttribute('open')).toBe(false);
+    expect(folded?.querySelector('summary')?.textContent).toBe(
+      `${texts.followsNow} cast iron, long, usually 10 to 16 kg, two more`,
+    );
+    expect(all('[data-part="follows"] > div')).toHaveLength(5);
+  });
+
+  it('gives no reasons unasked for what the advert says itself, and all behind "how do we know?"', () => {
+    const asClaimed = sampleLikely({ model: sampleAudit().claimedModel, label: 'Corvane 6', kind: 'model' });
+    display([asClaimed], null, true);
+    expect(part('for')).toBeNull();
+    expect(part('how-likely')?.textContent).toContain('You saw a long bobbin.');
+    display([sampleLikely()], null, true);
+    expect(part('for')).not.toBeNull();
   });
 
   it('says what speaks for and against it', () => {
@@ -62,7 +82,7 @@ describe('what it most likely is', () => {
     display([0, 1, 2, 3, 4].map((n) => sampleLikely({ ...share, model: `club/${n}`, label: `Kind ${n}` })));
     const text = textWithoutDetails('[data-part="likely"]');
     expect(text).toContain(texts.open);
-    expect(text).toContain('Kind 0; or Kind 1; or Kind 2');
+    expect(all('[data-part="candidates"] li').map((line) => line.textContent)).toEqual(['Kind 0', 'Kind 1', 'Kind 2']);
     expect(text).toContain('Two others are possible too.');
     expect(text).toContain(texts.followsAnyway);
     expect(part('beside')).toBeNull();

@@ -3,9 +3,18 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Screen } from '../../../src/session/screen';
+import { originTexts } from '../../../src/text/catalogue/origin';
 import { panelTexts as texts } from '../../../src/text/catalogue/panel';
 import { Panel } from '../../../src/view/panel/Panel';
-import { sampleAudit, sampleFinding, sampleLikely, sampleListing, sampleNext, sampleScreen } from './sample';
+import {
+  sampleAudit,
+  sampleFinding,
+  sampleLikely,
+  sampleListing,
+  sampleNext,
+  sampleScreen,
+  sampleWords,
+} from './sample';
 
 let root: HTMLElement;
 
@@ -51,7 +60,7 @@ describe('the panel with an audit', () => {
     expect(textOf('[role="status"]')).toBe(textOf('[data-part="summary"]'));
   });
 
-  it('shows said beside known: words, where they stand, pack, source', () => {
+  it('shows said beside known: words, where they stand, source; the pack behind "how do we know?"', () => {
     show(sampleScreen());
     const finding = root.querySelector('[data-group="disproved"] [data-finding="claim-fact"]');
     const said = finding?.querySelector('[data-part="said"]');
@@ -60,9 +69,46 @@ describe('the panel with an audit', () => {
     expect(said?.querySelector('q')?.getAttribute('lang')).toBe('en');
     expect(said?.textContent).toContain(texts.fields.description);
     expect(known?.textContent).toContain('The frame is cast iron.');
-    expect(known?.textContent).toContain('Club handbook, edition 3');
-    expect(known?.textContent).toContain(texts.packs.demoShort);
     expect(known?.textContent).toContain('Works list, page 4');
+    const how = finding?.querySelector('[data-part="how"]');
+    expect(how?.textContent).toContain(texts.packs.invented('Club handbook, edition 3'));
+  });
+
+  it('names the packs beside their entries where several speak', () => {
+    const [one] = sampleFinding().known;
+    const known = [one!, { pack: 'other', entry: 'o', text: 'The frame is steel.', source: null }];
+    show(sampleScreen(sampleAudit({ findings: [sampleFinding({ known })] })));
+    const entries = all('[data-part="known"] .words').map((entry) => entry.textContent);
+    expect(entries[0]).toContain('Club handbook, edition 3');
+    expect(entries[1]).toContain(texts.unknownPack('other'));
+    expect(entries[1]).toContain(texts.noSource);
+  });
+
+  it('quotes the same words once, with all places where they stand', () => {
+    const said = [
+      { field: 'title', quote: 'Light alloy', start: 0, end: 11 },
+      { field: 'description', quote: 'light alloy', start: 3, end: 14 },
+      { field: 'description', quote: 'light alloy', start: 40, end: 51 },
+    ] as const;
+    show(sampleScreen(sampleAudit({ findings: [sampleFinding({ said: [...said] })] })));
+    expect(all('[data-part="said"] .words').map((words) => words.textContent)).toEqual([
+      'Light alloy in the title and in the description',
+    ]);
+  });
+
+  it('tells a source once where entries or findings that stand together have the same', () => {
+    const [one] = sampleFinding().known;
+    const known = [one!, { ...one!, entry: 'corvane-7', text: 'The lid is wood.' }];
+    const findings = [
+      sampleFinding({ id: 'a', known }),
+      sampleFinding({ id: 'b' }),
+      sampleFinding({ id: 'c', known: [{ ...one!, source: null }] }),
+    ];
+    show(sampleScreen(sampleAudit({ findings })));
+    const [first, second, third] = all('[data-group="disproved"] .tag');
+    expect(first?.querySelector('.halves')?.textContent?.match(/Works list, page 4/g)).toHaveLength(1);
+    expect(second?.querySelector('.halves')?.textContent).toContain(texts.sourceAgain);
+    expect(third?.querySelector('.halves')?.textContent).toContain(texts.noSource);
   });
 
   it('shows two statements of the advert against each other', () => {
@@ -80,15 +126,51 @@ describe('the panel with an audit', () => {
     expect(all('.half-name').map((name) => name.textContent)).toEqual([texts.said, texts.saidAgain]);
   });
 
-  it('says a caution once, with the words that called for it', () => {
-    const text = 'Don’t plug it in before a competent person has tested it.';
+  it('keeps what can happen in sight, and folds what to do about it and the words that called for it', () => {
+    const text = 'Old wiring can kill: insulation perishes. Don’t plug it in before a competent person has tested it.';
     const known = [{ pack: 'club', entry: 'mains', text, source: null }];
     const caution = sampleFinding({ check: 'caution', standing: 'caution', text, known, ask: null });
     show(sampleScreen(sampleAudit({ findings: [caution, { ...caution, id: 'c2', said: [] }] })));
     const [withWords, without] = all('[data-finding="caution"]');
-    for (const shown of [withWords, without]) expect(shown?.textContent?.split(text)).toHaveLength(2);
+    for (const each of [withWords, without]) {
+      expect(each?.querySelector('details')?.hasAttribute('open')).toBe(false);
+      expect(each?.querySelector('summary')?.textContent).toBe('Old wiring can kill');
+      expect(each?.textContent?.match(/Insulation perishes\. Don’t plug it in/g)).toHaveLength(1);
+      expect(each?.textContent).toContain(texts.noSource);
+    }
     expect(withWords?.querySelector('[data-part="said"] q')?.textContent).toBe('light alloy body');
     expect(without?.querySelector('[data-part="said"]')).toBeNull();
+  });
+
+  it('says of words to mind which words, and what to mind; where they stand and the source are opened', () => {
+    const text = 'Many a machine is called industrial to sell it.';
+    const known = [{ pack: 'club', entry: 'industrial', text, source: 'Works list, page 4' }];
+    const said = [{ field: 'title', quote: 'industrial', start: 0, end: 10 }] as const;
+    show(
+      sampleScreen(
+        sampleAudit({
+          findings: [sampleFinding({ check: 'wording', standing: 'caution', text, known, said: [...said] })],
+        }),
+      ),
+    );
+    const words = root.querySelector('[data-finding="wording"]')?.cloneNode(true) as HTMLElement;
+    expect(words.querySelector('[data-part="how"]')?.textContent).toContain('Works list, page 4');
+    for (const hidden of words.querySelectorAll('details')) hidden.remove();
+    expect(words.textContent).toBe(`industrial${text}`);
+  });
+
+  it('folds what agrees away, under a line that says of which words', () => {
+    show(sampleScreen());
+    const agreeing = root.querySelector('[data-group="agrees"] details');
+    expect(agreeing?.hasAttribute('open')).toBe(false);
+    expect(agreeing?.querySelector('summary')?.textContent).toBe('Agrees “weight 12 kg”');
+    expect(agreeing?.querySelector('.tag')?.textContent).toContain('11 to 13 kg without its case.');
+  });
+
+  it('never folds what doesn’t hold or is not shown yet', () => {
+    show(sampleScreen());
+    for (const standing of ['disproved', 'unproved'])
+      for (const tag of all(`[data-standing="${standing}"]`)) expect(tag.closest('details')).toBeNull();
   });
 
   it('shows three things that are not shown yet at most', () => {
@@ -112,6 +194,28 @@ describe('the panel with an audit', () => {
     show(sampleScreen());
     expect(textOf('[data-part="term"] summary')).toBe('What is meant by “frame”?');
     expect(textOf('[data-part="term"]')).toContain('Iron draws a magnet.');
+  });
+
+  it('explains a word of the trade where it stands, by a click and by keys, one at a time', async () => {
+    show(sampleScreen());
+    const word = root.querySelector<HTMLElement>('[data-part="known"] .term');
+    expect(word?.textContent).toBe('frame');
+    expect(word?.tabIndex).toBe(0);
+    const note = () => root.querySelector('[role="note"]')?.textContent;
+    const key = (name: string) =>
+      act(() => void word?.dispatchEvent(new KeyboardEvent('keydown', { key: name, bubbles: true })));
+    expect(note()).toBeUndefined();
+    await press('[data-part="known"] .term');
+    expect(note()).toBe('What carries all else.');
+    expect(word?.getAttribute('aria-expanded')).toBe('true');
+    expect(root.querySelector(`#${word?.getAttribute('aria-controls')}`)?.textContent).toBe(note());
+    key('Escape');
+    expect(note()).toBeUndefined();
+    key('Enter');
+    expect(note()).toBe('What carries all else.');
+    key(' ');
+    expect(note()).toBeUndefined();
+    expect(word?.closest('p')?.textContent).toBe('The frame is cast iron.');
   });
 
   it('tells the price in words and on a drawn scale with the same content', () => {
@@ -155,6 +259,48 @@ describe('the panel with an audit', () => {
     expect(textOf('[data-part="summary"]')).toBe(texts.summary.kinds.wanted);
   });
 
+  it('says where the price stands once, and where that is from behind "how do we know?"', () => {
+    const known = [{ pack: 'club', entry: 'band', text: 'Eight in ten go for that.', source: 'Sales list' }];
+    const finding = sampleFinding({ id: 'price', check: 'price', standing: 'caution', known, text: 'It is dear.' });
+    show(sampleScreen(sampleAudit({ findings: [finding] })));
+    expect(root.querySelector('[data-finding="price"]')).toBeNull();
+    expect(textOf('[data-part="summary"]')).toBe(texts.summary.price.above);
+    expect(textOf('[data-part="how-price"]')).toContain('Sales list');
+    expect(root.querySelector('#finding-price')?.getAttribute('data-part')).toBe('price');
+  });
+
+  it('makes a line of a price of which nothing is known', () => {
+    const price = { ...sampleAudit().price, standing: 'no-band', ratio: null, probability: null, band: null } as const;
+    show(sampleScreen(sampleAudit({ price, findings: [] })));
+    expect(textOf('[data-part="price"]')).toContain(texts.price.standings['no-band']);
+    expect(root.querySelector('[data-part="price"] h2')).toBeNull();
+  });
+
+  it('doesn’t count what is to be minded of every advert', () => {
+    const standing = sampleFinding({ check: 'caution', standing: 'caution', said: [] });
+    const agreeing = sampleFinding({ id: 'a', standing: 'agrees' });
+    show(sampleScreen(sampleAudit({ findings: [standing, agreeing] })));
+    expect(textOf('[data-part="summary"]')).toBe(texts.summary.agrees);
+  });
+
+  it('shows the first five questions, and all of them in the message', () => {
+    const findings = [1, 2, 3, 4, 5, 6, 7].map((n) => sampleFinding({ id: `q${n}`, ask: `Question ${n}?` }));
+    show(sampleScreen(sampleAudit({ findings })));
+    expect(all('.questions li')).toHaveLength(5);
+    expect(textOf('[data-part="questions"]')).toContain(texts.questions.more(2));
+    expect(root.querySelector('textarea')?.value).toContain('Question 7?');
+  });
+
+  it('folds the number’s tables away where a finding speaks of the number', () => {
+    const finding = sampleFinding({ check: 'serial-model' });
+    show(sampleScreen(sampleAudit({ findings: [finding] })));
+    expect(root.querySelector('[data-part="serial-runs"]')?.hasAttribute('open')).toBe(false);
+    expect(textOf('[data-part="serial-runs"] summary')).toBe(
+      `Serial number ${texts.serial.folded('CV 20417', texts.serial.short['another-model'])}`,
+    );
+    expect(textOf('[data-part="serial-runs"]')).toContain('Works list, page 9');
+  });
+
   it('copies each question once, as one message', async () => {
     const copied: string[] = [];
     const twice = [sampleFinding({ id: 'a' }), sampleFinding({ id: 'b' })];
@@ -178,14 +324,23 @@ describe('the panel with an audit', () => {
     show(sampleScreen());
     expect(all('[data-pack-id="club"] .labels span').map((label) => label.textContent)).toEqual([
       'edition 3',
-      texts.packs.unsealed,
-      texts.packs.demo,
+      originTexts.unsealed,
+      originTexts.demo,
     ]);
+    expect(textOf('[data-part="packs"]')).toContain(originTexts.unsealedExplain);
+    expect(textOf('[data-part="packs"] summary')).toContain(texts.packs.count(1, 1));
+  });
+
+  it('says of a pack that came with the program that it did, not that nobody proves it', () => {
+    const club = { ...sampleWords.packs.get('club')!, shipped: true };
+    show({ ...sampleScreen(), words: { ...sampleWords, packs: new Map([['club', club]]) } });
+    expect(textOf('[data-pack-id="club"]')).toContain(originTexts.shipped);
+    expect(textOf('[data-part="packs"]')).not.toContain('nsealed');
   });
 
   it('tells standings apart by words and marks, in one ink', () => {
     show(sampleScreen());
-    expect(all('.tag-mark').map((mark) => mark.textContent)).toEqual(['≠', '?', '!', '=']);
+    expect(all('.tag-mark').map((mark) => mark.textContent)).toEqual(['≠', '?', '=']);
     expect(all('[style]')).toHaveLength(0);
   });
 });

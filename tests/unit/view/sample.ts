@@ -104,7 +104,11 @@ export function sampleAudit(change: Partial<Audit> = {}): Audit {
       standing: 'above',
       ratio: 1.6,
       probability: 0.93,
-      band: { low: 95, mid: 150, high: 220, currency: 'EUR', observations: 14, effective: 9.5 },
+      ...{ why: null, factors: [], seen: [] },
+      band: {
+        ...{ low: 95, mid: 150, high: 220, half: { low: 120, high: 185 }, currency: 'EUR', kind: 'paid', grade: null },
+        ...{ askedToPaid: 1.1, observations: 14, effective: 9.5, stated: 4 },
+      },
     },
     packs: [{ id: 'club', edition: 3, sealedBy: null }],
     ...change,
@@ -145,6 +149,7 @@ export const sampleWords: Words = {
       },
     ],
   ]),
+  spots: new Map([['The frame is cast iron.', [{ start: 4, end: 9, explain: 'What carries all else.' }]]]),
   packs: new Map([
     [
       'club',
@@ -154,6 +159,7 @@ export const sampleWords: Words = {
         edition: 3,
         language: 'en',
         sealedBy: null,
+        shipped: false,
         demo: true,
         outline: 'sewing-machine',
       },

@@ -44,7 +44,12 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
     (name: string) =>
     (...values: unknown[]) =>
       void calls.push([name, ...values]);
-  const words = { models: new Map([['club/plain', 'Plainmodel']]), terms: new Map(), packs: new Map() };
+  const words = {
+    models: new Map([['club/plain', 'Plainmodel']]),
+    terms: new Map(),
+    spots: new Map(),
+    packs: new Map(),
+  };
   const numbered = found && { serial: '250', answer: { enquiry: found, words } };
   const state: EnquiryState = {
     ...{ asked: NOTHING_ASKED, told: null, serial: '250', name: '', pack: null, numbered, trouble: null },

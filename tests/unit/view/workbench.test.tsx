@@ -3,6 +3,7 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { PackAbout, PackCard } from '../../../src/session/pack-card';
+import { originTexts } from '../../../src/text/catalogue/origin';
 import { workbenchTexts as texts } from '../../../src/text/catalogue/workbench';
 import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
 import { roomOf } from '../../../src/view/workbench/rooms';
@@ -102,7 +103,7 @@ describe('the packs', () => {
     show({ shelf: [onShelf()] });
     expect(row()?.querySelector('h3')?.textContent).toBe('Club handbook');
     const labels = [...(row()?.querySelectorAll('.labels span') ?? [])].map((label) => label.textContent);
-    expect(labels).toEqual(['edition 4', texts.shelf.unsealed, texts.shelf.demo, 'installed 2026-06-01']);
+    expect(labels).toEqual(['edition 4', originTexts.unsealed, originTexts.demo, 'installed 2026-06-01']);
     expect(row()?.textContent).toContain('CC0-1.0');
   });
 
@@ -123,14 +124,14 @@ describe('the packs', () => {
     show({ shelf: [onShelf({ shipped: true, installedAt: null })] });
     expect(row()?.querySelector('[data-part="remove"]')).toBeNull();
     expect(row()?.querySelector('input[type="checkbox"]')).not.toBeNull();
-    expect(row()?.textContent).toContain(texts.shelf.shipped);
+    expect(row()?.textContent).toContain(originTexts.shipped);
     expect(row()?.textContent).toContain('three models');
   });
 
   it('says by whom a pack was sealed, and nothing of the kind of the one that came with the program', () => {
     show({ shelf: [onShelf({ sealedBy: '0a1b 2c3d' })] });
     expect(row()?.querySelector('.labels')?.textContent).toContain('sealed by 0a1b 2c3d');
-    expect(row()?.textContent).toContain(texts.shelf.sealedExplain);
+    expect(row()?.textContent).toContain(originTexts.sealedExplain);
     render(null, root);
     show({ shelf: [onShelf({ shipped: true })] });
     expect(row()?.textContent).not.toContain('sealed');

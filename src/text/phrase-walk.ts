@@ -1,0 +1,58 @@
+import { hashOf } from './hash';
+import { isWholeAt, roleOf, singulars } from './phrase-keys';
+import type { Token } from './tokens';
+
+export const STOP = 0;
+export const PASS = 1;
+export const KEY = 2;
+
+/** What a search for phrases asks of each token of a list, whatever phrases it is for. */
+export interface PhraseWalk {
+  /** STOP, PASS or KEY: see `roleOf`. */
+  roles: Uint8Array;
+  /** 1 where a match may begin, or end. */
+  opens: Uint8Array;
+  closes: Uint8Array;
+  /** The hash of the token as it is folded. */
+  hashes: Uint32Array;
+  /** What else the last word of a phrase may be where the text has this word: its singulars. */
+  stems: readonly (readonly string[])[];
+}
+
+const NONE: readonly string[] = [];
+const walks = new WeakMap<readonly Token[], PhraseWalk>();
+
+/** Worked out once for a list of tokens, which many indices are asked about. Nobody changes such a list. */
+export function walkOf(tokens: readonly Token[]): PhraseWalk {
+  const there = walks.get(tokens);
+  if (there) return there;
+  const made = walkThrough(tokens);
+  walks.set(tokens, made);
+  return made;
+}
+
+function walkThrough(tokens: readonly Token[]): PhraseWalk {
+  const { length } = tokens;
+  const roles = new Uint8Array(length);
+  const opens = new Uint8Array(length);
+  const closes = new Uint8Array(length);
+  const hashes = new Uint32Array(length);
+  const stems = new Array<readonly string[]>(length);
+  for (let at = 0; at < length; at++) {
+    stems[at] = NONE;
+    const role = roleOf(tokens, at);
+    roles[at] = role === 'key' ? KEY : role === 'pass' ? PASS : STOP;
+    if (role !== 'key') continue;
+    const { kind, folded } = tokens[at]!;
+    if (isWholeAt(tokens, at, -1)) opens[at] = 1;
+    if (isWholeAt(tokens, at, 1)) closes[at] = 1;
+    hashes[at] = hashOf(folded);
+    if (kind === 'word' && mayBePlural(folded)) stems[at] = singulars(folded).slice(1);
+  }
+  return { roles, opens, closes, hashes, stems };
+}
+
+function mayBePlural(folded: string): boolean {
+  const last = folded.charCodeAt(folded.length - 1);
+  return last === 0x73 || last === 0x27;
+}
