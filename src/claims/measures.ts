@@ -5,6 +5,7 @@ import { ofKind } from './hits';
 import { ofAnother } from './other-thing';
 import { clauseAt, quoteOf, tokenAt } from './part-text';
 import type { MeasureClaim } from './reading';
+import { bracketed } from './subject';
 import type { PartReading } from './values';
 import { otherWeighed } from './weight-subject';
 
@@ -57,7 +58,12 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
   const clause = clauseAt(part, first);
   const words = clause ? part.tokens.slice(clause.first, clause.last + 1).map((token) => token.folded) : [];
   const stance = stances.at(first, last);
-  const weighed = isIn(attribute, 'kg') ? otherWeighed(reading, first, last) : null;
+  const inBrackets = bracketed(part, reading.hits, first);
+  const weighed = !isIn(attribute, 'kg')
+    ? null
+    : inBrackets
+      ? part.text.slice(inBrackets.start, inBrackets.end)
+      : otherWeighed(reading, first, last);
   return {
     ...quoteOf(part, measure.start, measure.end),
     ...(weighed === null || stance.subject === 'other' ? stance : ofAnother(stance, 'weighed', weighed)),

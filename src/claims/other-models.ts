@@ -13,20 +13,32 @@ import type { Stanced } from './types';
  */
 export class OtherModels {
   readonly #topics = new Map<TextPart, Map<number, Topic>>();
+  /** By its first token: a clause that names other models only, with where they stand. */
+  readonly #foreign = new Map<TextPart, Map<number, number[]>>();
 
   constructor(parts: readonly TextPart[], names: readonly NameClaim[], claimed: readonly ModelKnown[]) {
     const own = new Set(claimed.map((model) => model.ref));
     if (own.size === 0) return;
     for (const part of parts) {
-      if (part.field !== 'title') this.#topics.set(part, topicsOf(part, namedIn(part, names, own)));
+      if (part.field === 'title') continue;
+      this.#topics.set(part, topicsOf(part, namedIn(part, names, own)));
+      this.#foreign.set(part, foreignClauses(part, names, own));
     }
   }
 
   /** The claim, with its subject turned to "other" where its sentence speaks of another machine. */
   weigh<C extends Stanced>(claim: C, part: TextPart): C {
     const clause = clauseAt(part, tokenAt(part, claim.start));
-    const topic = clause && this.#topics.get(part)?.get(clause.sentence);
-    if (!clause || !topic || claim.subject === 'other') return claim;
+    if (!clause || claim.subject === 'other') return claim;
+    if (
+      this.#foreign
+        .get(part)
+        ?.get(clause.first)
+        ?.some((name) => name < claim.start)
+    )
+      return ofAnother(claim, 'other-model');
+    const topic = this.#topics.get(part)?.get(clause.sentence);
+    if (!topic) return claim;
     // Where it goes on, "it" is the other one.
     return topic === 'brings-up' && turnsBack(part, clause) ? claim : ofAnother(claim, 'other-model');
   }
@@ -45,4 +57,21 @@ function namedIn(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<s
     named.set(clause.sentence, there);
   }
   return named;
+}
+
+/** "… , the Name with zigzag to my cousin, and what is left is …": of clauses in one sentence each may have its own. */
+function foreignClauses(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<string>): Map<number, number[]> {
+  const found = new Map<number, number[]>();
+  const ownAt = new Set<number>();
+  for (const { field, of, start, stance } of names) {
+    if (field !== part.field || !('model' in of)) continue;
+    const clause = clauseAt(part, tokenAt(part, start));
+    if (!clause) continue;
+    if (own.has(of.model.ref)) ownAt.add(clause.first);
+    // "Not a Name but …" goes on about this thing.
+    else if (stance === 'says' || stance === 'guesses')
+      found.set(clause.first, [...(found.get(clause.first) ?? []), start]);
+  }
+  for (const first of ownAt) found.delete(first);
+  return found;
 }

@@ -28,6 +28,8 @@ export function partMeant(
     (one) => inClause(one) && !overlaps(one, hit) && !hits.some((other) => contains(other, one)),
   );
   const things = ofKind(hits, 'thing').filter(inClause);
+  const explained = bracketed(part, hits, hit.firstToken);
+  if (explained && !(attribute && isAbout(attribute, part, explained))) return explained;
   const continued = partContinued(part, hits, hit, clause);
   if (continued && !(attribute && isAbout(attribute, part, continued))) return continued;
   for (const noun of parts) {
@@ -52,6 +54,18 @@ function partContinued(part: TextPart, hits: readonly Hit[], hit: Hit, clause: C
     .filter((one) => one.firstToken >= before.first && one.lastToken <= before.last)
     .sort((a, b) => a.firstToken - b.firstToken)[0];
   return first?.value.kind === 'part' && first.firstToken - before.first <= 2 ? first : null;
+}
+
+const LONGEST_BRACKET = 14;
+
+/** "The table (of aluminium, 12 kg)": what stands in brackets right behind a part's noun is said of that part. */
+export function bracketed(part: TextPart, hits: readonly Hit[], token: number): Hit | null {
+  for (let i = token - 1; i >= 0 && token - i <= LONGEST_BRACKET; i--) {
+    const { kind, folded } = part.tokens[i]!;
+    if (kind === 'break' || folded === ')') return null;
+    if (folded === '(') return ofKind(hits, 'part').find((one) => one.lastToken === i - 1) ?? null;
+  }
+  return null;
 }
 
 function isAbout(attribute: AttributeKnown, part: TextPart, noun: Hit): boolean {

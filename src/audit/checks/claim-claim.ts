@@ -1,10 +1,10 @@
 import type { Stanced } from '../../claims/types';
-import { judge } from '../../identify/judge';
 import { findingTexts } from '../../text/catalogue/findings';
 import { type Apart, apartAcrossKinds } from '../across-kinds';
 import { type Assertion, assertions } from '../assertions';
 import type { AuditCase } from '../case';
 import { hold } from '../claims-held';
+import { exclude } from '../exclusion';
 import type { Finding } from '../types';
 import { allowedText, knownFact, saidEach, say } from '../words';
 import { yearsClaimed } from '../years';
@@ -28,30 +28,6 @@ export function claimClaim(auditCase: AuditCase): Finding[] {
   // Several words for the one kind ("vibrating shuttle", "long bobbins") exclude the other words once.
   const once = across.filter((one, i) => across.findIndex(({ second }) => second === one.second) === i);
   return [...findings, ...once.map(acrossKinds), ...years(auditCase)];
-}
-
-function exclude(first: Assertion, second: Assertion): boolean {
-  if (first.denied && second.denied) return false;
-  if (first.denied !== second.denied && excludesNothing(first)) return false;
-  const [says, other] = first.denied ? [second, first] : [first, second];
-  const fact = {
-    attribute: says.attribute,
-    allowed: says.allowed,
-    when: null,
-    always: true,
-    necessary: false,
-    pack: '',
-    entry: '',
-    source: null,
-  };
-  return judge({ allowed: other.allowed, denied: other.denied }, says.attribute, [fact]) === 'refutes';
-}
-
-/** "Treadle" and "without the treadle": a value that lets all others stand beside it is a thing that comes with it. */
-function excludesNothing({ attribute, allowed }: Assertion): boolean {
-  if (attribute.def.kind !== 'choice' || allowed.kind !== 'values') return false;
-  const { values } = attribute.def;
-  return [...allowed.values].every((id) => values.find((value) => value.id === id)?.excludes?.length === 0);
 }
 
 function isDecided(auditCase: AuditCase, one: Assertion): boolean {

@@ -88,7 +88,10 @@ function bySubject({ words, afterPerson }: Framed, verb: number, determiner: Wor
   const isPerson = subject === 'person' || (spokenOf && (afterPerson || word.folded === 'had'));
   if (!isPerson) return existed(words, verb) ? { to: 'other', word } : null;
   if (words[verb - 1]?.folded === 'you' || words.slice(0, verb).some(({ folded }) => folded === 'you')) return null;
-  return word.is === 'uses' || (word.is === 'takes' && determiner?.folded === 'the') ? null : { to: 'other', word };
+  const worked = words.some(({ folded }, i) => folded === 'it' && /^(?:in|on|with)$/.test(words[i - 1]?.folded ?? ''));
+  return word.is === 'uses' || (word.is === 'takes' && (determiner?.folded === 'the' || worked))
+    ? null
+    : { to: 'other', word };
 }
 
 /** "There was an alloy version." */

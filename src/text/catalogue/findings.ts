@@ -33,6 +33,8 @@ export const findingTexts = {
       `“${quote}” doesn’t hold for ${model}. What is known of its ${attribute}: ${value}.`,
     usually: (model: string, attribute: string, value: string, quote: string) =>
       `“${quote}” would be unusual for ${model}. Its ${attribute} is usually: ${value}.`,
+    bothWays: (quote: string, other: string, model: string) =>
+      `The advert says both “${quote}” and “${other}”. For ${model} only the second can be so.`,
     agrees: (model: string, quote: string) => `“${quote}” is what is known of ${model}.`,
     whichever: 'any machine that this can be',
     yes: 'yes',
