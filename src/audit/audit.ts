@@ -3,6 +3,8 @@ import type { NameClaim, Reading } from '../claims/reading';
 import { candidatesOf, identify } from '../identify/identify';
 import type { Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
+import type { Rate } from '../pack/schema/prices';
+import type { Observation } from '../price/observation';
 import type { AuditCase } from './case';
 import { checks } from './checks/index';
 import { likelyOf } from './likely';
@@ -18,7 +20,9 @@ export interface AuditOptions {
   /** What the viewer has seen: attribute ref -> a value of it (an option of `nextEvidence`), null for "can't tell". */
   answers?: Record<string, string | boolean | null>;
   /** The user's own price observations. */
-  observations?: readonly unknown[];
+  observations?: readonly Observation[];
+  /** Exchange rates that the user has typed in, beside those of the packs. */
+  rates?: readonly Rate[];
   preferences?: Record<string, unknown>;
 }
 
@@ -54,19 +58,21 @@ export function caseOf(listing: Listing, knowledge: Knowledge, options: AuditOpt
   const identified = isCovered
     ? identify({ reading, serial: serial?.claim ?? null, answers, byHand: listing.byHand }, knowledge)
     : null;
+  const candidates = identified ? candidatesOf(identified) : [];
+  const { asOf, observations = [], rates = [] } = options;
   return {
     listing,
     knowledge,
     reading,
-    asOf: options.asOf,
-    year: Number(options.asOf.slice(0, 4)),
+    asOf,
+    year: Number(asOf.slice(0, 4)),
     claimed: isItem ? reading.claimedModels : [],
     serials,
     serial,
     answers,
     identified,
-    candidates: identified ? candidatesOf(identified) : [],
-    price: priceReport(listing, reading, knowledge, options.asOf),
+    candidates,
+    price: priceReport({ listing, reading, knowledge, asOf, candidates, observations, rates }),
   };
 }
 

@@ -5,9 +5,8 @@ import { modelsMeant } from '../identify/names-heard';
 import type { Listing } from '../listing/types';
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import type { Run } from '../pack/serial-index';
-import type { StatedBand } from '../price/stated-band';
+import type { PriceCase } from './price-report';
 import type { SerialCase } from './serial-case';
-import type { PriceReport } from './types';
 
 /** All that the checks look at: one advert, what its words say, what is known, and the day of the audit. */
 export interface AuditCase {
@@ -27,7 +26,7 @@ export interface AuditCase {
   identified: Identified | null;
   /** Models and types with their probabilities, the likeliest first. */
   candidates: readonly Candidate[];
-  price: { report: PriceReport; band: StatedBand | null; model: ModelKnown | null };
+  price: PriceCase;
 }
 
 /** A model to hold claims against, with the run of the advert's serial where it is this model's. */

@@ -1,50 +1,92 @@
 import type { Reading } from '../claims/reading';
+import type { Candidate } from '../identify/identify';
 import type { Listing } from '../listing/types';
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
+import type { Rate } from '../pack/schema/prices';
+import { MOST_AMOUNT, type Observation } from '../price/observation';
+import { type PriceBand, priceBand, type SeenPrice } from '../price/price-band';
 import { convert } from '../price/rates';
-import { type StatedBand, shareBelow, statedBand } from '../price/stated-band';
-import type { PriceReport, PriceStanding } from './types';
+import { type FactorSaid, factorsSaid, gradeSaid, isPricedApart } from './price-words';
+import type { NotComparable, PriceReport, PriceSeen, PriceStanding } from './types';
+import { say } from './words';
 
 /** Outside the central 95 % it is above or below; between the band's end and there it is on the high or low side. */
 const ABOVE = 0.975;
 const HIGH_SIDE = 0.9;
+/** Where the advert names no model, a kind of thing that it is at least so likely to be is asked for. */
+const LIKELY = 0.5;
+/** So many of the prices looked at are told, those that count for most first. */
+const MOST_SEEN = 60;
 
-const NO_BAND: PriceReport = { standing: 'no-band', ratio: null, probability: null, band: null };
+const NO_BAND: PriceReport = {
+  ...{ standing: 'no-band', why: null, ratio: null, probability: null, band: null },
+  ...{ factors: [], seen: [] },
+};
 
-/** Where the price stands on the stated band of the claimed model in the stated condition. */
-export function priceReport(
-  listing: Listing,
-  reading: Reading,
-  knowledge: Knowledge,
-  asOf: string,
-): { report: PriceReport; band: StatedBand | null; model: ModelKnown | null } {
-  const model = reading.claimedModels.find((one) => knowledge.bands.has(one.ref)) ?? reading.claimedModels[0];
-  if (reading.kind !== 'item') return { report: { ...NO_BAND, standing: 'not-comparable' }, band: null, model: null };
-  if (!model) return { report: NO_BAND, band: null, model: null };
-  const band = statedBand(model.ref, gradeOf(reading, model.pack, knowledge), knowledge);
-  if (!band) return { report: NO_BAND, band: null, model };
-  const shown = {
-    low: band.low,
-    mid: round(band.mid),
-    high: band.high,
-    currency: band.currency,
-    observations: band.observations,
-    effective: band.effective,
-  };
-  const asked = comparableAmount(listing, band, knowledge, asOf);
-  if (asked === null)
-    return { report: { standing: 'not-comparable', ratio: null, probability: null, band: shown }, band, model };
-  const probability = shareBelow(band, asked);
-  const report: PriceReport = {
-    standing: standingOf(probability),
-    ratio: round(asked / band.mid),
-    probability: round(probability),
-    band: shown,
-  };
-  return { report, band, model };
+export interface PriceCase {
+  report: PriceReport;
+  band: PriceBand | null;
+  model: ModelKnown | null;
+  factors: readonly FactorSaid[];
 }
 
-function standingOf(probability: number): PriceStanding {
+export interface PriceInput {
+  listing: Listing;
+  reading: Reading;
+  knowledge: Knowledge;
+  /** ISO 8601 date. */
+  asOf: string;
+  candidates: readonly Candidate[];
+  /** The user's own observations and rates. */
+  observations: readonly Observation[];
+  rates: readonly Rate[];
+}
+
+/** Where the price stands on the band of the claimed model in the stated condition. */
+export function priceReport(input: PriceInput): PriceCase {
+  const { listing, reading, knowledge } = input;
+  if (reading.kind !== 'item') {
+    const report: PriceReport = { ...NO_BAND, standing: 'not-comparable', why: 'kind' };
+    return { report, band: null, model: null, factors: [] };
+  }
+  const models = modelsAsked(input);
+  const model = models[0];
+  if (!model) return { report: NO_BAND, band: null, model: null, factors: [] };
+  const grade = gradeSaid(reading, model.pack, knowledge);
+  const factors = factorsSaid(reading, model.pack, knowledge);
+  const apart = isPricedApart(reading, model.pack, knowledge);
+  const question = {
+    ...{ models, grade, asOf: input.asOf, own: input.observations, rates: input.rates },
+    currency: listing.price?.currency ?? null,
+  };
+  const times = factors.reduce((product, { entry }) => product * entry.times, 1);
+  // Refinished ones are held against refinished ones, if enough of those have been seen; their band needs no factor.
+  const ofApart = apart ? priceBand({ ...question, finish: 'refinished' }, knowledge) : null;
+  const band = ofApart ?? priceBand({ ...question, times: apart ? 1 : times }, knowledge);
+  if (!band) return { report: NO_BAND, band: null, model, factors };
+  const told = { factors: factors.map(factorTold), seen: seenTold(band, knowledge), band: bandTold(band) };
+  const asked = apart && !ofApart ? 'priced-apart' : comparableAmount(input, band);
+  if (typeof asked === 'string') {
+    const report: PriceReport = { ...NO_BAND, ...told, standing: 'not-comparable', why: asked };
+    return { report, band, model, factors };
+  }
+  const probability = band.share(asked);
+  const report: PriceReport = {
+    ...{ standing: standingOf(probability), why: null },
+    ...{ ratio: round(asked / band.mid), probability: round(probability), ...told },
+  };
+  return { report, band, model, factors };
+}
+
+/** The claimed model in each pack that has it, the one with a band first; without any the kind that it likely is. */
+function modelsAsked({ reading: { claimedModels }, knowledge, candidates }: PriceInput): ModelKnown[] {
+  const first = claimedModels.find((one) => knowledge.bands.has(one.ref)) ?? claimedModels[0];
+  if (first) return [first, ...claimedModels.filter((one) => one.pack !== first.pack)];
+  const likeliest = candidates[0];
+  return likeliest?.model?.isType && likeliest.probability >= LIKELY ? [likeliest.model] : [];
+}
+
+export function standingOf(probability: number): PriceStanding {
   if (probability > ABOVE) return 'above';
   if (probability > HIGH_SIDE + 1e-6) return 'high-side';
   if (probability < 1 - ABOVE) return 'below';
@@ -52,27 +94,54 @@ function standingOf(probability: number): PriceStanding {
   return 'within';
 }
 
-/** The asking price in the band's currency; null where there is none, it is a bid, or no rate is known. */
-function comparableAmount(listing: Listing, band: StatedBand, knowledge: Knowledge, asOf: string): number | null {
-  const { price } = listing;
-  if (!price || price.how === 'bid' || price.currency === null) return null;
+/** The asking price in the band's currency, or why it can't be held against it. */
+function comparableAmount(
+  { listing: { price }, knowledge, rates, asOf }: PriceInput,
+  band: PriceBand,
+): number | NotComparable {
+  if (!price) return 'no-price';
+  if (price.how === 'bid') return 'bid';
+  if (price.currency === null) return 'currency';
   const amount = Number(price.amount);
-  if (!(amount > 0) || !Number.isFinite(amount)) return null;
-  const rates = knowledge.packs.flatMap((pack) => pack.rates);
-  return convert(amount, price.currency, band.currency, rates, asOf);
+  if (!(amount > 0) || !(amount < MOST_AMOUNT)) return 'amount';
+  const known = [...rates, ...knowledge.packs.flatMap((pack) => pack.rates)];
+  return convert(amount, price.currency, band.currency, known, asOf) ?? 'no-rate';
 }
 
-/** The condition grade by the advert's words: the field for it first, then title, then text; null where none is said. */
-function gradeOf(reading: Reading, pack: string, knowledge: Knowledge): string | null {
-  const base = knowledge.packs.find((one) => one.id === pack)?.about.extends;
-  const said = reading.grades.filter(
-    (grade) => (grade.pack === pack || grade.pack === base) && grade.stance === 'says' && grade.subject === 'this',
-  );
-  for (const field of ['condition', 'details', 'title', 'description']) {
-    const here = new Set(said.filter((grade) => grade.field === field).map((grade) => grade.entry.id));
-    if (here.size === 1) return [...here][0]!;
-  }
-  return null;
+function bandTold(band: PriceBand): NonNullable<PriceReport['band']> {
+  return {
+    ...{ low: round(band.low), mid: round(band.mid), high: round(band.high) },
+    half: { low: round(band.half.low), high: round(band.half.high) },
+    ...{ currency: band.currency, kind: band.kind, grade: band.grade, askedToPaid: round(band.askedToPaid) },
+    ...{ observations: band.observations, effective: round(band.effective), stated: band.stated?.worth ?? 0 },
+  };
+}
+
+function factorTold({ pack, entry, source }: FactorSaid): PriceReport['factors'][number] {
+  return { pack, entry: entry.id, text: say(entry.label), times: entry.times, source };
+}
+
+function seenTold({ seen, model }: PriceBand, knowledge: Knowledge): PriceSeen[] {
+  const grades = knowledge.packs.find((pack) => pack.id === model.pack)?.grades ?? [];
+  return [...seen]
+    .sort((a, b) => b.counted - a.counted)
+    .slice(0, MOST_SEEN)
+    .map((one) => priceSeen(one, knowledge, (id) => grades.find((grade) => grade.id === id)));
+}
+
+function priceSeen(
+  { seen, pack, price, counted, pull, leftOut }: SeenPrice,
+  knowledge: Knowledge,
+  gradeOf: (id: string) => { label: Parameters<typeof say>[0] } | undefined,
+): PriceSeen {
+  const grade = seen.grade === undefined ? undefined : gradeOf(seen.grade);
+  return {
+    ...{ pack: pack?.id ?? null, entry: pack?.entry ?? null, source: pack?.source ?? null },
+    ...{ model: seen.model, label: knowledge.models.get(seen.model)?.label ?? seen.model },
+    ...{ kind: seen.kind, amount: seen.amount, currency: seen.currency, date: seen.date },
+    grade: grade ? say(grade.label) : (seen.grade ?? null),
+    ...{ price: price === null ? null : round(price), counted: round(counted), pull: round(pull), leftOut },
+  };
 }
 
 function round(value: number): number {

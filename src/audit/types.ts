@@ -1,5 +1,6 @@
 import type { Kind, Quote, Stance, TextField } from '../claims/types';
 import type { FieldName, FieldNote, Price } from '../listing/types';
+import type { LeftOut } from '../price/comparable';
 
 export type CheckId =
   | 'serial-model'
@@ -136,8 +137,48 @@ export interface NextEvidence {
 
 export type PriceStanding = 'below' | 'low-side' | 'within' | 'high-side' | 'above' | 'not-comparable' | 'no-band';
 
+/** Why a price is not held against a band. */
+export type NotComparable =
+  /** no single thing of that kind is on sale: a part, a lot, a wish */
+  | 'kind'
+  | 'no-price'
+  /** the start or the state of an auction */
+  | 'bid'
+  /** which currency is meant can't be settled */
+  | 'currency'
+  | 'no-rate'
+  /** nothing that is a price: nought, or beyond all measure */
+  | 'amount'
+  /** refinished ones and the like have prices of their own */
+  | 'priced-apart';
+
+/** A price on record, and what it counted for. */
+export interface PriceSeen {
+  /** The pack and entry that has it; null: the user's own. */
+  pack: string | null;
+  entry: string | null;
+  source: string | null;
+  model: string;
+  label: string;
+  kind: 'asked' | 'paid';
+  amount: number;
+  currency: string;
+  date: string;
+  /** In words. */
+  grade: string | null;
+  /** In today's money and the band's currency, made like the thing in question; null where it was left out. */
+  price: number | null;
+  /** 0 to 1. */
+  counted: number;
+  /** By what it multiplies the band's middle. */
+  pull: number;
+  leftOut: LeftOut | null;
+}
+
 export interface PriceReport {
   standing: PriceStanding;
+  /** Why it is not comparable, or null. */
+  why: NotComparable | null;
   /** Asked / mid, or null. */
   ratio: number | null;
   /** The probability that such a thing costs no more than this one, by the band; null without one. */
@@ -146,10 +187,23 @@ export interface PriceReport {
     low: number;
     mid: number;
     high: number;
+    /** The middle half. */
+    half: { low: number; high: number };
     currency: string;
+    /** Whether it is of prices asked or paid, and how many times what is paid is asked. */
+    kind: 'asked' | 'paid';
+    askedToPaid: number;
+    /** The grade's id that it is for, or null. */
+    grade: string | null;
+    /** How many prices were counted; how many all that stands behind it is worth, and how many of those the pack's word. */
     observations: number;
     effective: number;
+    stated: number;
   } | null;
+  /** What the price depends on by the packs, as far as the advert says so; the band has been multiplied by it. */
+  factors: { pack: string; entry: string; text: string; times: number; source: string | null }[];
+  /** Prices that were looked at, those that count for most first; 60 at most. */
+  seen: PriceSeen[];
 }
 
 /** The audit as JSON: a contract, see DEVELOPERS.md. */

@@ -1,6 +1,7 @@
 import type { Audit, Finding, Known, Standing } from '../audit/types';
 import type { Knowledge } from '../pack/knowledge';
 import { cli } from '../text/catalogue/cli';
+import { priceTexts } from '../text/catalogue/prices';
 import { beside, hanging, widthOf, wrap } from './layout';
 import { likelyText, settleText } from './likely-text';
 import { printable } from './printable';
@@ -109,13 +110,15 @@ function asksOf(audit: Audit, width: number): string[] {
 }
 
 function priceOf(audit: Audit, width: number): string[] {
-  const { standing, ratio, band } = audit.price;
+  const { standing, why, ratio, band, factors } = audit.price;
   if (!audit.listing.price && !band) return [];
-  const sentences: string[] = [texts.price.standings[standing]];
+  const sentences: string[] = [why ? priceTexts.why[why] : texts.price.standings[standing]];
   if (band) {
     sentences.push(texts.price.band(money(band.low), money(band.mid), money(band.high), band.currency));
+    sentences.push(texts.price.half(money(band.half.low), money(band.half.high)), texts.price.of[band.kind]);
     if (ratio !== null) sentences.push(texts.price.ratio(ratio.toFixed(2)));
     sentences.push(texts.price.stands(band.observations, String(Number(band.effective.toFixed(1)))));
+    sentences.push(...factors.map(({ text, times }) => priceTexts.factor(printable(text), String(times))));
   }
   return [texts.price.heading, '-'.repeat(texts.price.heading.length), ...wrap(sentences.join(' '), width)];
 }

@@ -3,7 +3,7 @@ import type { About } from './schema/about';
 import type { Attribute } from './schema/attributes';
 import type { Family, Model, When } from './schema/models';
 import type { Photograph, Term } from './schema/photographs';
-import type { Band, Grade, Rate } from './schema/prices';
+import type { Band, Factor, Grade, PackObservation, Rate, Series } from './schema/prices';
 import type { Caution, Wording } from './schema/wording';
 import type { SerialIndex } from './serial-index';
 
@@ -71,6 +71,16 @@ export interface BandKnown {
   source: string | null;
 }
 
+/** A price that a pack has on record. */
+export interface PackPrice {
+  pack: string;
+  entry: string;
+  /** packId/modelId */
+  model: string;
+  def: PackObservation;
+  source: string | null;
+}
+
 /** What a phrase of some pack stands for. */
 export type Meaning =
   | { kind: 'value'; pack: string; attribute: AttributeKnown; value: string | boolean }
@@ -79,6 +89,7 @@ export type Meaning =
   | { kind: 'unless'; pack: string; entry: Wording }
   | { kind: 'caution'; pack: string; entry: Caution }
   | { kind: 'grade'; pack: string; entry: Grade }
+  | { kind: 'factor'; pack: string; entry: Factor }
   | { kind: 'place'; pack: string; place: string }
   | { kind: 'fit'; pack: string; model: ModelKnown; part: string }
   | { kind: 'thing'; pack: string }
@@ -110,6 +121,9 @@ export interface PackKnown {
   terms: Term[];
   grades: Grade[];
   rates: Rate[];
+  /** Price indices and weekly wages. */
+  index: Series[];
+  wages: Series[];
   sealedBy: string | null;
 }
 
@@ -128,4 +142,6 @@ export interface Knowledge {
   readonly nameList: readonly NameKnown[];
   readonly serials: SerialIndex;
   readonly bands: ReadonlyMap<string, readonly BandKnown[]>;
+  /** Prices on record, by model ref. */
+  readonly prices: ReadonlyMap<string, readonly PackPrice[]>;
 }

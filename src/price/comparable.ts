@@ -1,24 +1,16 @@
 import type { Rate } from '../pack/schema/prices';
+import { yearsBetween } from './dates';
+import { MOST_AMOUNT, type Observation } from './observation';
 import type { Comparable } from './posterior-band';
-import { convert } from './rates';
+import { convertNear } from './rates';
 import { inMoneyOf, type Points } from './series';
-
-/** A price that somebody saw. */
-export interface Observation {
-  /** packId/modelId */
-  model: string;
-  kind: 'asked' | 'paid';
-  amount: number;
-  currency: string;
-  /** ISO 8601, as far as it is known: a year, a month or a day. */
-  date: string;
-  grade?: string | undefined;
-  finish?: 'plain' | 'refinished' | undefined;
-}
 
 /** What prices are to be compared with. */
 export interface Wanted {
-  model: string;
+  /** The model, by its refs in every pack that has it. */
+  models: ReadonlySet<string>;
+  /** Where it is a brand-free type: the models that are of it. */
+  members: ReadonlySet<string>;
   grade: string | null;
   finish: 'plain' | 'refinished';
   currency: string;
@@ -43,9 +35,11 @@ const HALF_LIFE = { indexed: 8, plain: 4 };
 const OTHER_GRADE = 0.5;
 /** No grade said. */
 const NO_GRADE = 0.7;
-/** A sister model, brought to this one in the same way. */
-const SISTER = 0.3;
-/** Below this an observation is left out rather than counted. */
+/** A sister model, brought to this one in the same way, or a model of the type in question. */
+const SISTER = 0.1;
+/** Something is missing from it. */
+const INCOMPLETE = 0.5;
+/** However old it is, an observation counts for so much at least. */
 const LEAST = 0.01;
 
 /**
@@ -57,11 +51,11 @@ export function comparable(
   wanted: Wanted,
   known: PriceKnowledge,
 ): Comparable | { leftOut: LeftOut } {
-  if (!(seen.amount > 0) || !Number.isFinite(seen.amount)) return { leftOut: 'amount' };
+  if (!(seen.amount > 0) || !(seen.amount < MOST_AMOUNT)) return { leftOut: 'amount' };
   if (seen.date > wanted.asOf) return { leftOut: 'future' };
   // A repainted machine is another thing to buy than a plain one.
   if ((seen.finish ?? 'plain') !== wanted.finish) return { leftOut: 'finish' };
-  const converted = convert(seen.amount, seen.currency, wanted.currency, known.rates, seen.date);
+  const converted = convertNear(seen.amount, seen.currency, wanted.currency, known.rates, seen.date);
   if (converted === null) return { leftOut: 'no-rate' };
   const likened = likeness(seen, wanted, known);
   if ('leftOut' in likened) return likened;
@@ -76,23 +70,26 @@ function likeness(
   wanted: Wanted,
   { mid }: PriceKnowledge,
 ): { times: number; weight: number } | { leftOut: LeftOut } {
+  const sameModel = wanted.models.has(seen.model);
+  const sameGrade = seen.grade === undefined || seen.grade === wanted.grade;
+  const weight =
+    (sameModel ? 1 : SISTER) *
+    (sameGrade ? 1 : OTHER_GRADE) *
+    (seen.grade === undefined ? NO_GRADE : 1) *
+    (seen.complete === false ? INCOMPLETE : 1);
+  // A type's price is whatever its models' are; and where no grade is asked for, any of them is an answer.
+  const likeAsItIs = (sameModel || wanted.members.has(seen.model)) && (sameGrade || wanted.grade === null);
+  if (likeAsItIs) return { times: 1, weight };
   const grade = seen.grade ?? wanted.grade;
-  const sameModel = seen.model === wanted.model;
-  const sameGrade = grade === wanted.grade;
-  const weight = (sameModel ? 1 : SISTER) * (sameGrade ? 1 : OTHER_GRADE) * (seen.grade === undefined ? NO_GRADE : 1);
-  if (sameModel && sameGrade) return { times: 1, weight };
-  const [here, there] = [mid(wanted.model, wanted.grade), mid(seen.model, grade)];
+  const [here, there] = [first([...wanted.models], (model) => mid(model, wanted.grade)), mid(seen.model, grade)];
   if (here !== null && there !== null) return { times: here / there, weight };
   return { leftOut: sameModel ? 'another-grade' : 'another-model' };
 }
 
-/** Whole and broken years between two dates; a date known by its year or month alone stands at the middle of it. */
-function yearsBetween(from: string, to: string): number {
-  return yearOf(to) - yearOf(from);
-}
-
-function yearOf(date: string): number {
-  const [year, month, day] = date.split('-').map(Number);
-  if (month === undefined) return year! + 0.5;
-  return year! + (month - 1) / 12 + (day === undefined ? 0.5 / 12 : (day - 1) / 365.25);
+function first<T, R>(all: readonly T[], of: (one: T) => R | null): R | null {
+  for (const one of all) {
+    const found = of(one);
+    if (found !== null) return found;
+  }
+  return null;
 }

@@ -67,15 +67,23 @@ function backwards(r: readonly number[][], b: ArrayLike<number>): number[] {
   return x;
 }
 
-/** The length of R's inverse transposed times x, squared: x' (R'R)^-1 x, the leverage of a row x. */
-export function leverage(r: readonly number[][], x: readonly number[]): number {
+/** The solution of R' z = x, from the first row down. */
+function forwards(r: readonly number[][], x: readonly number[]): number[] {
   const z = new Array<number>(r.length).fill(0);
-  let square = 0;
   for (let i = 0; i < r.length; i++) {
     let sum = x[i]!;
     for (let j = 0; j < i; j++) sum -= r[j]![i]! * z[j]!;
     z[i] = sum / r[i]![i]!;
-    square += z[i]! * z[i]!;
   }
-  return square;
+  return z;
+}
+
+/** x' (R'R)^-1 x, the leverage of a row x. */
+export function leverage(r: readonly number[][], x: readonly number[]): number {
+  return forwards(r, x).reduce((sum, value) => sum + value * value, 0);
+}
+
+/** (R'R)^-1 x: which way the coefficients go where y grows at the row x. */
+export function solveTwice(r: readonly number[][], x: readonly number[]): number[] {
+  return backwards(r, forwards(r, x));
 }

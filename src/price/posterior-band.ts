@@ -1,4 +1,5 @@
 import { type Posterior, type Prior, posterior, predictive, quantileOf, shareBelowOf } from './conjugate';
+import { median } from './median';
 import { robustStart } from './robust-start';
 import { keptAt, outlierWeights } from './robust-weights';
 import { studentQuantile } from './student-t';
@@ -37,6 +38,11 @@ const FREEDOM = 5;
 const PAID_BELOW_ASKED = Math.log(0.9);
 /** How many observations that is worth. */
 const OFFSET_WORTH = 4;
+/**
+ * Where nothing is known but what was seen: how far prices of one kind of thing spread, as a standard deviation of their
+ * logarithm (80 of 100 within a factor of 1.8 either way; common practice, no source), and how sure that is.
+ */
+const UNKNOWN = { spread: 0.46, freedom: 2 };
 const ROUNDS = 12;
 const SETTLED = 1e-4;
 
@@ -60,11 +66,42 @@ export function priorOf({ worth, kind }: Before, scale: TwoSided): Prior {
 export function updated(
   before: Before,
   observations: readonly Comparable[],
-  options: { robust?: boolean } = {},
+  options: { robust?: boolean | undefined } = {},
 ): PosteriorBand {
   const scale = twoSided(before);
-  const prior = priorOf(before, scale);
-  const rows = observations.map(({ kind }) => rowOf(kind, before.kind));
+  return settled(observations, { scale, prior: priorOf(before, scale), kind: before.kind }, options);
+}
+
+/**
+ * The band of what was seen alone, where no band is stated: a wide one, however alike the first few prices are.
+ * @param observations at least one; which of asked and paid there is more of decides what the band is of
+ */
+export function seenAlone(
+  observations: readonly Comparable[],
+  options: { robust?: boolean | undefined } = {},
+): PosteriorBand {
+  const asked = observations.filter((one) => one.kind === 'asked').length;
+  const kind = asked * 2 >= observations.length ? 'asked' : 'paid';
+  // Logarithms counted from the median of what was seen: only where the scale begins, it weighs nothing.
+  const scale = { middle: Math.log(median(observations.map(({ price }) => price))), below: 1, above: 1 };
+  const offset = kind === 'asked' ? PAID_BELOW_ASKED : -PAID_BELOW_ASKED;
+  const { spread, freedom } = UNKNOWN;
+  const prior = { means: [0, offset], worth: [0, OFFSET_WORTH], freedom, variance: spread ** 2 };
+  return settled(observations, { scale, prior, kind }, options);
+}
+
+interface Start {
+  scale: TwoSided;
+  prior: Prior;
+  kind: 'asked' | 'paid';
+}
+
+function settled(
+  observations: readonly Comparable[],
+  { scale, prior, kind: own }: Start,
+  options: { robust?: boolean | undefined },
+): PosteriorBand {
+  const rows = observations.map(({ kind }) => rowOf(kind, own));
   const even = observations.map(({ price }) => toEven(price, scale));
   const given = observations.map(({ weight }) => weight);
   const robust = options.robust !== false && rows.length > 0;
@@ -78,7 +115,7 @@ export function updated(
     found = solved(prior, rows, even, counted);
     if (moved < SETTLED) break;
   }
-  return { scale, posterior: found, kind: before.kind, counted };
+  return { scale, posterior: found, kind: own, counted };
 }
 
 function firstWeights(
@@ -99,13 +136,13 @@ function solved(
   weights: readonly number[],
 ): Posterior {
   const found = posterior(prior, rows, even, weights);
-  // Every coefficient has a prior worth above zero, so that nothing is left undetermined.
-  if (!found) throw new Error('a prior with no worth');
+  // A price that nothing is known of before has been seen at least once, so that nothing is left undetermined.
+  if (!found) throw new Error('neither a prior nor an observation');
   return found;
 }
 
 /** A price of the band's own kind, or of the other, with the offset between them. */
-function rowOf(kind: 'asked' | 'paid', own: 'asked' | 'paid'): number[] {
+export function rowOf(kind: 'asked' | 'paid', own: 'asked' | 'paid'): number[] {
   return [1, kind === own ? 0 : 1];
 }
 

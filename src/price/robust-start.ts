@@ -1,4 +1,5 @@
 import type { Prior } from './conjugate';
+import { median } from './median';
 
 /** The median absolute deviation of a normal distribution, in standard deviations. */
 const NORMAL_MAD = 0.6744897501960817;
@@ -16,10 +17,4 @@ export function robustStart(prior: Prior, even: readonly number[]): { at: number
   const points = [...even, ...PRIOR_POINTS.map((point) => prior.means[0]! + point * spread)];
   const at = median(points);
   return { at, scale: Math.max(median(points.map((point) => Math.abs(point - at))) / NORMAL_MAD, spread / 4) };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }

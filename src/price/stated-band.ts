@@ -1,15 +1,16 @@
 import type { BandKnown, Knowledge } from '../pack/knowledge';
-import { NORMAL_90, normalCdf } from './normal';
 
-/** A predictive price distribution: log-normal on either side of its median, low to high the central 80 %. */
+/** What a pack says that such a thing costs: low to high holds the central 80 %, mid is the median. */
 export interface StatedBand {
   low: number;
   mid: number;
   high: number;
   currency: string;
-  /** How many real observations stand behind it; none yet: the pack's word is worth `effective` of them. */
-  observations: number;
-  effective: number;
+  kind: 'asked' | 'paid';
+  /** How many observations the pack's word is worth. */
+  worth: number;
+  /** Of when its prices are, ISO 8601. */
+  date: string;
   /** The pack's entries that were used. */
   from: BandKnown[];
   /** The grade it is for, or null where the advert's grade isn't known. */
@@ -51,16 +52,10 @@ function merged(bands: readonly BandKnown[], grade: string | null): StatedBand |
     mid: only ?? Math.sqrt(low * high),
     high,
     currency,
-    observations: 0,
-    effective: used.reduce((sum, band) => sum + (band.def.weight ?? 1), 0),
+    kind: used[0]!.def.kind ?? 'paid',
+    worth: used.reduce((sum, band) => sum + (band.def.weight ?? 1), 0),
+    date: used[0]!.def.date,
     from: used,
     grade,
   };
-}
-
-/** The probability that such a thing costs no more than `amount` (in the band's currency, above zero). */
-export function shareBelow(band: StatedBand, amount: number): number {
-  const side = amount >= band.mid ? Math.log(band.high / band.mid) : Math.log(band.mid / band.low);
-  const sigma = Math.max(side, 1e-6) / NORMAL_90;
-  return normalCdf(Math.log(amount / band.mid) / sigma);
 }

@@ -1,13 +1,15 @@
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import { moneyText } from '../money-text';
-import type { Finding, Standing } from '../types';
-import { say } from '../words';
+import type { Finding, Known, Standing } from '../types';
+import { saidOf, say } from '../words';
 
 const texts = findingTexts.price;
 
 /** Where the asking price stands on the band of such a thing in such a condition. A price is never disproved. */
-export function price({ price: { report, band, model }, listing, knowledge }: AuditCase): Finding[] {
+export function price(auditCase: AuditCase): Finding[] {
+  const { report, band, model, factors } = auditCase.price;
+  const { listing } = auditCase;
   const text = {
     above: texts.above,
     'high-side': texts.highSide,
@@ -17,28 +19,39 @@ export function price({ price: { report, band, model }, listing, knowledge }: Au
     'not-comparable': null,
     'no-band': null,
   }[report.standing];
-  if (!text || !band || !model || !listing.price) return [];
+  if (!text || !band || !model || !listing.price || report.ratio === null) return [];
   const standing: Standing = report.standing === 'within' ? 'agrees' : 'caution';
-  const { def, pack, entry, source } = band.from[0]!;
-  const grade = knowledge.packs.find((one) => one.id === pack)?.grades.find((one) => one.id === band.grade);
-  const money = (amount: number): string => moneyText(String(Math.round(amount)), band.currency);
+  const middle = moneyText(String(Math.round(band.mid)), band.currency);
+  const price = { field: 'price' as const, quote: listing.priceText, start: 0, end: listing.priceText.length };
   return [
     {
       id: 'price',
       check: 'price',
       standing,
       attribute: null,
-      said: [{ field: 'price', quote: listing.priceText, start: 0, end: listing.priceText.length }],
-      known: [
-        {
-          pack,
-          entry,
-          text: texts.known(model.label, grade ? say(grade.label) : '', money(band.low), money(band.high), def.date),
-          source,
-        },
-      ],
-      text: text(listing.priceText, model.label),
+      said: [price, ...factors.map(({ said }) => saidOf(said))],
+      known: [bandKnown(auditCase.price, auditCase), ...factors.map(factorKnown)],
+      text: text(listing.priceText, model.label, texts.ratio(report.ratio, middle)),
       ask: null,
     },
   ];
+}
+
+/** The band in words, and how much stands behind it. */
+function bandKnown({ band, model }: AuditCase['price'], { knowledge }: AuditCase): Known {
+  const { stated, grade: id, kind, observations, low, high, currency } = band!;
+  const from = stated?.from[0];
+  const grade = knowledge.packs.find((one) => one.id === model!.pack)?.grades.find((one) => one.id === id);
+  const money = (amount: number): string => moneyText(String(Math.round(amount)), currency);
+  const behind = texts.behind(stated ? Math.round(stated.worth) : 0, stated?.date ?? '', observations);
+  return {
+    pack: from?.pack ?? model!.pack,
+    entry: from?.entry ?? model!.id,
+    text: `${texts.known[kind](model!.label, grade ? say(grade.label) : '', money(low), money(high))} ${behind}`,
+    source: from?.source ?? null,
+  };
+}
+
+function factorKnown({ pack, entry, source }: AuditCase['price']['factors'][number]): Known {
+  return { pack, entry: entry.id, text: texts.factor(say(entry.label), String(entry.times)), source };
 }

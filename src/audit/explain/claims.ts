@@ -25,6 +25,7 @@ export type Claim =
   | { what: 'fit'; claim: FitClaim; models: string[] }
   | { what: 'serial'; claim: SerialClaim }
   | { what: 'grade'; claim: Reading['grades'][number] }
+  | { what: 'factor'; claim: Reading['factors'][number] }
   | { what: 'caution'; claim: Reading['cautions'][number] };
 
 /** All that was claimed, whatever came of it. */
@@ -43,6 +44,7 @@ export function claimsOf(reading: Reading): Claim[] {
     ...fits(reading.fitting),
     ...tagged('serial', reading.serials),
     ...tagged('grade', reading.grades),
+    ...tagged('factor', reading.factors),
     ...tagged('caution', reading.cautions),
   ];
 }
@@ -72,6 +74,7 @@ export function packOf({ what, claim }: Claim): string | null {
     case 'wording':
     case 'place':
     case 'grade':
+    case 'factor':
     case 'caution':
       return claim.pack;
     default:

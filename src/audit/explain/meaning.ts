@@ -38,6 +38,8 @@ export function meansOf(one: Claim, knowledge: Knowledge): string {
       return texts.serial(claim.normal);
     case 'grade':
       return texts.grade(say(claim.entry.label));
+    case 'factor':
+      return texts.factor(say(claim.entry.label));
     case 'caution':
       return texts.caution(claim.entry.id);
   }
@@ -57,6 +59,8 @@ export function meaningText(meaning: Meaning, knowledge: Knowledge): string {
       return texts.caution(meaning.entry.id);
     case 'grade':
       return texts.grade(say(meaning.entry.label));
+    case 'factor':
+      return texts.factor(say(meaning.entry.label));
     case 'place':
       return texts.place(meaning.place);
     case 'fit':

@@ -42,6 +42,7 @@ export type Reason =
   | 'named-only'
   | 'maker-named'
   | 'grades'
+  | 'factors'
   | 'a-term'
   | 'shows-thing'
   | 'shows-part'

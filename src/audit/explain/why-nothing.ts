@@ -14,13 +14,14 @@ const LOOKED_AT: Partial<Record<AuditCase['reading']['kind'], ReadonlySet<Claim[
   lot: new Set<Claim['what']>(['caution']),
 };
 
-/** Why no finding rests on a claim; for names, serials and grades what they are good for besides. */
+/** Why no finding rests on a claim; for names, serials, grades and factors what they are good for besides. */
 export function whyNothing(one: Claim, auditCase: AuditCase): Reason {
   const { kind } = auditCase.reading;
   if (one.what === 'name') return aName(one, auditCase);
   const byStance = 'stance' in one.claim ? notHeld(one.claim, one.what) : null;
   if (byStance) return byStance;
   if (one.what === 'grade') return 'grades';
+  if (one.what === 'factor') return 'factors';
   if (kind !== 'item' && !LOOKED_AT[kind]?.has(one.what)) return 'advert-kind';
   switch (one.what) {
     case 'value':

@@ -7,6 +7,7 @@ import type {
   Knowledge,
   ModelKnown,
   NameKnown,
+  PackPrice,
   PhraseKnown,
 } from '../knowledge';
 import type { PackParts } from '../parts';
@@ -38,6 +39,7 @@ class KnownTogether implements Knowledge {
   #nameList: readonly NameKnown[] | null = null;
   #attributes: ReadonlyMap<string, AttributeKnown> | null = null;
   #bands: ReadonlyMap<string, readonly BandKnown[]> | null = null;
+  #prices: ReadonlyMap<string, readonly PackPrice[]> | null = null;
 
   constructor(packs: readonly PackParts[], seals: ReadonlyMap<string, string>) {
     const scopes = packs.map((parts) => new Scope(parts, this, seals.get(parts.about.id) ?? null));
@@ -85,6 +87,11 @@ class KnownTogether implements Knowledge {
     this.#bands ??= bandsOf(this.packs, this.models);
     return this.#bands;
   }
+
+  get prices(): ReadonlyMap<string, readonly PackPrice[]> {
+    this.#prices ??= pricesOf(this.packs, this.models);
+    return this.#prices;
+  }
 }
 
 function attributesOf(packs: readonly Scope[]): Map<string, AttributeKnown> {
@@ -101,11 +108,24 @@ function bandsOf(packs: readonly Scope[], models: ReadonlyMap<string, ModelKnown
   const bands = new Map<string, BandKnown[]>();
   for (const scope of packs)
     scope.parts.rest.prices?.bands?.forEach((def, index) => {
-      const ref = scope.ref(def.model, models);
-      const band: BandKnown = { pack: scope.id, entry: `band-${index + 1}`, def, source: scope.citation(def.source) };
-      const there = bands.get(ref);
-      if (there) there.push(band);
-      else bands.set(ref, [band]);
+      const entry = `band-${index + 1}`;
+      push(bands, scope.ref(def.model, models), { pack: scope.id, entry, def, source: scope.citation(def.source) });
     });
   return bands;
+}
+
+function pricesOf(packs: readonly Scope[], models: ReadonlyMap<string, ModelKnown>): Map<string, PackPrice[]> {
+  const prices = new Map<string, PackPrice[]>();
+  for (const scope of packs)
+    scope.parts.rest.prices?.observations?.forEach((def, index) => {
+      const [entry, model] = [`observation-${index + 1}`, scope.ref(def.model, models)];
+      push(prices, model, { pack: scope.id, entry, model, def, source: scope.citation(def.source) });
+    });
+  return prices;
+}
+
+function push<T>(lists: Map<string, T[]>, key: string, value: T): void {
+  const there = lists.get(key);
+  if (there) there.push(value);
+  else lists.set(key, [value]);
 }

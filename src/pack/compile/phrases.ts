@@ -9,7 +9,7 @@ import { Dictionary } from '../serials/dictionary';
 /** Kept as numbers: only ever append. */
 const KINDS: readonly Meaning['kind'][] = [
   ...(['thing', 'part', 'not-thing', 'value', 'measured', 'wording', 'unless', 'caution', 'grade', 'place'] as const),
-  'fit',
+  ...(['fit', 'factor'] as const),
 ];
 
 /** Every phrase of a pack, with the place in the pack of what it stands for. */
@@ -50,6 +50,7 @@ export function phrasesOf(pack: Pack): PhraseTable {
   });
   pack.cautions?.forEach((entry, i) => void add(entry.words, 'caution', i));
   pack.prices?.grades?.forEach((entry, i) => void add(entry.words, 'grade', i));
+  pack.prices?.factors?.forEach((entry, i) => void add(entry.words, 'factor', i));
   const places = placesOf(pack);
   places.forEach((text, i) => void add([{ text, lang: 'und' }], 'place', i));
   [...(pack.models ?? []), ...(pack.types ?? [])].forEach((def, i) => {
@@ -112,6 +113,8 @@ function meaningAt(number: number, { phrases, about, rest, models }: PackParts, 
       return { kind, pack, entry: rest.cautions![place]! };
     case 'grade':
       return { kind, pack, entry: rest.prices!.grades![place]! };
+    case 'factor':
+      return { kind, pack, entry: rest.prices!.factors![place]! };
     case 'place':
       return { kind, pack, place: phrases.places[place]! };
     case 'fit': {

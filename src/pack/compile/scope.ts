@@ -44,6 +44,14 @@ export class Scope implements PackKnown {
     return this.parts.rest.prices?.rates ?? [];
   }
 
+  get index(): PackKnown['index'] {
+    return this.parts.rest.prices?.index ?? [];
+  }
+
+  get wages(): PackKnown['wages'] {
+    return this.parts.rest.prices?.wages ?? [];
+  }
+
   /** Its own grades, then those of the packs that it extends, from near to far. */
   get grades(): PackKnown['grades'] {
     const grades: PackKnown['grades'] = [];

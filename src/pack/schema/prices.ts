@@ -22,6 +22,7 @@ export const Band = entry({
   date: PartialDate,
   /** How many observations it is worth. */
   weight: z.optional(Positive),
+  /** Of prices asked or paid; paid where left out. */
   kind: z.optional(z.enum(['asked', 'paid'])),
   source: z.optional(Id),
 });
@@ -47,6 +48,7 @@ export const PackObservation = entry({
   finish: z.optional(z.enum(['plain', 'refinished'])),
   place: z.optional(Text),
   seller: z.optional(z.enum(['private', 'trade'])),
+  note: z.optional(Text),
   source: z.optional(Id),
 });
 
@@ -79,5 +81,8 @@ export const Prices = entry({
 
 export type Grade = z.infer<typeof Grade>;
 export type Band = z.infer<typeof Band>;
+export type Factor = z.infer<typeof Factor>;
+export type PackObservation = z.infer<typeof PackObservation>;
+export type Series = z.infer<typeof Series>;
 export type Rate = z.infer<typeof Rate>;
 export type Prices = z.infer<typeof Prices>;

@@ -30,6 +30,8 @@ export const Wording = entry({
   never: z.optional(LocalText),
   /** Longer phrases in which the words mean something else: "rare colour". */
   unless: z.optional(list(Phrase)),
+  /** Such ones are priced apart from those of which it isn't said: their prices can't be compared. */
+  pricedApart: z.optional(z.boolean()),
   ask: z.optional(LocalText),
   explain: z.optional(LocalText),
   source: z.optional(Id),

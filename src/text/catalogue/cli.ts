@@ -111,10 +111,12 @@ export const cli = {
       band: (low: string, mid: string, high: string, currency: string) =>
         `Eight in ten such sales lie between ${low} and ${high} ${currency}, half of them below ${mid}.`,
       ratio: (ratio: string) => `The price is ${ratio} times the middle.`,
+      half: (low: string, high: string) => `The middle half: ${low} to ${high}.`,
+      of: { asked: 'It is of prices asked.', paid: 'It is of prices paid; asked is more.' },
       stands: (observations: number, effective: string) =>
         observations === 0
           ? `The band is as the pack states it, worth as much as ${effective} observed sales.`
-          : `Behind the band: ${observations} ${observations === 1 ? 'observation' : 'observations'}, worth ${effective}.`,
+          : `Behind the band: ${observations} ${observations === 1 ? 'observation' : 'observations'}; all that is known is worth ${effective}.`,
     },
     pack: (id: string, edition: number, sealedBy: string | null) =>
       `${id}, edition ${edition} (${sealedBy ? `sealed by ${sealedBy}` : 'not sealed'})`,

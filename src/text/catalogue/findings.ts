@@ -96,14 +96,30 @@ export const findingTexts = {
     ask: 'How do you know when it was made? Could you send a photo of the serial number?',
   },
   price: {
-    known: (label: string, grade: string, low: string, high: string, date: string) =>
-      `${label}${grade ? `, ${grade}` : ''}: 80 of 100 go for ${low} to ${high} (${date}).`,
-    above: (price: string, label: string) => `${price} is above what ${label} goes for.`,
-    highSide: (price: string, label: string) => `${price} is on the high side for ${label}.`,
-    within: (price: string, label: string) => `${price} is within what ${label} usually goes for.`,
-    lowSide: (price: string, label: string) => `${price} is on the low side for ${label}.`,
-    below: (price: string, label: string) =>
-      `${price} is far below what ${label} goes for. See it before paying, and ask why.`,
+    known: {
+      asked: (label: string, grade: string, low: string, high: string) =>
+        `${label}${grade ? `, ${grade}` : ''}: 80 of 100 are offered at ${low} to ${high}.`,
+      paid: (label: string, grade: string, low: string, high: string) =>
+        `${label}${grade ? `, ${grade}` : ''}: 80 of 100 go for ${low} to ${high}.`,
+    },
+    behind: (stated: number, date: string, seen: number) => {
+      const prices = (n: number) => `${n} ${n === 1 ? 'price' : 'prices'}`;
+      if (stated === 0) return `Behind it: ${prices(seen)} seen, and no pack’s word.`;
+      if (seen === 0) return `Behind it: the pack’s word of ${date}, worth ${prices(stated)}.`;
+      return `Behind it: the pack’s word of ${date}, worth ${prices(stated)}, and ${prices(seen)} seen.`;
+    },
+    ratio: (ratio: number, middle: string) =>
+      ratio > 0.95 && ratio < 1.05
+        ? `about the middle, ${middle}`
+        : `${ratio.toFixed(ratio < 0.1 ? 2 : 1)} times the middle, ${middle}`,
+    factor: (label: string, times: string) => `${label}: ${times} times the price. The band counts that in.`,
+    above: (price: string, label: string, ratio: string) => `${price} is above what ${label} goes for: ${ratio}.`,
+    highSide: (price: string, label: string, ratio: string) => `${price} is on the high side for ${label}: ${ratio}.`,
+    within: (price: string, label: string, ratio: string) =>
+      `${price} is within what ${label} usually goes for: ${ratio}.`,
+    lowSide: (price: string, label: string, ratio: string) => `${price} is on the low side for ${label}: ${ratio}.`,
+    below: (price: string, label: string, ratio: string) =>
+      `${price} is far below what ${label} goes for: ${ratio}. See it before paying, pay nothing ahead, and ask why.`,
   },
   wording: {
     never: (quote: string, why: string) => `“${quote}” doesn’t hold: ${why}`,

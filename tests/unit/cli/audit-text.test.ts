@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Audit, Finding } from '../../../src/audit/types';
+import type { Audit, Finding, PriceReport } from '../../../src/audit/types';
 import { auditText } from '../../../src/cli/audit-text';
 import { widthOf } from '../../../src/cli/layout';
 
@@ -14,6 +14,15 @@ const finding = (over: Partial<Finding>): Finding => ({
   ask: 'Does a magnet stick to the bed?',
   ...over,
 });
+
+const NO_BAND: PriceReport = {
+  ...{ standing: 'no-band', why: null, ratio: null, probability: null, band: null },
+  ...{ factors: [], seen: [] },
+};
+const BAND: PriceReport['band'] = {
+  ...{ low: 80, mid: 140.5, high: 260, half: { low: 110, high: 185 }, currency: 'GBP', kind: 'asked', grade: null },
+  ...{ askedToPaid: 1.1, observations: 7, effective: 4.25, stated: 3 },
+};
 
 const auditOf = (over: Partial<Audit> = {}): Audit => ({
   schema: 1,
@@ -36,7 +45,7 @@ const auditOf = (over: Partial<Audit> = {}): Audit => ({
   likely: [],
   findings: [finding({})],
   nextEvidence: [],
-  price: { standing: 'no-band', ratio: null, probability: null, band: null },
+  price: NO_BAND,
   packs: [{ id: 'p', edition: 3, sealedBy: null }],
   ...over,
 });
@@ -106,11 +115,19 @@ describe('an audit as text', () => {
   });
 
   it('shows a band with what stands behind it', () => {
-    const band = { low: 80, mid: 140.5, high: 260, currency: 'GBP', observations: 7, effective: 4.25 };
-    const out = text({ price: { standing: 'above', ratio: 2.5, probability: 0.97, band } }).replace(/\s+/g, ' ');
+    const factors = [{ pack: 'p', entry: 'f', text: 'without its pedal', times: 0.8, source: null }];
+    const price: PriceReport = { ...NO_BAND, standing: 'above', ratio: 2.5, probability: 0.97, band: BAND, factors };
+    const out = text({ price }).replace(/\s+/g, ' ');
     expect(out).toContain('Above the band');
     expect(out).toContain('between 80 and 260 GBP, half of them below 141.');
     expect(out).toContain('2.50 times the middle');
-    expect(out).toContain('7 observations, worth 4.3');
+    expect(out).toContain('The middle half: 110 to 185.');
+    expect(out).toContain('7 observations; all that is known is worth 4.3');
+    expect(out).toContain('without its pedal: 0.8 times the price');
+  });
+
+  it('says why a price can’t be compared', () => {
+    const price: PriceReport = { ...NO_BAND, standing: 'not-comparable', why: 'bid', band: BAND };
+    expect(text({ price }).replace(/\s+/g, ' ')).toContain('where an auction starts');
   });
 });

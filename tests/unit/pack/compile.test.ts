@@ -51,6 +51,8 @@ describe('which packs speak', () => {
       terms: full.terms,
       grades: full.prices?.grades,
       rates: full.prices?.rates,
+      index: full.prices?.index,
+      wages: full.prices?.wages,
       sealedBy: 'ab:cd',
     });
     expect([...known.packs[0]!.citations]).toEqual([
@@ -64,6 +66,8 @@ describe('which packs speak', () => {
       terms: [],
       grades: [],
       rates: [],
+      index: [],
+      wages: [],
       sealedBy: null,
     });
   });

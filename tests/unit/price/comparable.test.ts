@@ -1,10 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { comparable, type Observation, type PriceKnowledge, type Wanted } from '../../../src/price/comparable';
+import { comparable, type PriceKnowledge, type Wanted } from '../../../src/price/comparable';
+import type { Observation } from '../../../src/price/observation';
 
-const WANTED: Wanted = { model: 'p/a', grade: 'good', finish: 'plain', currency: 'GBP', asOf: '2026-06-15' };
+const WANTED: Wanted = {
+  models: new Set(['p/a']),
+  members: new Set(),
+  grade: 'good',
+  finish: 'plain',
+  currency: 'GBP',
+  asOf: '2026-06-15',
+};
 const MIDS: Record<string, number> = { 'p/a good': 100, 'p/a worn': 50, 'p/b good': 200 };
 const KNOWN: PriceKnowledge = {
-  rates: [{ from: 'EUR', to: 'GBP', date: '2020', rate: 0.8 }],
+  rates: [{ from: 'EUR', to: 'GBP', date: '2025', rate: 0.8 }],
   index: null,
   mid: (model, grade) => MIDS[`${model} ${grade}`] ?? null,
 };
@@ -42,19 +50,29 @@ describe('an observation made comparable', () => {
   it('another grade by the ratio of the stated medians', () =>
     expect(made({ grade: 'worn', amount: 45 })).toEqual({ price: 90, kind: 'asked', weight: 0.5 }));
   it('a sister model likewise, for less', () =>
-    expect(made({ model: 'p/b', amount: 190 })).toEqual({ price: 95, kind: 'asked', weight: 0.3 }));
+    expect(made({ model: 'p/b', amount: 190 })).toEqual({ price: 95, kind: 'asked', weight: 0.1 }));
   it('a price without a grade counts for less', () =>
     expect(made({ grade: undefined })).toMatchObject({ weight: 0.7 }));
+  it('one from which something is missing counts for less', () =>
+    expect(made({ complete: false })).toMatchObject({ price: 80, weight: 0.5 }));
+  it('a model of the type in question counts as it is, for less', () => {
+    const type: Wanted = { ...WANTED, models: new Set(['t/t']), members: new Set(['p/a']) };
+    expect(made({}, KNOWN, type)).toEqual({ price: 80, kind: 'asked', weight: 0.1 });
+  });
+  it('any grade is an answer where none is asked for', () =>
+    expect(made({ grade: 'fine' }, KNOWN, { ...WANTED, grade: null })).toMatchObject({ price: 80, weight: 0.5 }));
   it('never counts for nothing', () => expect(made({ date: '1900' })).toMatchObject({ weight: 0.01 }));
 
   it.each<[string, Partial<Observation>]>([
     ['future', { date: '2026-07' }],
     ['no-rate', { currency: 'CHF' }],
+    ['no-rate', { currency: 'EUR', date: '2015' }],
     ['finish', { finish: 'refinished' }],
     ['another-model', { model: 'p/z' }],
     ['another-grade', { grade: 'fine' }],
     ['amount', { amount: 0 }],
     ['amount', { amount: -3 }],
+    ['amount', { amount: 1e12 }],
     ['amount', { amount: Number.POSITIVE_INFINITY }],
   ])('is left out: %s %o', (leftOut, rest) => expect(made(rest)).toEqual({ leftOut }));
 

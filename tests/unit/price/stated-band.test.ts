@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Pack } from '../../../src/pack/schema/index';
-import { type StatedBand, shareBelow, statedBand } from '../../../src/price/stated-band';
+import { type StatedBand, statedBand } from '../../../src/price/stated-band';
 import { knowing } from '../pack/support/knowledge';
 import { smallPack } from '../pack/support/packs';
 
@@ -47,7 +47,7 @@ describe('the pack’s own band', () => {
           { id: 'good', label: 'good' },
         ],
       ),
-    ).toMatchObject({ low: 10, high: 200, effective: 5, grade: null }));
+    ).toMatchObject({ low: 10, high: 200, worth: 5, grade: null }));
   it('the newest of several', () =>
     expect(stated('good', [band({ date: '2024', low: 1, high: 9 }), band({ date: '2026-03' })])?.low).toBe(50));
   it('the median is the pack’s, else the geometric mean of the ends', () => {
@@ -56,17 +56,4 @@ describe('the pack’s own band', () => {
   });
   it('none of that grade is none', () => expect(stated('worn', [band({ grade: 'good' })])).toBeNull());
   it('none at all is none', () => expect(stated(null, [])).toBeNull());
-});
-
-describe('the share that costs no more', () => {
-  const lopsided = stated('good', [band({ mid: 60 })])!;
-  it.each([
-    [50, 0.1],
-    [60, 0.5],
-    [200, 0.9],
-  ])('%i: %d', (amount, share) => expect(shareBelow(lopsided, amount)).toBeCloseTo(share, 6));
-  it('grows with the amount', () => {
-    const shares = [1, 10, 49, 55, 60, 61, 150, 1000].map((amount) => shareBelow(lopsided, amount));
-    expect(shares).toEqual([...shares].sort((a, b) => a - b));
-  });
 });

@@ -16,6 +16,7 @@ const DIGESTS: Record<number, string> = {
   1: '08ca383903b3b5599094f06a39041ab126d0d809b123fe20981905eb493058e2',
   2: '3fd470c3fa9d5e4ba49a6e0d56b26416b8fdafda772e6be2d79576861ed5ddda',
   3: '33899116632475f546a4e7da2b23f16d087358a712219c985bfdcf412337be3f',
+  4: '3e5b40bd721c9aa188e71421e6a77a4aa82c9d537eada17c642bf39e1be2e3ab',
 };
 
 /** Every part of the format, and words of every kind that cutting and folding treat in a way of their own. */

@@ -1,0 +1,24 @@
+/** What is said of prices wherever they are shown. */
+export const priceTexts = {
+  /** Why a price is not held against a band. */
+  why: {
+    kind: 'It can’t be compared: no single thing of that kind is on sale here, and parts, lots and wishes have prices of their own.',
+    'no-price': 'It can’t be compared: no price is given.',
+    bid: 'It can’t be compared: where an auction starts or stands tells nothing of where it ends.',
+    currency: 'It can’t be compared: several currencies share that sign.',
+    'no-rate': 'It can’t be compared: no pack has an exchange rate for that currency, and none was typed in.',
+    amount: 'It can’t be compared: that is no price.',
+    'priced-apart': 'It can’t be compared: refinished ones are priced apart from plain ones, of which the band is.',
+  },
+  /** Why an observation is not counted. */
+  leftOut: {
+    future: 'its date has not come yet',
+    'no-rate': 'no exchange rate for that currency near that date',
+    finish: 'refinished ones and plain ones are priced apart',
+    'another-model': 'of another model, and no pack says how their prices compare',
+    'another-grade': 'of another grade, and no pack says how their prices compare',
+    amount: 'that is no price',
+  },
+  kinds: { asked: 'asked', paid: 'paid' },
+  factor: (label: string, times: string) => `${label}: ${times} times the price, counted in.`,
+} as const;
