@@ -1,3 +1,5 @@
+import { fold } from '../text/fold';
+import { matchesNear } from './matches-near';
 import { quoteOf, tokenAt } from './part-text';
 import type { CountClaim } from './reading';
 import type { PartReading } from './values';
@@ -32,17 +34,28 @@ const MADE =
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = new RegExp(
   `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
-  'giu',
+  'iuy',
 );
+/** "They only made 500". */
+const MADE_FEW = new RegExp(
+  `\\b(?:only|just)(?: ever)? (?:made|built|produced|manufactured)(?: about| around| some)? ${NUMBER}\\b(?! ?(?:kg|lbs?|mm|cm|volts?|watts?|in|to|by|for)\\b)`,
+  'iuy',
+);
+const FEW_CUES = /only|just|fewer|less|under|nur|lediglich|weniger|seulement|moins/g;
 const EXEMPLAIRES = new RegExp(`\\b${NUMBER} exemplaires? seulement\\b`, 'giu');
 /** "One of 500": nobody says so of the few machines on sale. */
 const ONE_OF =
   /\b(?:one of|1 of|eine von|eine der|une des) (?:only |just |about |the |nur |etwa |the last |the only )?(\d{1,3}(?:[.,]\d{3}){1,2}|\d{2,7}|fifty|twenty|thirty|forty|sixty|hundred)\b/giu;
 
+const ONE_OF_CUES = /one of|1 of|eine von|eine der|une des/g;
+
 /** How many the advert says were made. */
 export function countsIn({ part, stances }: PartReading): CountClaim[] {
-  const few = [...part.text.matchAll(FEW_MADE), ...part.text.matchAll(EXEMPLAIRES)];
-  const oneOf = [...part.text.matchAll(ONE_OF)].filter((found) => !few.some((other) => overlap(found, other)));
+  const { text } = part;
+  const few = matchesNear(text, FEW_MADE, FEW_CUES);
+  few.push(...matchesNear(text, MADE_FEW, FEW_CUES));
+  if (fold(text).text.includes('exemplaire')) few.push(...text.matchAll(EXEMPLAIRES));
+  const oneOf = matchesNear(text, ONE_OF, ONE_OF_CUES).filter((found) => !few.some((other) => overlap(found, other)));
   return [...few, ...oneOf].map((found) => {
     const start = found.index;
     const end = start + found[0].length;

@@ -39,8 +39,15 @@ export type CueMatch = PhraseMatch<Cue>;
 const CUES = new PhraseIndex<Cue>();
 for (const [cue, words] of Object.entries(WORDS)) for (const phrase of words.split('|')) CUES.add(phrase, cue as Cue);
 
+const known = new WeakMap<TextPart, readonly CueMatch[]>();
+
 /** General words for what kind of advert it is. "Looking for a new home" is no wish: it silences what it holds. */
-export function cuesIn(part: TextPart): CueMatch[] {
+export function cuesIn(part: TextPart): readonly CueMatch[] {
+  const there = known.get(part);
+  if (there) return there;
   const all = CUES.search(part.tokens);
-  return all.filter((one) => !all.some((other) => other.value === 'not-wanted' && contains(other, one)));
+  const silencing = all.filter(({ value }) => value === 'not-wanted');
+  const found = all.filter((one) => !silencing.some((other) => contains(other, one)));
+  known.set(part, found);
+  return found;
 }

@@ -1,5 +1,7 @@
+import { remembering } from '../text/remember';
 import { inchMarks } from './inch-marks';
 import { type MeasureKind, readMeasures, type WrittenUnit } from './measure-reader';
+import { decimalMark } from './numerals';
 import { arePoundsWeight } from './pounds';
 import type { Measure } from './types';
 import { LENGTHS, WEIGHTS } from './units';
@@ -70,20 +72,26 @@ function isLength(written: WrittenUnit, marks: ReadonlySet<number>): boolean {
 
 const WEIGHT_KIND: MeasureKind = { unit: 'kg', units: WEIGHTS, accepts: isWeight };
 
+/** One reader for the languages with a decimal point and one for those with a comma: all else is the same in each. */
+function inEitherMark(read: (text: string, language: string) => readonly Measure[]) {
+  const point = remembering((text: string) => read(text, 'en'));
+  const comma = remembering((text: string) => read(text, 'de'));
+  return (text: string, { language = null }: MeasureOptions = {}): readonly Measure[] =>
+    decimalMark(language) === ',' ? comma(text) : point(text);
+}
+
 /**
  * All weights written in a text, in kg: kilograms, grams, pounds, stones, ounces and their compounds and ranges.
  * "21 pounds" is a weight only beside words of weighing or with ounces (see pounds.ts); else it is money.
  */
-export function findWeights(text: string, options: MeasureOptions = {}): Measure[] {
-  return readMeasures(text, options.language ?? null, WEIGHT_KIND);
-}
+export const findWeights = inEitherMark((text, language) => readMeasures(text, language, WEIGHT_KIND));
 
 /** All lengths written in a text, in mm: millimetres to metres, inches and feet, fractions, ranges, "38 x 18 x 28 cm". */
-export function findLengths(text: string, options: MeasureOptions = {}): Measure[] {
+export const findLengths = inEitherMark((text, language) => {
   let marks: Set<number> | null = null;
   const accepts = (written: WrittenUnit) => {
     marks ??= inchMarks(written.text, written.folded);
     return isLength(written, marks);
   };
-  return readMeasures(text, options.language ?? null, { unit: 'mm', units: LENGTHS, accepts });
-}
+  return readMeasures(text, language, { unit: 'mm', units: LENGTHS, accepts });
+});

@@ -1,7 +1,8 @@
 import type { Folded } from '../text/fold';
 import type { Span } from '../text/span';
 import { minorUnits } from './currencies';
-import { digitFollows, type Expectation, matchAt, type Reading, signAfter, signBefore } from './money-beside';
+import { matchAt } from './match-at';
+import { digitFollows, type Expectation, type Reading, signAfter, signBefore } from './money-beside';
 import type { Meaning } from './money-signs';
 import { decimalMark, type Numeral, readNumeral, scanNumerals } from './numerals';
 import { arePoundsWeight } from './pounds';

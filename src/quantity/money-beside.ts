@@ -1,5 +1,6 @@
 import type { Folded } from '../text/fold';
 import type { Span } from '../text/span';
+import { matchAt } from './match-at';
 import { type Meaning, mayComeFirst, meaningOfSign, meaningOfWord, namedDollar } from './money-signs';
 
 /** What is expected of the page. */
@@ -62,12 +63,6 @@ export function signBefore(reading: Reading, at: number): Beside | null {
 const SIGN_AFTER = / {0,3}(\p{L}{0,3})(\p{Sc})(\p{L}{1,2}(?!\p{L})| \p{L}{2}(?![\p{L}\p{N}]))?/uy;
 const WORD_AFTER = / {0,3}(?:(\p{L}{2,10}) (dollars?)|(\p{L}{1,10}))(?![\p{L}\p{N}])/uy;
 const WORD_THEN_DIGIT = / {0,3}(\p{L}{1,10})(?=\d)/uy;
-
-/** The match of a sticky pattern at that place, or null. */
-export function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
-  pattern.lastIndex = at;
-  return pattern.exec(text);
-}
 
 /** A digit comes next after the sign that ends at `end`: the sign may be that number's. */
 export function digitFollows(folded: string, end: number): 'glued' | 'spaced' | null {

@@ -11,19 +11,36 @@ export interface Numeral extends Span {
  * money, decimals alone ("£.99"). Each part begins with a different character, so nothing is tried twice, and no
  * number has more groups than a reader would take in, so that reading on from the middle of one stays cheap.
  */
-const NUMERAL = /\d+(?:[.,'٬٫]\d+| \d{3}(?!\d)){0,7}|(?<=\p{Sc} ?)\.\d{1,2}(?!\d)/gu;
+const NUMERAL = /\d+(?:[.,'٬٫]\d+| \d{3}(?!\d)){0,7}|(?<=\p{Sc} ?)\.\d{1,2}(?!\d)/uy;
 
 /** All numbers of a folded text, from left to right. */
 export function scanNumerals(folded: string): Numeral[] {
-  return Array.from(folded.matchAll(NUMERAL), (match) => numeral(match[0], match.index));
+  const found: Numeral[] = [];
+  for (let number = nextNumeral(folded, 0); number; number = nextNumeral(folded, number.end)) found.push(number);
+  return found;
 }
 
 /** The first number that begins at or after `from`, or null. */
 export function nextNumeral(folded: string, from: number): Numeral | null {
-  NUMERAL.lastIndex = from;
-  const match = NUMERAL.exec(folded);
-  return match && numeral(match[0], match.index);
+  for (let at = mayBegin(folded, from); at < folded.length; at = mayBegin(folded, at + 1)) {
+    NUMERAL.lastIndex = at;
+    const match = NUMERAL.exec(folded);
+    if (match) return numeral(match[0], at);
+  }
+  return null;
 }
+
+/** The next digit, or the next point that a digit follows: there alone the pattern is tried. */
+function mayBegin(folded: string, from: number): number {
+  let at = from;
+  for (; at < folded.length; at++) {
+    const code = folded.charCodeAt(at);
+    if (isDigit(code) || (code === 0x2e && isDigit(folded.charCodeAt(at + 1)))) break;
+  }
+  return at;
+}
+
+const isDigit = (code: number): boolean => code >= 0x30 && code <= 0x39;
 
 function numeral(written: string, start: number): Numeral {
   const groups = written.split(/[.,'٬٫ ]/u);

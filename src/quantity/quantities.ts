@@ -1,5 +1,6 @@
+import { remembering } from '../text/remember';
 import type { Span } from '../text/span';
-import { decimalMark, nextNumeral, readNumeral } from './numerals';
+import { decimalMark, nextNumeral, readNumeral, type ThreeDigits } from './numerals';
 
 /** A number as measures are written, in a folded text: decimals, fractions, whole and fraction ("10 1/2"). */
 export interface Quantity extends Span {
@@ -15,10 +16,10 @@ const FRACTION = /(?:( |-| and |)(\d{1,2}))?\/(\d{1,2})(?![\d/])/y;
 const DENOMINATORS = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64]);
 
 /** "1.340" is one and some in English and thousands in German; a comma with three digits the other way round. */
-function threeDigits(language: string | null) {
-  const mark = decimalMark(language) ?? '.';
-  return (separator: string) => (separator === mark ? ('decimals' as const) : ('group' as const));
-}
+const threeDigits =
+  (mark: '.' | ','): ThreeDigits =>
+  (separator) =>
+    separator === mark ? 'decimals' : 'group';
 
 function fractionOf(top: string, bottom: string): number | null {
   const [over, under] = [Number(top), Number(bottom)];
@@ -40,10 +41,18 @@ function withFraction(folded: string, whole: Quantity): Quantity {
 }
 
 /** All quantities of a folded text, in order, but for the second half of what is no fraction ("40/3"). */
-export function quantitiesIn(folded: string, language: string | null): Quantity[] {
+export function quantitiesIn(folded: string, language: string | null): readonly Quantity[] {
+  return decimalMark(language) === ',' ? inCommaLanguages(folded) : inPointLanguages(folded);
+}
+
+/** Weights and lengths are both read from them. Only the decimal mark is of a language's. */
+const inPointLanguages = remembering((folded: string) => readQuantities(folded, threeDigits('.')));
+const inCommaLanguages = remembering((folded: string) => readQuantities(folded, threeDigits(',')));
+
+function readQuantities(folded: string, three: ThreeDigits): readonly Quantity[] {
   const found: Quantity[] = [];
   for (let number = nextNumeral(folded, 0); number; ) {
-    const { value, end } = readNumeral(number, threeDigits(language));
+    const { value, end } = readNumeral(number, three);
     const before = folded.slice(Math.max(0, number.start - 3), number.start);
     const afterLetters = /\p{L}$/u.test(before) && !TIMES.test(before);
     const whole = { start: number.start, end, value: Number(value), hasFraction: false, afterLetters };

@@ -46,9 +46,9 @@ function isNumber(token: Token | undefined): token is Token & { kind: 'number' }
 /** Do the letters at `at` belong to the number after them? Returns where that number is, or -1. */
 function numberAfterLetters(text: string, tokens: readonly Token[], at: number, isCalled: boolean): number {
   const letters = tokens[at]!;
-  if (!/^[a-z]+$/.test(letters.folded) || letters.folded.length > LONGEST_LETTERS || NEVER_LETTERS.has(letters.folded))
-    return -1;
   const next = tokens[at + 1];
+  if (letters.folded.length > LONGEST_LETTERS || next === undefined || next.kind === 'word') return -1;
+  if (!/^[a-z]+$/.test(letters.folded) || NEVER_LETTERS.has(letters.folded)) return -1;
   if (isNumber(next)) {
     const written = text.slice(letters.start, letters.end);
     const isWord = SMALL_WORDS.has(letters.folded) && (!isCalled || !CAPITALS.test(written));
@@ -56,7 +56,7 @@ function numberAfterLetters(text: string, tokens: readonly Token[], at: number, 
     return next.glued || mayStandApart ? at + 1 : -1;
   }
   const joined =
-    next?.kind === 'mark' && next.glued && JOINTS.has(next.folded) && isNumber(tokens[at + 2]) && tokens[at + 2]!.glued;
+    next.kind === 'mark' && next.glued && JOINTS.has(next.folded) && isNumber(tokens[at + 2]) && tokens[at + 2]!.glued;
   return joined ? at + 2 : -1;
 }
 

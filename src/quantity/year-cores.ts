@@ -1,4 +1,5 @@
 import type { Span } from '../text/span';
+import { matchAt } from './match-at';
 
 /** What a year, decade or century is by itself, before the words beside it: in a folded text, both ends included. */
 export interface YearCore extends Span {
@@ -25,10 +26,43 @@ const decade = (start: number, end: number, from: number, isShort: boolean): Yea
 });
 
 const FOUR_DIGITS =
-  /(?<!\d)(annees )?(1[5-9]\d\d|20\d\d|2100)(?!\d)(?:( ?'?s|ies|er[ -]?jahren?|er| er jahren?)(?!\p{L}))?/gu;
+  /(?<!\d)(annees )?(1[5-9]\d\d|20\d\d|2100)(?!\d)(?:( ?'?s|ies|er[ -]?jahren?|er| er jahren?)(?!\p{L}))?/uy;
+const ANNEES = 'annees ';
+
+/** The matches of four digits, each looked for only where digits begin or "années" before them. */
+function* fourDigits(folded: string): Generator<RegExpExecArray> {
+  let free = 0;
+  for (
+    let at = nextDigit(folded, 0);
+    at < folded.length;
+    at = nextDigit(folded, Math.max(endOfDigits(folded, at), free))
+  ) {
+    const annees = at - ANNEES.length;
+    const match =
+      (annees >= free && folded.startsWith(ANNEES, annees) ? matchAt(FOUR_DIGITS, folded, annees) : null) ??
+      matchAt(FOUR_DIGITS, folded, at);
+    if (!match) continue;
+    free = match.index + match[0].length;
+    yield match;
+  }
+}
+
+const isDigit = (code: number): boolean => code >= 0x30 && code <= 0x39;
+
+function nextDigit(folded: string, from: number): number {
+  let at = from;
+  while (at < folded.length && !isDigit(folded.charCodeAt(at))) at++;
+  return at;
+}
+
+function endOfDigits(folded: string, from: number): number {
+  let at = from;
+  while (isDigit(folded.charCodeAt(at))) at++;
+  return at;
+}
 
 function* fromFourDigits(folded: string): Generator<YearCore> {
-  for (const match of folded.matchAll(FOUR_DIGITS)) {
+  for (const match of fourDigits(folded)) {
     const [whole, annees, digits, suffix] = match as unknown as [string, string?, string?, string?];
     const year = Number(digits);
     const start = match.index;
@@ -85,10 +119,21 @@ function shortDecade(match: RegExpExecArray): YearCore {
   return { ...core, to: last + 9 };
 }
 
+/**
+ * The matches of a pattern in a text that has one of the pieces which each of them holds: most adverts have none, and to
+ * look for a piece takes next to no time.
+ */
+function matchesOf(pattern: RegExp, folded: string, pieces: readonly string[]): Iterable<RegExpExecArray> {
+  return pieces.some((piece) => folded.includes(piece)) ? folded.matchAll(pattern) : NO_MATCHES;
+}
+
+const NO_MATCHES: readonly RegExpExecArray[] = [];
+
 function* fromShortForms(folded: string): Generator<YearCore> {
-  for (const pattern of [TWO_DIGITS, ARTICLE_BEFORE_TWO_DIGITS, FRENCH_TWO_DIGITS])
-    for (const match of folded.matchAll(pattern)) yield shortDecade(match);
-  for (const match of folded.matchAll(WORD))
+  for (const match of matchesOf(TWO_DIGITS, folded, ['0s', "0's", '0ies', '0er'])) yield shortDecade(match);
+  for (const match of matchesOf(ARTICLE_BEFORE_TWO_DIGITS, folded, ['0er'])) yield shortDecade(match);
+  for (const match of matchesOf(FRENCH_TWO_DIGITS, folded, [ANNEES])) yield shortDecade(match);
+  for (const match of matchesOf(WORD, folded, ['ties', 'ziger', 'siger', ANNEES]))
     yield decade(match.index, match.index + match[0].length, WORDS.get(match[1]!)!, !match[0].startsWith('nineteen'));
 }
 
@@ -105,13 +150,13 @@ const ROMAN = new Map([
 const TURN = /(?<!\p{L})(?:turn of the (?:last )?century|jahrhundertwende|tournant du siecle)(?!\p{L})/gu;
 
 function* fromCenturies(folded: string): Generator<YearCore> {
-  for (const match of folded.matchAll(CENTURY)) {
+  for (const match of matchesOf(CENTURY, folded, ['century', 'c.', 'jh', 'jahrh', 'siecle'])) {
     const number = match[1] ? Number(match[1]) : ROMAN.get(match[2]!)!;
     const from = (number - 1) * 100;
     const span = { start: match.index, end: match.index + match[0].length };
     yield { ...span, from, to: Math.min(from + 99, LATEST), isPlain: false, isShort: false, approximate: false };
   }
-  for (const match of folded.matchAll(TURN)) {
+  for (const match of matchesOf(TURN, folded, ['turn of the', 'jahrhundertwende', 'tournant'])) {
     const span = { start: match.index, end: match.index + match[0].length };
     yield { ...span, from: 1890, to: 1910, isPlain: false, isShort: false, approximate: true };
   }

@@ -161,15 +161,20 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
   }
 }
 
-/** Several trees asked as one. */
+/** Several trees asked as one. Remembers what it found in a list of tokens: several readers ask it the same. */
 export class JoinedPhrases<T> implements PhraseFinder<T> {
   readonly #trees: readonly PhraseTree<T>[];
+  readonly #found = new WeakMap<readonly Token[], readonly PhraseMatch<T>[]>();
 
   constructor(trees: readonly PhraseTree<T>[]) {
     this.#trees = trees;
   }
 
-  search(tokens: readonly Token[]): PhraseMatch<T>[] {
-    return searchTrees(this.#trees, tokens);
+  search(tokens: readonly Token[]): readonly PhraseMatch<T>[] {
+    const there = this.#found.get(tokens);
+    if (there) return there;
+    const found = searchTrees(this.#trees, tokens);
+    this.#found.set(tokens, found);
+    return found;
   }
 }

@@ -15,7 +15,7 @@ export interface PhraseWalk {
   closes: Uint8Array;
   /** The hash of the token as it is folded. */
   hashes: Uint32Array;
-  /** What else the last word of a phrase may be where the text has this word: its singulars. */
+  /** What else the last word of a phrase may be where the text has this word, and a match may end with it: its singulars. */
   stems: readonly (readonly string[])[];
 }
 
@@ -47,7 +47,7 @@ function walkThrough(tokens: readonly Token[]): PhraseWalk {
     if (isWholeAt(tokens, at, -1)) opens[at] = 1;
     if (isWholeAt(tokens, at, 1)) closes[at] = 1;
     hashes[at] = hashOf(folded);
-    if (kind === 'word' && mayBePlural(folded)) stems[at] = singulars(folded).slice(1);
+    if (closes[at] === 1 && kind === 'word' && mayBePlural(folded)) stems[at] = singulars(folded).slice(1);
   }
   return { roles, opens, closes, hashes, stems };
 }

@@ -1,5 +1,5 @@
 import { waysToWrite } from './phrase-keys';
-import { KEY, type PhraseWalk, STOP, walkOf } from './phrase-walk';
+import { KEY, STOP, walkOf } from './phrase-walk';
 import type { Span } from './span';
 import type { Token } from './tokens';
 
@@ -24,7 +24,7 @@ export interface PhraseTree<T> {
 /** Whatever finds phrases in a text. */
 export interface PhraseFinder<T> {
   /** All matches, overlapping ones too: by where they begin, the longest first. */
-  search(tokens: readonly Token[]): PhraseMatch<T>[];
+  search(tokens: readonly Token[]): readonly PhraseMatch<T>[];
 }
 
 /**
@@ -34,47 +34,48 @@ export interface PhraseFinder<T> {
 export function searchTrees<T>(trees: readonly PhraseTree<T>[], tokens: readonly Token[]): PhraseMatch<T>[] {
   const walk = walkOf(tokens);
   const found: PhraseMatch<T>[] = [];
-  const nodes = new Array<number>(trees.length).fill(0);
+  const nodes = new Array<number>(trees.length);
+  const before = new Array<number>(trees.length);
   for (let first = 0; first < tokens.length; first++) {
     if (walk.opens[first] === 0) continue;
     const shorter = found.length;
-    matchesFrom(trees, tokens, walk, first, nodes, found);
+    nodes.fill(0);
+    let isOpen = true;
+    for (let at = first; isOpen && at < tokens.length; at++) {
+      const role = walk.roles[at]!;
+      if (role === STOP) break;
+      if (role !== KEY) continue;
+      isOpen = step(trees, nodes, before, tokens[at]!.folded, walk.hashes[at]!, walk.stems[at]!);
+      if (walk.closes[at] === 0) continue;
+      if (isOpen) for (let i = 0; i < trees.length; i++) addValues(trees[i]!, nodes[i]!, tokens, first, at, found);
+      for (const stem of walk.stems[at]!)
+        for (let i = 0; i < trees.length; i++)
+          if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stem), tokens, first, at, found);
+    }
     if (found.length > shorter + 1) turn(found, shorter);
   }
   return found;
 }
 
-/** Adds the matches that begin at a token, the shortest first. */
-function matchesFrom<T>(
+/** Goes on by one key in each tree; false where no phrase of any goes on so. */
+function step<T>(
   trees: readonly PhraseTree<T>[],
-  tokens: readonly Token[],
-  walk: PhraseWalk,
-  first: number,
   nodes: number[],
-  found: PhraseMatch<T>[],
-): void {
-  nodes.fill(0);
-  let open = trees.length;
-  for (let at = first; at < tokens.length && open > 0; at++) {
-    const role = walk.roles[at]!;
-    if (role === STOP) return;
-    if (role !== KEY) continue;
-    const { folded } = tokens[at]!;
-    const stems = walk.closes[at] === 1 ? walk.stems[at]! : NONE;
-    const before = stems.length > 0 ? nodes.slice() : nodes;
-    open = 0;
-    for (let i = 0; i < trees.length; i++) {
-      if (nodes[i]! < 0) continue;
-      const next = trees[i]!.next(nodes[i]!, folded, walk.hashes[at]);
-      nodes[i] = next;
-      if (next < 0) continue;
-      open++;
-      if (walk.closes[at] === 1) addValues(trees[i]!, next, tokens, first, at, found);
-    }
-    for (const stem of stems)
-      for (let i = 0; i < trees.length; i++)
-        if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stem), tokens, first, at, found);
+  before: number[],
+  key: string,
+  hash: number,
+  stems: readonly string[],
+): boolean {
+  let isOpen = false;
+  for (let i = 0; i < trees.length; i++) {
+    const node = nodes[i]!;
+    if (stems.length > 0) before[i] = node;
+    if (node < 0) continue;
+    const next = trees[i]!.next(node, key, hash);
+    nodes[i] = next;
+    if (next >= 0) isOpen = true;
   }
+  return isOpen;
 }
 
 function addValues<T>(
@@ -92,8 +93,6 @@ function addValues<T>(
   const { end } = tokens[lastToken]!;
   for (const value of values) found.push({ start, end, firstToken, lastToken, value });
 }
-
-const NONE: readonly string[] = [];
 
 /** Turns the order of a list round, from a place on. */
 function turn<T>(list: T[], from: number): void {
@@ -117,7 +116,8 @@ function turn<T>(list: T[], from: number): void {
  * English plural or possessive from four letters on. Numbers match exactly and whole.
  */
 export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
-  readonly #next: Map<string, number>[] = [new Map()];
+  /** Null where no phrase goes on, as at most nodes: a map for each would be most of what an index holds. */
+  readonly #next: (Map<string, number> | null)[] = [null];
   readonly #values: T[][] = [[]];
 
   /** Adds a phrase. False, and not added, where it has no word and no number, or is longer than any wording is. */
@@ -132,9 +132,11 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
     for (const key of keys) {
       let next = this.next(node, key);
       if (next < 0) {
-        next = this.#next.push(new Map()) - 1;
+        next = this.#next.push(null) - 1;
         this.#values.push([]);
-        this.#next[node]!.set(key, next);
+        const there = this.#next[node];
+        if (there) there.set(key, next);
+        else this.#next[node] = new Map([[key, next]]);
       }
       node = next;
     }
@@ -142,7 +144,7 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
   }
 
   next(node: number, key: string): number {
-    return this.#next[node]!.get(key) ?? -1;
+    return this.#next[node]?.get(key) ?? -1;
   }
 
   values(node: number): readonly T[] {
@@ -151,7 +153,7 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
 
   /** The keys that lead on from a node, in the order in which they were added. */
   keys(node: number): Iterable<string> {
-    return this.#next[node]!.keys();
+    return this.#next[node]?.keys() ?? [];
   }
 
   search(tokens: readonly Token[]): PhraseMatch<T>[] {

@@ -15,7 +15,7 @@ const options = fc.record({
   language: fc.constantFrom(null, 'en', 'de', 'de-CH', 'fr', 'hu', '', 'x'),
 });
 
-const READERS: [name: string, read: (text: string) => (Span & { quote: string })[]][] = [
+const READERS: [name: string, read: (text: string) => readonly (Span & { quote: string })[]][] = [
   ['findMoney', (written) => findMoney(written)],
   ['findWeights', (written) => findWeights(written)],
   ['findLengths', (written) => findLengths(written)],
