@@ -1,26 +1,49 @@
 import type { Scheme } from '../pack/schema/serials';
-import { digitRange, numberIn } from '../pack/serial-form';
+import { numberIn } from '../pack/serial-form';
+import { isSmallWord } from '../quantity/serial-codes';
 import { normaliseSerial } from '../quantity/serials';
 import type { SerialMention } from '../quantity/types';
 
 /** Digits, in one piece or parted as sellers part them. */
-const DIGITS = /\d+(?:[ ./-]\d+)*/g;
-const SEPARATOR = '[ ./\\-]?';
+const DIGITS = /\d+(?:[ .,/\-–]\d+)*/g;
+const GROUP = /\d+/g;
+/** More groups than these are no number of a machine. */
+const MOST_GROUPS = 6;
+/** What sellers write between letters and digits: "QT 12", "QT-12", "QT - 12", "QT: 12", "QT-Nr. 12", "QT No 12". */
+const BETWEEN = '(?:[ .:/\\-–]|(?:nr|no|n°)(?![a-z])\\.?){0,4}';
+/** The letters before the digits begin at most so far back. */
+const FARTHEST = 16;
 
 /**
  * Numbers written in the form of a scheme with letters, whichever and however many: "SA 12-345", "234567 LV". The
- * scheme's own letters vouch for it, so that no word need call it a serial. Letters apart count as capitals only.
+ * scheme's own letters vouch for it, so that no word need call it a serial. Small letters count where they are glued to
+ * the digits, or are two at least and no word of a language.
  */
 export function schemeCodes(text: string, schemes: readonly Scheme[]): SerialMention[] {
   const lettered = schemes.filter(({ prefix, suffix = '' }) => /[A-Z]/.test(prefix + suffix)).map(formOf);
   if (lettered.length === 0) return [];
-  const out: SerialMention[] = [];
-  for (const digits of text.matchAll(DIGITS)) {
-    const [start, end] = [digits.index, digits.index + digits[0].length];
-    const found = lettered.map((form) => written(form, text, start, end)).find((one) => one !== null);
-    if (found) out.push(found);
-  }
-  return out;
+  return [...text.matchAll(DIGITS)].flatMap((digits) => {
+    for (const [start, end] of stretches(digits[0], digits.index)) {
+      const found = lettered.map((form) => written(form, text, start, end)).find((one) => one !== null);
+      if (found) return [found];
+    }
+    return [];
+  });
+}
+
+/** "667 432 1958": all groups of digits together, then fewer, from the first on and from later ones. */
+function stretches(digits: string, at: number): [number, number][] {
+  const groups = [...digits.matchAll(GROUP)].map((group): [number, number] => [
+    at + group.index,
+    at + group.index + group[0].length,
+  ]);
+  if (groups.length > MOST_GROUPS) return [];
+  return groups.flatMap(([start], first) =>
+    groups
+      .slice(first)
+      .reverse()
+      .map(([, end]): [number, number] => [start, end]),
+  );
 }
 
 interface Form {
@@ -33,23 +56,30 @@ function formOf(scheme: Scheme): Form {
   const { prefix, suffix = '' } = scheme;
   return {
     scheme,
-    before: new RegExp(`(?:^|[^A-Za-z0-9])(${spelt(prefix)}${prefix ? SEPARATOR : ''})$`),
-    after: new RegExp(`^(${suffix ? SEPARATOR : ''}${spelt(suffix)})(?![A-Za-z0-9])`),
+    before: new RegExp(`(?:^|[^\\p{L}\\d])(${spelt(prefix)}${prefix ? BETWEEN : ''})$`, 'iu'),
+    after: new RegExp(`^(${suffix ? '[ ./\\-]?' : ''}${spelt(suffix)})(?![\\p{L}\\d])`, 'iu'),
   };
 }
 
-/** A scheme's letters are few and ASCII by the pack's form; what else may stand there stands for itself. */
+/** A scheme's letters are few and ASCII by the pack's form; what else may stand there stands for itself. "K.D." is KD. */
 function spelt(letters: string): string {
-  return letters.replace(/[^A-Za-z0-9]/g, '\\$&');
+  return [...letters].map((letter) => letter.replace(/[^A-Za-z0-9]/g, '\\$&')).join('\\.?');
 }
 
 function written({ scheme, before, after }: Form, text: string, start: number, end: number): SerialMention | null {
-  if (end - start < digitRange(scheme)[0]) return null;
-  const lead = before.exec(text.slice(Math.max(0, start - scheme.prefix.length - 2), start));
-  const tail = after.exec(text.slice(end, end + (scheme.suffix?.length ?? 0) + 2));
-  if (!lead || !tail) return null;
+  const lead = before.exec(text.slice(Math.max(0, start - scheme.prefix.length - FARTHEST), start));
+  const tail = after.exec(text.slice(end, end + (scheme.suffix?.length ?? 0) * 2 + 2));
+  if (!lead || !tail || !areLetters(lead[1]!, scheme.prefix) || !areLetters(tail[1]!, scheme.suffix ?? '')) return null;
   const [from, to] = [start - lead[1]!.length, end + tail[1]!.length];
-  const quote = text.slice(from, to);
-  const normal = normaliseSerial(quote);
-  return numberIn(scheme, normal) === null ? null : { start: from, end: to, quote, normal, cue: null };
+  const normal = scheme.prefix + normaliseSerial(text.slice(start, end)) + (scheme.suffix ?? '');
+  if (numberIn(scheme, normal) === null) return null;
+  return { start: from, end: to, quote: text.slice(from, to), normal, cue: null };
+}
+
+/** Capitals always; small letters only where nobody takes them for a word. */
+function areLetters(beside: string, letters: string): boolean {
+  const there = beside.replace(/[^\p{L}]/gu, '').slice(0, letters.length);
+  if (there === letters) return true;
+  if (there !== there.toLowerCase()) return false;
+  return beside.length === letters.length || (letters.length > 1 && !isSmallWord(there));
 }

@@ -21,6 +21,17 @@ describe('numbers in the form of a lettered scheme', () => {
     ['234567LW.', '234567LW'],
     ['234.567-LW', '234567LW'],
     ['J 123456 on the plate', 'J123456'],
+    ['Q.T. 12 345', 'QT12345'],
+    ['QT 12,345', 'QT12345'],
+    ['QT - 12345', 'QT12345'],
+    ['QT: 12345', 'QT12345'],
+    ['QT-Nr. 12 345', 'QT12345'],
+    ['qt12345', 'QT12345'],
+    ['qt 12345', 'QT12345'],
+    ['no j123.456, works', 'J123456'],
+    ['234567lw', '234567LW'],
+    ['QT 12345 1958', 'QT12345'],
+    ['from 1958 234 567 LW', '234567LW'],
   ])('%s', (text, normal) => expect(codes(text)).toEqual([normal]));
 
   it.each([
@@ -28,7 +39,9 @@ describe('numbers in the form of a lettered scheme', () => {
     'QT123456',
     'XQT12345',
     'QT12345B',
-    'qt 12345',
+    'j 123456',
+    '234567 lW',
+    'QTs 12345',
     '234567 LWX',
     '1234567',
     'J12345678',
