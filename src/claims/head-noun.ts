@@ -27,6 +27,7 @@ export function headOf(
     ...ofKind(hits, 'thing').map((hit) => noun('thing', hit, part)),
     ...ofKind(hits, 'part')
       .filter((hit) => !hits.some((other) => NAMING_KINDS.has(other.value.kind) && contains(other, hit)))
+      .filter((hit) => !cues.some((cue) => cue.value === 'as-donor' && contains(cue, hit)))
       .map((hit) => noun('part', hit, part)),
     ...names
       .filter((name) => name.field === part.field)
@@ -54,7 +55,8 @@ export function headOf(
       part.tokens[cue.firstToken]!.folded !== 'machines' &&
       cue.firstToken <= first.firstToken + 1,
   );
-  if (countedThings || (lotWord && nouns.some((one) => one.what !== 'part'))) return 'lot';
+  const timesName = first.what === 'name' && isTimes(part, first.firstToken);
+  if (countedThings || timesName || (lotWord && first.what !== 'part')) return 'lot';
 
   // "Pédale Name", "Ersatzteile Name": a part, then only what it is of.
   // A maker's name may be a word for the thing too.
@@ -73,7 +75,7 @@ export function headOf(
   const after = nouns.filter((one) => one.firstToken > first.lastToken && one.what === 'part');
   const startsWithThing = first.what !== 'part';
   const distinct = new Set(after.map((one) => part.tokens[one.lastToken]!.folded)).size;
-  if (startsWithThing && things.length > 0 && distinct >= 2) return 'item';
+  if (startsWithThing && things.some((thing) => !isName(thing)) && distinct >= 2) return 'item';
   return 'part';
 }
 
@@ -152,6 +154,12 @@ function isCounted(part: TextPart, cues: readonly CueMatch[]): boolean {
     );
     return inWords || digitBefore(part, cue.firstToken);
   });
+}
+
+/** "2x Name", "3 × Name". */
+function isTimes(part: TextPart, at: number): boolean {
+  const [count, times] = [part.tokens[at - 2], part.tokens[at - 1]];
+  return count?.kind === 'number' && /^(?:[2-9]|1\d)$/.test(count.folded) && /^[x×]$/.test(times?.folded ?? '');
 }
 
 /** "3 sewing machines", "5x sewing machines". */

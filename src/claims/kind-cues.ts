@@ -2,6 +2,7 @@ import { PhraseIndex, type PhraseMatch } from '../text/phrases';
 import { contains } from './hits';
 import {
   ACCOMPANYING,
+  AS_DONOR,
   ASKING,
   COUNTED,
   FITTING,
@@ -26,6 +27,7 @@ const WORDS = {
   number: NUMBER_WORDS,
   counted: COUNTED,
   together: TOGETHER,
+  'as-donor': AS_DONOR,
   service: SERVICE,
   'service-first': SERVICE_FIRST,
   works: SERVICE_FIRST_PERSON,

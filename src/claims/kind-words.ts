@@ -43,6 +43,10 @@ export const SERVICE_FIRST_PERSON =
 export const TOGETHER =
   "pair|the pair|both|the two|together|as a set|beide|zusammen|les deux|ensemble|won't split|will not split";
 
+/** A machine sold so is still a machine: these name its condition, not parts. */
+export const AS_DONOR =
+  'spares or repair|spares or repairs|spares and repair|spares and repairs|spare or repair|spares repair|spares repairs|parts or repair|parts or repairs|for spares|for parts|for parts only|as parts|for spares only|als ersatzteilspender|als ersatzteillager|für ersatzteile|für bastler|an bastler|zum ausschlachten|pour pièces|pour bricoleur';
+
 /** They look like a wish and are an offer. */
 export const NOT_WANTED =
   'looking for a new home|looking for a good home|looking for a new owner|looking for its next owner|looking for its next|looking to swap|looking to sell|looking to exchange|' +
@@ -50,7 +54,7 @@ export const NOT_WANTED =
 
 /** A title that begins so offers work. */
 export const SERVICE_FIRST =
-  'i fix|we fix|reparatur|instandsetzung|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
+  'i fix|we fix|i test|electrical testing|hole alte|wir holen|abholung alter|abholung von|haul away|enlèvement de|réparation|réparation et|reparatur|instandsetzung|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
 
 /** Machines counted without their full name: "three machines as one lot". */
 export const COUNTED = 'machines|heads|maschinen';

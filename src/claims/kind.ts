@@ -1,8 +1,9 @@
 import type { Listing } from '../listing/types';
+import { findSerialShapes } from '../quantity/serials';
 import { headOf } from './head-noun';
 import type { Hit } from './hits';
 import { cuesIn } from './kind-cues';
-import { clauseAt, type TextPart } from './part-text';
+import { clauseAt, type TextPart, tokenAt } from './part-text';
 import type { NameClaim } from './reading';
 import type { Kind } from './types';
 
@@ -39,9 +40,10 @@ export function kindOf({ listing, title, description, hits, names }: KindInput):
     );
     if (service || offersWork(description, listing)) return 'service';
     const head = headOf(title, hits.get(title) ?? [], names, found);
-    if (head === 'lot') return 'lot';
-    if (head === 'part') return 'part';
-    if (head === 'item') return asksFirst(description) ? 'wanted' : 'item';
+    if (head === 'lot' || countsNames(description, names)) return 'lot';
+    if (head === 'part' && !isDescribed(title, description, hits, names)) return 'part';
+    if (head !== 'part' && offersParts(description, hits, names)) return 'part';
+    if (head !== null) return asksFirst(description) ? 'wanted' : 'item';
   }
   if (asksFirst(description)) return 'wanted';
   if (description && !title) {
@@ -77,4 +79,59 @@ function asksFirst(description: TextPart | null): boolean {
         cue.firstToken <= first.first + 1 &&
         description.tokens[cue.firstToken]!.folded === 'wanted'),
   );
+}
+
+/** The first sentence sells what is for a machine: "Motor, belt and pedal from a Name". */
+function offersParts(description: TextPart | null, hits: KindInput['hits'], names: readonly NameClaim[]): boolean {
+  const opening = description && firstSentence(description);
+  if (!description || !opening) return false;
+  const fitting = cuesIn(description).filter(({ value }) => value === 'fitting');
+  const first = names
+    .filter(({ field, end }) => field === description.field && end <= opening.end)
+    .sort((a, b) => a.start - b.start)[0];
+  const isFitted = fitting.some(
+    (cue) => first && cue.end < first.start && first.start - cue.end <= SMALL_WORDS && cue.start > opening.start,
+  );
+  if (!first || !isFitted) return false;
+  const before = (hits.get(description) ?? []).filter((hit) => hit.end <= first.start);
+  const isThing = before.some(({ value, start }) => value.kind === 'thing' && start >= opening.start);
+  return before.some(({ value }) => value.kind === 'part') && !isThing;
+}
+
+/** " a ", " the old ": as long as may stand between "from" and a name. */
+const SMALL_WORDS = 8;
+const NUMBERS_OF_THINGS = /^(?:two|three|four|five|both|zwei|drei|vier|beide|deux|trois|quatre)$/;
+
+/** "Two Names", "zwei Name": the first sentence counts them. */
+function countsNames(description: TextPart | null, names: readonly NameClaim[]): boolean {
+  const opening = description && firstSentence(description);
+  if (!description || !opening) return false;
+  return names.some(({ field, start, end, of, stance }) => {
+    if (field !== description.field || end > opening.end || !('model' in of) || stance !== 'says') return false;
+    const at = tokenAt(description, start);
+    return [at - 1, at - 2].some((i) => i >= 0 && NUMBERS_OF_THINGS.test(description.tokens[i]!.folded));
+  });
+}
+
+/** "Name treadle cabinet": the head is a part's, but the text goes on about the machine: by name, or with its number. */
+function isDescribed(
+  title: TextPart,
+  description: TextPart | null,
+  hits: KindInput['hits'],
+  names: readonly NameClaim[],
+): boolean {
+  const opens = names.some(({ field, start }) => field === 'title' && start <= OPENS_WITHIN);
+  if (!description || !opens || title.text.length === 0) return false;
+  const isNumbered = findSerialShapes(description.text).some(({ normal }) => /[A-Z]/.test(normal));
+  const head = headOf(description, hits.get(description) ?? [], names, cuesIn(description));
+  return head === 'item' || (isNumbered && head !== 'lot');
+}
+
+const OPENS_WITHIN = 12;
+
+function firstSentence(part: TextPart): { start: number; end: number } | null {
+  const first = part.clauses[0];
+  if (!first) return null;
+  const last = part.clauses.findLast(({ sentence }) => sentence === first.sentence)!;
+  return { start: first.start, end: last.end };
 }

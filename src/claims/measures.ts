@@ -5,6 +5,7 @@ import { ofKind } from './hits';
 import { ofAnother } from './other-thing';
 import { clauseAt, quoteOf, tokenAt } from './part-text';
 import type { MeasureClaim } from './reading';
+import type { StanceOf } from './stance';
 import { bracketed } from './subject';
 import type { PartReading } from './values';
 import { otherWeighed } from './weight-subject';
@@ -57,7 +58,7 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
   const last = tokenAt(part, measure.end - 1);
   const clause = clauseAt(part, first);
   const words = clause ? part.tokens.slice(clause.first, clause.last + 1).map((token) => token.folded) : [];
-  const stance = stances.at(first, last);
+  const stance = notWithout(stances.at(first, last));
   const inBrackets = bracketed(part, reading.hits, first);
   const weighed = !isIn(attribute, 'kg')
     ? null
@@ -73,6 +74,12 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
     approximate: measure.approximate,
     withMore: isWithMore(words),
   };
+}
+
+/** "Ohne Koffer wiegt sie 15 kg": what is left off is the case, not the weight. */
+function notWithout(stance: StanceOf): StanceOf {
+  const isWithout = /^(?:without|w\/o|minus|less|ohne|sans|hors|no|kein|keine|missing)\b/i.test(stance.trigger ?? '');
+  return stance.stance === 'denies' && isWithout ? { stance: 'says', subject: stance.subject, trigger: null } : stance;
 }
 
 /** "In its case", but not "without the case" or "with the case off". */

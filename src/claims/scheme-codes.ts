@@ -69,17 +69,30 @@ function spelt(letters: string): string {
 function written({ scheme, before, after }: Form, text: string, start: number, end: number): SerialMention | null {
   const lead = before.exec(text.slice(Math.max(0, start - scheme.prefix.length - FARTHEST), start));
   const tail = after.exec(text.slice(end, end + (scheme.suffix?.length ?? 0) * 2 + 2));
-  if (!lead || !tail || !areLetters(lead[1]!, scheme.prefix) || !areLetters(tail[1]!, scheme.suffix ?? '')) return null;
+  if (
+    !lead ||
+    !tail ||
+    !areLetters(lead[1]!, scheme.prefix, isCalled(text, start - lead[1]!.length)) ||
+    !areLetters(tail[1]!, scheme.suffix ?? '', false)
+  )
+    return null;
   const [from, to] = [start - lead[1]!.length, end + tail[1]!.length];
   const normal = scheme.prefix + normaliseSerial(text.slice(start, end)) + (scheme.suffix ?? '');
   if (numberIn(scheme, normal) === null) return null;
   return { start: from, end: to, quote: text.slice(from, to), normal, cue: null };
 }
 
+/** "No. t 23 105", "numero h 1.920.400": words right before say that a number comes. */
+function isCalled(text: string, at: number): boolean {
+  return /(?:\b(?:no|nr|num|numero|numéro|number|nummer|serial|seriennummer|s\/n|série)|n°)[.:]?\s{0,2}$/iu.test(
+    text.slice(Math.max(0, at - FARTHEST), at),
+  );
+}
+
 /** Capitals always; small letters only where nobody takes them for a word. */
-function areLetters(beside: string, letters: string): boolean {
+function areLetters(beside: string, letters: string, called: boolean): boolean {
   const there = beside.replace(/[^\p{L}]/gu, '').slice(0, letters.length);
   if (there === letters) return true;
   if (there !== there.toLowerCase()) return false;
-  return beside.length === letters.length || (letters.length > 1 && !isSmallWord(there));
+  return called || beside.length === letters.length || (letters.length > 1 && !isSmallWord(there));
 }

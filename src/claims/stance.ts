@@ -118,7 +118,8 @@ export class StanceReader {
     if (side === 'row') return this.#answers(found, clause);
     // "I used to have": the "used" in it is no condition of this thing.
     if (effect === 'other' && found.firstToken <= first && found.lastToken >= last) return true;
-    const before = found.lastToken < first;
+    // "Nicht aus" before "aus Eisen": they share a word.
+    const before = found.firstToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
     const sameClause = found.clause?.first === clause.first;
     if (!sameClause)

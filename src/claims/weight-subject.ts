@@ -36,10 +36,12 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   if (!clause) return null;
   const after = part.tokens[last + 1];
   if (after?.kind === 'word' && AFTER.has(after.folded)) return written(part, last + 1);
-  const before = beforeBare(reading, clause, first, last);
+  const before = relatedTo(reading, clause) ?? beforeBare(reading, clause, first, last);
   if (before !== null) return before;
   const verb = lastWeighing(part, clause, first);
   if (verb < 0) return strangerIn(reading, clause.first, first);
+  const opening = openingNoun(reading, clause, verb);
+  if (opening !== null) return opening;
   for (let i = verb + 1; i < first; i++) if (isPronoun(part.tokens[i]!.folded)) return null;
   const subject = lastWord(part, clause.first, verb);
   if (subject >= 0 && isPronoun(part.tokens[subject]!.folded)) return null;
@@ -56,16 +58,63 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
   const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
   if (!isBare || previous?.sentence !== clause.sentence || part.field === 'title') return null;
   const bracket = part.tokens[clause.first]!.folded === '(' || part.tokens[clause.first - 1]?.folded === '(';
-  if (bracket) return strangerAt(reading, previous.last) ?? strangerAt(reading, previous.last - 1);
+  if (bracket) return nounBefore(reading, previous);
   const at = previous.tokens.findIndex(
     ({ kind, folded }) => kind === 'word' && !/^(?:the|its|a|der|die|das|la|le|les|un|une|sa|son)$/.test(folded),
   );
   if (at < 0) return null;
-  const noun = previous.first + at;
-  const isPart = reading.hits.some(
-    (hit) => hit.value.kind === 'part' && hit.firstToken <= noun && hit.lastToken >= noun,
-  );
-  return isPart ? written(part, noun) : null;
+  return partAt(reading, previous.first + at);
+}
+
+const RELATIVE = /^(?:which|that|der|die|das|welcher|welche|welches|qui)$/;
+
+/** "Without the cabinet, which weighs 28 kg": a relative clause is of the part that ends the clause before. */
+function relatedTo(reading: PartReading, clause: ClauseRange): string | null {
+  const { part } = reading;
+  const opens = clause.tokens.find(({ kind }) => kind === 'word');
+  const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
+  if (!opens || !RELATIVE.test(opens.folded) || previous?.sentence !== clause.sentence) return null;
+  return partAt(reading, lastWord(part, previous.first, previous.last + 1));
+}
+
+/** "The cabinet is of oak, and weighs 35 kg": without a subject of its own the verb goes on about the sentence's first. */
+function openingNoun(reading: PartReading, clause: ClauseRange, verb: number): string | null {
+  const { part } = reading;
+  for (let i = clause.first; i < verb; i++) {
+    const { kind, folded } = part.tokens[i]!;
+    if (kind === 'word' && !/^(?:and|but|also|und|aber|auch|et|mais|aussi)$/.test(folded)) return null;
+  }
+  const at = clauseIndexAt(part, clause.first);
+  let opening = at;
+  while (part.clauses[opening - 1]?.sentence === clause.sentence && at - opening < MOST_CLAUSES) opening--;
+  if (opening === at) return null;
+  const { first, last } = part.clauses[opening]!;
+  for (let i = first; i <= last; i++) {
+    const { kind, folded } = part.tokens[i]!;
+    if (kind === 'word' && !/^(?:the|its|a|an|my|der|die|das|den|la|le|les|un|une|sa|son|ein|eine)$/.test(folded))
+      return partAt(reading, i);
+  }
+  return null;
+}
+
+const MOST_CLAUSES = 8;
+
+/** The word at a place, where it is of a part's phrase. */
+function partAt({ part, hits }: PartReading, at: number): string | null {
+  if (at < 0) return null;
+  const isPart = hits.some((hit) => hit.value.kind === 'part' && hit.firstToken <= at && hit.lastToken >= at);
+  return isPart ? written(part, at) : null;
+}
+
+const BEFORE_BRACKET = 4;
+
+/** "A transformer, included (heavy, 5 kg)": the nearest word before the bracket that can be what is weighed. */
+function nounBefore(reading: PartReading, { first, last }: ClauseRange): string | null {
+  for (let i = last; i >= first && last - i < BEFORE_BRACKET; i--) {
+    const stranger = strangerAt(reading, i);
+    if (stranger !== null && !/ed$/.test(reading.part.tokens[i]!.folded)) return stranger;
+  }
+  return null;
 }
 
 const isPronoun = (folded: string): boolean =>

@@ -51,7 +51,8 @@ function governed({ words, first, denied }: LooseClause, lists: LooseWords): Loo
     const after = lists.prepositions.get(word.folded);
     if (after !== undefined) {
       if (denied && /^(?:ohne|sans)$/.test(word.folded)) return null;
-      if (after !== null && !after.test(before?.folded ?? '')) return { to: 'other', word };
+      const isPartOf = word.folded === 'a' && before !== undefined && before.known !== null;
+      if (after !== null && !isPartOf && !after.test(before?.folded ?? '')) return { to: 'other', word };
       // "Griff aus Aluminium", "couvercle en aluminium": what consists of it stands before.
       if (
         /^(?:aus|en)$/.test(word.folded) &&

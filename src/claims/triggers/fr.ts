@@ -20,7 +20,7 @@ export const french: readonly TriggerRow[] = [
   ],
   ['style|copie|réplique', { effect: 'likens', side: 'after', reach: 2 }],
   [
-    "peut-être|sans doute une|probablement|je pense|je crois|apparemment|il semble|semble être|on m'a dit|vendue comme|il paraît|pas sûr|pas sûre|selon|pourrait être|doit être|éventuellement",
+    "d'après|d'après mon|d'après ma|peut-être|sans doute une|probablement|je pense|je crois|apparemment|il semble|semble être|on m'a dit|vendue comme|il paraît|pas sûr|pas sûre|selon|pourrait être|doit être|éventuellement",
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
   ['je pense|je crois|apparemment|peut-être|probablement', { effect: 'guesses', side: 'after', reach: 8 }],
