@@ -100,7 +100,7 @@ function offersParts(description: TextPart | null, hits: KindInput['hits'], name
 
 /** " a ", " the old ": as long as may stand between "from" and a name. */
 const SMALL_WORDS = 8;
-const NUMBERS_OF_THINGS = /^(?:two|three|four|five|both|zwei|drei|vier|beide|deux|trois|quatre)$/;
+const NUMBERS_OF_THINGS = /^(?:two|three|four|five|zwei|drei|vier|deux|trois|quatre)$/;
 
 /** "Two Names", "zwei Name": the first sentence counts them. */
 function countsNames(description: TextPart | null, names: readonly NameClaim[]): boolean {
@@ -120,8 +120,11 @@ function isDescribed(
   hits: KindInput['hits'],
   names: readonly NameClaim[],
 ): boolean {
-  const opens = names.some(({ field, start }) => field === 'title' && start <= OPENS_WITHIN);
-  if (!description || !opens || title.text.length === 0) return false;
+  const part = (hits.get(title) ?? []).find(({ value }) => value.kind === 'part');
+  const opens = names.some(
+    ({ field, start }) => field === 'title' && start <= OPENS_WITHIN && (!part || start < part.start),
+  );
+  if (!description || !opens || offersParts(description, hits, names)) return false;
   const isNumbered = findSerialShapes(description.text).some(({ normal }) => /[A-Z]/.test(normal));
   const head = headOf(description, hits.get(description) ?? [], names, cuesIn(description));
   return head === 'item' || (isNumbered && head !== 'lot');

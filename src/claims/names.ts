@@ -71,8 +71,20 @@ export function packsNamed(parts: readonly TextPart[], knowledge: Knowledge): Se
   for (const part of parts)
     for (const { value } of knowledge.names.search(part.tokens))
       if (value.stands === 'alone') packs.add('maker' in value.of ? value.of.pack : packOf(value.of));
-  for (const pack of packsOfSerials(parts, knowledge)) packs.add(pack);
+  for (const pack of [...packsOfSerials(parts, knowledge), ...packsOfSeveral(parts, knowledge)]) packs.add(pack);
   return packs;
+}
+
+/** Two of a pack's short names vouch for each other: "fits Q 7 and Q 9". */
+function packsOfSeveral(parts: readonly TextPart[], knowledge: Knowledge): string[] {
+  const models = new Map<string, Set<string>>();
+  for (const part of parts)
+    for (const { value } of knowledge.names.search(part.tokens)) {
+      if (value.stands !== 'named' || !('model' in value.of)) continue;
+      const { pack, ref } = value.of.model;
+      models.set(pack, (models.get(pack) ?? new Set()).add(ref));
+    }
+  return [...models].flatMap(([pack, refs]) => (refs.size > 1 ? [pack] : []));
 }
 
 /** A number with letters that lies in a table names the table's pack as well as a maker's name does. */

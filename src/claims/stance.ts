@@ -162,6 +162,9 @@ export class StanceReader {
   #isListedAsLacking(clause: ClauseRange): boolean {
     const { clauses } = this.#part;
     const at = clauseIndexAt(this.#part, clause.first);
+    // "The booklet says neither: it is …": a statement of its own is no item of a list.
+    const opening = clause.tokens.find(({ kind }) => kind === 'word');
+    if (opening && /^(?:it|it's|this|she|sie|es|elle|il|c'est|mine)$/.test(opening.folded)) return false;
     for (let i = at - 1; i >= 0 && at - i <= LONGEST_LIST && clauses[i]!.sentence === clause.sentence; i--) {
       const before = clauses[i]!;
       if (before.tokens.at(-1)?.folded !== ':') continue;
@@ -218,6 +221,7 @@ export class StanceReader {
     if (next?.sentence !== clause.sentence) return false;
     if (clause.tokens.at(-1)?.folded === ':') return found.firstToken === next.first;
     const words = next.tokens.filter(({ kind }) => kind !== 'mark');
+    if (!/^(?:no|none|nope|nein|kein|keine|keiner|non|aucun|aucune)$/.test(words[0]!.folded)) return false;
     const dashed = [clause.tokens.at(-1), next.tokens[0]].some((token) => token?.folded === '-');
     return dashed && words.length === found.lastToken - found.firstToken + 1 && words[0]!.start === found.start;
   }

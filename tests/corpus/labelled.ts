@@ -77,6 +77,8 @@ export function matches(finding: Finding, wanted: { check: string; attribute: st
 /** What a whole family can't be, or a part doesn't fit, was labelled as a fact of the model: the same words are meant. */
 function sameCheck(finding: Finding, wanted: { check: string; attribute: string | null }): boolean {
   if (finding.check === wanted.check) return true;
+  // Of a thing without a model's name it is the family's fact that is meant, or that of all that it may be.
+  if (finding.check === 'claim-fact' && wanted.check === 'family') return true;
   const kin: Record<string, string> = { family: 'claim-fact', fits: 'claim-fact', 'age-words': 'serial-year' };
   return kin[finding.check] === wanted.check && (wanted.attribute === null || wanted.attribute === finding.attribute);
 }

@@ -15,7 +15,9 @@ export function claimFact(auditCase: AuditCase): Finding[] {
     const held = hold(auditCase, assertion.attribute, assertion.allowed, assertion.denied);
     // A family's necessary conditions and packs that disagree are other checks'.
     if (!held || held.verdict === 'conflict' || held.facts.every(({ fact }) => fact.necessary)) return [];
-    return finding(assertion, held, held.verdict === 'refutes' ? counter(auditCase, all, assertion) : null);
+    const refuted = held.verdict === 'refutes';
+    if (refuted && isSaidAnyhow(auditCase, all, assertion)) return [];
+    return finding(assertion, held, refuted ? counter(auditCase, all, assertion) : null);
   });
 }
 
@@ -28,6 +30,19 @@ function counter(auditCase: AuditCase, all: readonly Assertion[], assertion: Ass
     (other) => other.attribute === assertion.attribute && !other.guessed && exclude(assertion, other),
   );
   return others.find((one) => hold(auditCase, one.attribute, one.allowed, one.denied)?.verdict === 'agrees') ?? null;
+}
+
+/** "Alloy and not iron", of an iron one: the first half says it all. */
+function isSaidAnyhow(auditCase: AuditCase, all: readonly Assertion[], { attribute, denied }: Assertion): boolean {
+  if (!denied) return false;
+  return all.some(
+    (one) =>
+      one.attribute === attribute &&
+      !one.denied &&
+      !one.guessed &&
+      !one.loose &&
+      hold(auditCase, attribute, one.allowed, false)?.verdict === 'refutes',
+  );
 }
 
 function finding(assertion: Assertion, held: Held, countered: Assertion | null): Finding[] {

@@ -31,8 +31,12 @@ function twoModels({ reading }: AuditCase): Finding[] {
   const own = new Set(reading.claimedModels.map((model) => model.ref));
   const sameAsFirst = (name: ModelName): boolean =>
     own.has(name.model.ref) || names.some((other) => own.has(other.model.ref) && isSamePlace(other.claim, name.claim));
+  // "It isn't a Name, the Name is the small one": what it is denied to be is only explained.
+  const isDenied = (model: ModelKnown): boolean =>
+    reading.names.some(({ of, stance }) => stance === 'denies' && 'model' in of && of.model.ref === model.ref);
   const others = names.filter(
     (name) =>
+      !isDenied(name.model) &&
       name.model.pack === first.model.pack &&
       name.claim.stance === 'says' &&
       !sameAsFirst(name) &&

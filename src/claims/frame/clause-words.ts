@@ -23,7 +23,7 @@ export function wordsOf(part: TextPart, clause: ClauseRange, lexicon: Lexicon, k
     for (const piece of lexicon.split(folded)) {
       const is = classOf(piece, token);
       // "The handle", "a switch", "my use": a noun, not the verb that is written so.
-      words.push({ token, folded: piece, is: isNounHere(words.at(-1), is) ? 'plain' : is });
+      words.push({ token, folded: piece, is: isNounHere(words.at(-1), is, piece) ? 'plain' : is });
     }
   }
   return words;
@@ -37,8 +37,8 @@ export function wordsOf(part: TextPart, clause: ClauseRange, lexicon: Lexicon, k
   }
 }
 
-function isNounHere(before: Word | undefined, is: WordClass): boolean {
-  const isVerb = is === 'asserts' || is === 'takes' || is === 'uses';
+function isNounHere(before: Word | undefined, is: WordClass, folded: string): boolean {
+  const isVerb = is === 'asserts' || is === 'takes' || is === 'uses' || /^(?:market|brand)s?$/.test(folded);
   return isVerb && (before?.is === 'article' || before?.is === 'possessive') && before.folded !== 'that';
 }
 
