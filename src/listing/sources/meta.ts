@@ -14,6 +14,8 @@ export interface MetaFindings {
   language: string | null;
   /** The page says that it is about a product. */
   isProduct: boolean;
+  /** It says that it is an article. */
+  isArticle: boolean;
 }
 
 const FIELDS: [field: FieldName, weight: number, names: string[]][] = [
@@ -47,7 +49,7 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
   for (const [field, weight, names] of FIELDS) {
     for (const [rank, name] of names.entries()) {
       for (const value of said.get(name) ?? []) {
-        const text = field === 'title' ? withoutSite(tidy(value), siteName, host) : value;
+        const text = field === 'title' ? asShown(withoutSite(tidy(value), siteName, host), page.lines) : value;
         if (field === 'description' && candidates.some((one) => one.field === field && one.value === text)) continue;
         candidates.push({ field, value: text, source: 'meta', weight: weight - rank * 0.02 });
       }
@@ -77,6 +79,7 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
       /^\s*([a-z]{2,3}(?:[-_][a-z0-9]{2,8})*)\s*(?:$|,)/i.exec(tag)?.[1]?.toLowerCase().replaceAll('_', '-') ?? null,
     isProduct:
       /^(?:product|og:product|product\.item)\b/.test(first('og:type') ?? '') || said.has('product:price:amount'),
+    isArticle: /^(?:article|blog|news)\b/.test(first('og:type') ?? '') && !said.has('product:price:amount'),
   };
 }
 

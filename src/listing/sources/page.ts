@@ -1,6 +1,6 @@
 import { cardsOf } from '../page/cards';
 import { descriptionsOf } from '../page/description';
-import { marksOfAdvert } from '../page/marks';
+import { type Marks, marksOf } from '../page/marks';
 import {
   headedParticulars,
   hintedParticulars,
@@ -24,8 +24,14 @@ export interface PageFindings {
   cards: number;
   /** The page's own title, or "". */
   title: string;
-  /** 0 to 1: how much the page looks like one advert: by a price of its own, or by other marks. */
-  advert: number;
+  /** Weight of the page's own price, 0 where there is none outside the cards. */
+  price: number;
+  marks: Marks;
+  /** Characters of the seller's own words. */
+  words: number;
+  /** Labelled rows of known and of other labels. */
+  rows: number;
+  photos: number;
 }
 
 /** A short line by which a seller labels something among other words: "Condition: rusty but whole". */
@@ -72,13 +78,15 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
   for (const value of photosOf(reading, titles[0]?.text || windowTitle, siteName))
     candidates.push({ field: 'photo', value, source: 'page', weight: 0.6 });
 
+  const title = titles[0]?.text ?? '';
   return {
     candidates,
     cards: reading.cards.count,
-    title: titles[0]?.text ?? '',
-    advert: Math.max(
-      prices[0]?.weight ?? 0,
-      marksOfAdvert(reading, rows, titles[0]?.text || windowTitle, windowTitle, blocks),
-    ),
+    title,
+    price: prices[0]?.weight ?? 0,
+    marks: marksOf(reading, rows, title || windowTitle, blocks),
+    words: blocks[0]?.text.length ?? 0,
+    rows: rows.length,
+    photos: candidates.filter(({ field }) => field === 'photo').length,
   };
 }

@@ -2,6 +2,7 @@ import type { Sight } from './sight';
 
 const WORD = /^[a-z][\w-]{2,40}$/i;
 const LABEL_MOST = 30;
+const ICON_FILE = /\.svg|icons?[/_-]|\bpin\b|marker/i;
 
 /** What a page calls an element: class, id, role, item property, the data of its tests, a short label for screen readers. */
 export function namesOf(sight: Sight, element: Element): string {
@@ -19,6 +20,7 @@ export function namesOf(sight: Sight, element: Element): string {
 /** What an icon shows, by its names: those of a picture font, of the symbol that it uses, of its title; "" for none. */
 export function iconOf(sight: Sight, element: Element, tag: string): string {
   const own = namesOf(sight, element);
+  if (tag === 'img' && !ICON_FILE.test(sight.attribute(element, 'src') ?? '')) return '';
   if (tag === 'img') return hintOf(own, sight.attribute(element, 'alt'), fileOf(sight.attribute(element, 'src')));
   const inner = tag === 'svg' ? sight.firstChild(element) : null;
   if (!inner || sight.nodeType(inner) !== 1) return own;
