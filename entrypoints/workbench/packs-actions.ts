@@ -10,13 +10,11 @@ import { type Installing, installInThread } from './installing';
 
 /**
  * What can be done with the packs.
- * @param show told what changes in the room
- * @param changed told once the engine has been told that other packs speak by now
+ * @param show told what changes on the shelf
  */
 export function packsActions(
   engine: BenchEngine,
   show: (change: Partial<PacksState>) => void,
-  changed: () => void,
 ): { actions: PacksActions; start: () => void; follow: () => void } {
   let shelf: readonly PackCard[] = [];
   let lastRemoved: (Removed & { title: string }) | null = null;
@@ -40,7 +38,6 @@ export function packsActions(
 
   async function followed(mayLeave: (id: string) => boolean): Promise<void> {
     engine.packsChanged();
-    changed();
     await reload(mayLeave);
   }
 
