@@ -20,12 +20,17 @@ export function packsActions(
   let lastRemoved: (Removed & { title: string }) | null = null;
   let installing: Installing | null = null;
 
+  /** How often another window has changed the shelf. */
+  let follows = 0;
+
   /** @param mayLeave whether that pack may be there no more: whoever took it away knows */
   async function reload(mayLeave: (id: string) => boolean): Promise<void> {
+    const before = follows;
     const read = await engine.ask({ about: 'shelf' });
     if (!read.ok) return show({ trouble: read.trouble });
     const there = new Set(read.value.map(({ id }) => id));
-    const gone = shelf.some(({ id }) => !mayLeave(id) && !there.has(id));
+    // What another window has taken away while the shelf was read is not lost either.
+    const gone = follows === before && shelf.some(({ id }) => !mayLeave(id) && !there.has(id));
     shelf = read.value;
     show({ shelf, trouble: gone ? 'gone' : null });
   }
@@ -91,6 +96,9 @@ export function packsActions(
     actions,
     start: () => void reload(() => true),
     // What another window has taken away is not lost: somebody wanted it so.
-    follow: () => void followed(() => true),
+    follow() {
+      follows += 1;
+      void followed(() => true);
+    },
   };
 }
