@@ -34,7 +34,7 @@ export interface Found {
 /** All that the sources of a harvest say, field by field, before anything is decided. */
 export function candidatesIn(harvest: Harvest): Found {
   const meta = fromMeta(harvest);
-  const visible = fromPage(harvest.page, meta.windowTitle, meta.siteName);
+  const visible = fromPage(harvest.page, meta);
   const isStale = isOfAnother(meta.candidates, meta.windowTitle, visible.title);
   if (isStale) meta.candidates = meta.candidates.filter(({ value }) => value === meta.windowTitle);
   const about = {

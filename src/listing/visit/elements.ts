@@ -26,7 +26,7 @@ export const ITEMS_CLASS = /(?:^|\s)(?:d-)?(?:inline-)?(?:flex|grid)(?:\s|$)/;
 export const PRE_STYLE = /white-space\s*:\s*(?:pre\b|pre-|break-spaces)/i;
 export const RAISED_CLASS = /\b(?:cents?|frac|fraction|decimals?)\b/i;
 /** For readers of screens only: not visible, though no attribute says so. */
-export const UNSEEN_CLASS = /(?:^|\s)(?:sr-only|visually-?hidden|screen-reader(?:-text|-only)?)(?:\s|$)/i;
+export const UNSEEN_CLASS = /(?:^|\s)\S*(?:sr-?only|visually-?hidden|screen-?reader(?:-?text|-?only)?)(?:\s|$)/i;
 /** A dialog that waits: hidden from everybody as long as aria-hidden says so. Other aria-hidden text is seen. */
 export const WAITING = /\b(?:dialog|modal|popup|drawer|tooltip|menu)\b/i;
 

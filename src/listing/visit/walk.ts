@@ -21,13 +21,15 @@ import {
   UNSEEN_CLASS,
   WAITING,
 } from './elements';
-import { iconOf, namesOf } from './names';
+import { iconOf, labelled, namesOf } from './names';
 import type { Sight } from './sight';
 
 const KEEPS_BREAKS = 32;
 const HIDDEN = 64;
 /** Its children are set as items of a row or grid, each by itself. */
 const HOLDS_ITEMS = 128;
+/** Hidden, but read out. */
+const FOR_SCREENS = 256;
 
 /** The text of one text node, as it stands there. */
 export interface Part {
@@ -128,7 +130,10 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     parts = [];
   };
   const say = (raw: string, { flags, box, element }: Frame) => {
-    if (flags & HIDDEN) return;
+    if (flags & HIDDEN) {
+      if (flags & FOR_SCREENS && /\S/.test(raw) && raw.length < 60) icon = labelled(raw.trim().replace(/:$/, ''));
+      return;
+    }
     if (isBeside && parts.length > 0 && /\S/.test(raw) && !(flags & RAISED) && !isOneText(parts.at(-1)!.raw, raw))
       endLine();
     isBeside = false;
@@ -179,7 +184,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       if (get('hidden') !== null) flags |= HIDDEN;
       const named = (get('class') ?? '').slice(0, NAMES_MOST);
       const role = get('role');
-      if (UNSEEN_CLASS.test(named)) flags |= HIDDEN;
+      if (UNSEEN_CLASS.test(named)) flags |= HIDDEN | FOR_SCREENS;
       if (RAISED_CLASS.test(named)) flags |= RAISED;
       if (ITEMS_CLASS.test(named)) flags |= HOLDS_ITEMS;
       if (role === 'button') {
