@@ -1,4 +1,5 @@
 import { putAnswer, readAnswers, removeAnswer } from '../../src/keep/answers';
+import { takingTurns } from '../../src/session/in-turn';
 import { keptSeen, seenFrom } from '../../src/session/kept-seen';
 import { NOTHING_SEEN, type Seen, type SeenValue } from '../../src/session/seen';
 import { withKeep } from './keep';
@@ -17,13 +18,8 @@ export interface SeenStore {
 
 /** @param isPrivate of a private window nothing is kept, and nothing is looked up */
 export function seenStore(isPrivate: boolean): SeenStore {
-  /** One change after the other, in the order in which they were made; what is read is what they left. */
-  let last: Promise<unknown> = Promise.resolve();
-  function inTurn<T>(work: () => Promise<T>): Promise<T> {
-    const turn = last.then(work);
-    last = turn.catch(() => {});
-    return turn;
-  }
+  // What is read is what the changes before it have left.
+  const inTurn = takingTurns();
 
   return {
     read: (about) =>

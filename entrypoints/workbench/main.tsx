@@ -2,81 +2,91 @@ import { render } from 'preact';
 import { browser } from 'wxt/browser';
 import '../../src/view/style/tokens.css';
 import '../../src/view/style/base.css';
-import '../../src/view/style/findings.css';
-import '../../src/view/style/likely.css';
 import '../../src/view/style/workbench.css';
-import '../../src/view/style/drafts.css';
-import '../../src/view/style/enquiry.css';
-import { NOTHING_ASKED } from '../../src/session/machine-asked';
-import { NOTHING_SEEN } from '../../src/session/seen';
-import { workbenchTexts } from '../../src/text/catalogue/workbench';
-import { roomOf } from '../../src/view/workbench/rooms';
-import { type BenchState, Workbench } from '../../src/view/workbench/Workbench';
-import { onDraftsChanged, onPacksChanged } from '../shared/follow-messages';
+import type { PackCard } from '../../src/session/pack-card';
+import { workbenchTexts as texts } from '../../src/text/catalogue/workbench';
+import type { PacksState } from '../../src/view/workbench/PacksRoom';
+import { type Room, roomOf } from '../../src/view/workbench/rooms';
+import { TroubleNote } from '../../src/view/workbench/TroubleNote';
+import { Workbench } from '../../src/view/workbench/Workbench';
+import { onPacksChanged } from '../shared/follow-messages';
 import { whenOutdated } from '../shared/when-outdated';
+import type { Bench, OpenRoom } from './bench';
 import { startBenchEngine } from './bench-engine';
-import { draftsActions } from './drafts-actions';
-import { enquiryActions } from './enquiry-actions';
 import { packsActions } from './packs-actions';
 
-// Effects by room, one state, one page: a room's actions tell what changes in that room, and nothing else draws.
-const isPrivate = browser.extension.inIncognitoContext;
-let state: BenchState = {
-  room: roomOf(location.hash),
-  packs: { shelf: null, trouble: null, outcome: { state: 'none' }, removed: null, isPrivate },
-  drafts: {
-    drafts: null,
-    chosen: null,
-    seen: NOTHING_SEEN,
-    answered: null,
-    kept: 'blank',
-    copied: 'none',
-    removed: null,
-    trouble: null,
-    isPrivate,
-  },
-  enquiry: { asked: NOTHING_ASKED, told: null, serial: '', name: '', pack: null, numbered: null, trouble: null },
+// The shelf of packs, of which every room speaks, and a frame for the rooms. Each room is fetched when it is first
+// opened, and is at home with its own state from then on: what is typed in one waits there while another is in front.
+const fetchRoom: Record<Room, () => Promise<{ openRoom: (bench: Bench) => OpenRoom }>> = {
+  drafts: () => import('./rooms/drafts'),
+  enquiry: () => import('./rooms/enquiry'),
+  packs: () => import('./rooms/packs'),
 };
-let outdated = false;
-document.title = workbenchTexts.title;
 
-function show(change: Partial<BenchState>): void {
-  state = { ...state, ...change };
+const isPrivate = browser.extension.inIncognitoContext;
+let shelf: PacksState = { shelf: null, trouble: null, outcome: { state: 'none' }, removed: null, isPrivate };
+const shelfTold: ((cards: readonly PackCard[]) => void)[] = [];
+const rooms = new Map<Room, OpenRoom | 'failed'>();
+let outdated = false;
+document.title = texts.title;
+
+function draw(): void {
   if (outdated) return;
+  const room = roomOf(location.hash);
   const root = document.getElementById('root');
-  if (root) render(<Workbench state={state} actions={actions} />, root);
+  if (root) render(<Workbench room={room}>{contentOf(rooms.get(room))}</Workbench>, root);
 }
 
-whenOutdated('workbench', () => {
+function contentOf(room: OpenRoom | 'failed' | undefined) {
+  if (room === undefined) return <p role="status">{texts.rooms.opening}</p>;
+  return room === 'failed' ? <TroubleNote trouble="broken" /> : room.content();
+}
+
+async function open(room: Room): Promise<void> {
+  draw();
+  if (rooms.has(room)) return;
+  try {
+    const { openRoom } = await fetchRoom[room]();
+    // Its door may have been pressed twice.
+    if (!rooms.has(room)) rooms.set(room, openRoom(bench));
+  } catch (error) {
+    console.error(error);
+    // A script of ours that can't be fetched is one of a program that is no longer there, or a fault of ours.
+    if (!whetherOutdated()) rooms.set(room, 'failed');
+  }
+  draw();
+}
+
+function showPacks(change: Partial<PacksState>): void {
+  shelf = { ...shelf, ...change };
+  draw();
+  if (change.shelf) for (const tell of shelfTold) tell(change.shelf);
+}
+
+const whetherOutdated = whenOutdated('workbench', () => {
   outdated = true;
+  for (const room of rooms.values()) if (room !== 'failed') room.close?.();
 });
-const engine = startBenchEngine(() => show({ packs: { ...state.packs, trouble: 'broken' } }));
-const drafts = draftsActions(
+const engine = startBenchEngine(() => showPacks({ trouble: 'broken' }));
+const packs = packsActions(engine, showPacks);
+const bench: Bench = {
   engine,
-  () => state.drafts,
-  (change) => show({ drafts: { ...state.drafts, ...change } }),
-);
-const enquiry = enquiryActions(
-  engine,
-  () => state.enquiry,
-  (change) => show({ enquiry: { ...state.enquiry, ...change } }),
-);
-const packs = packsActions(
-  engine,
-  (change) => {
-    show({ packs: { ...state.packs, ...change } });
-    if (change.shelf) enquiry.shelfRead(change.shelf);
+  isPrivate,
+  draw,
+  packs: {
+    state: () => shelf,
+    actions: packs.actions,
+    onShelf(tell) {
+      shelfTold.push(tell);
+      if (shelf.shelf) tell(shelf.shelf);
+    },
   },
-  drafts.packsChanged,
-);
-const actions = { packs: packs.actions, drafts: drafts.actions, enquiry: enquiry.actions };
+};
 
 addEventListener('hashchange', () => {
-  show({ room: roomOf(location.hash) });
+  void open(roomOf(location.hash));
   scrollTo(0, 0);
 });
 onPacksChanged(packs.follow);
-onDraftsChanged(drafts.follow);
-show({});
+void open(roomOf(location.hash));
 packs.start();
-drafts.start();

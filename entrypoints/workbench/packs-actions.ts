@@ -10,24 +10,27 @@ import { type Installing, installInThread } from './installing';
 
 /**
  * What can be done with the packs.
- * @param show told what changes in the room
- * @param changed told once the engine has been told that other packs speak by now
+ * @param show told what changes on the shelf
  */
 export function packsActions(
   engine: BenchEngine,
   show: (change: Partial<PacksState>) => void,
-  changed: () => void,
 ): { actions: PacksActions; start: () => void; follow: () => void } {
   let shelf: readonly PackCard[] = [];
   let lastRemoved: (Removed & { title: string }) | null = null;
   let installing: Installing | null = null;
 
+  /** How often another window has changed the shelf. */
+  let follows = 0;
+
   /** @param mayLeave whether that pack may be there no more: whoever took it away knows */
   async function reload(mayLeave: (id: string) => boolean): Promise<void> {
+    const before = follows;
     const read = await engine.ask({ about: 'shelf' });
     if (!read.ok) return show({ trouble: read.trouble });
     const there = new Set(read.value.map(({ id }) => id));
-    const gone = shelf.some(({ id }) => !mayLeave(id) && !there.has(id));
+    // What another window has taken away while the shelf was read is not lost either.
+    const gone = follows === before && shelf.some(({ id }) => !mayLeave(id) && !there.has(id));
     shelf = read.value;
     show({ shelf, trouble: gone ? 'gone' : null });
   }
@@ -40,7 +43,6 @@ export function packsActions(
 
   async function followed(mayLeave: (id: string) => boolean): Promise<void> {
     engine.packsChanged();
-    changed();
     await reload(mayLeave);
   }
 
@@ -94,6 +96,9 @@ export function packsActions(
     actions,
     start: () => void reload(() => true),
     // What another window has taken away is not lost: somebody wanted it so.
-    follow: () => void followed(() => true),
+    follow() {
+      follows += 1;
+      void followed(() => true);
+    },
   };
 }

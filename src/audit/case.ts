@@ -43,13 +43,25 @@ const NOT_TO_BE_OVERLOOKED = 0.05;
 
 /** The claimed model in each pack that has it; where none is claimed, every model that the thing may well be. */
 export function heldAgainst(auditCase: AuditCase): { each: HeldAgainst[]; all: HeldAgainst[] } {
-  const runs = auditCase.serial?.usable ? auditCase.serial.runs : [];
-  const held = (model: ModelKnown): HeldAgainst => ({
-    model,
-    run: runs.find((run) => run.models.includes(model.ref)) ?? null,
-  });
+  const held = withRun(auditCase);
   if (auditCase.claimed.length > 0) return { each: auditCase.claimed.map(held), all: [] };
   return { each: [], all: notToBeOverlooked(auditCase).map(({ model }) => held(model)) };
+}
+
+/** Less than one in a hundred is as good as nothing, and looking at thousands of those would be slow. */
+const AS_GOOD_AS_NOTHING = 0.01;
+
+/** All that the thing may be, whatever the advert names, with how likely each is. */
+export function mayBe(auditCase: AuditCase): (HeldAgainst & { probability: number })[] {
+  const held = withRun(auditCase);
+  return auditCase.candidates
+    .filter(({ probability }) => probability >= AS_GOOD_AS_NOTHING)
+    .map(({ model, probability }) => ({ ...held(model), probability }));
+}
+
+function withRun({ serial }: AuditCase): (model: ModelKnown) => HeldAgainst {
+  const runs = serial?.usable ? serial.runs : [];
+  return (model) => ({ model, run: runs.find((run) => run.models.includes(model.ref)) ?? null });
 }
 
 /** A named maker's or family's models alone, as the advert would have it; else all that it can be. */

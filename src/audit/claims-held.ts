@@ -25,6 +25,17 @@ export function hold(auditCase: AuditCase, attribute: AttributeKnown, allowed: A
   if (refuted && agreed) return { verdict: 'conflict', firm: false, facts: [...refuted.facts, ...agreed.facts] };
   const decided = refuted ?? agreed;
   if (decided) return { ...decided, verdict: decided.verdict as Held['verdict'] };
+  return holdFor(auditCase, all, attribute, allowed, denied);
+}
+
+/** Holds a claim against models of which the thing is one: refuted or agreed only if all of them say so. */
+export function holdFor(
+  auditCase: AuditCase,
+  all: readonly HeldAgainst[],
+  attribute: AttributeKnown,
+  allowed: Allowed,
+  denied: boolean,
+): Held | null {
   if (all.length === 0) return null;
   const open = all.map((one) => against(auditCase, one, attribute, allowed, denied));
   for (const verdict of ['refutes', 'agrees'] as const)

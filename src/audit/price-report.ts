@@ -4,10 +4,11 @@ import type { Listing } from '../listing/types';
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import type { Rate } from '../pack/schema/prices';
 import { MOST_AMOUNT, type Observation } from '../price/observation';
-import { type PriceBand, priceBand, type SeenPrice } from '../price/price-band';
-import { convert } from '../price/rates';
+import { type PriceBand, priceBand } from '../price/price-band';
+import { convert, ratesKnown } from '../price/rates';
+import { bandTold, rounded, seenTold } from './price-told';
 import { type FactorSaid, factorsSaid, gradeSaid, isPricedApart } from './price-words';
-import type { NotComparable, PriceReport, PriceSeen, PriceStanding } from './types';
+import type { NotComparable, PriceReport, PriceStanding } from './types';
 import { say } from './words';
 
 /** Outside the central 95 % it is above or below; between the band's end and there it is on the high or low side. */
@@ -64,7 +65,7 @@ export function priceReport(input: PriceInput): PriceCase {
   const ofApart = apart ? priceBand({ ...question, finish: 'refinished' }, knowledge) : null;
   const band = ofApart ?? priceBand({ ...question, times: apart ? 1 : times }, knowledge);
   if (!band) return { report: NO_BAND, band: null, model, factors };
-  const told = { factors: factors.map(factorTold), seen: seenTold(band, knowledge), band: bandTold(band) };
+  const told = { factors: factors.map(factorTold), seen: seenTold(band, knowledge, MOST_SEEN), band: bandTold(band) };
   const asked = apart && !ofApart ? 'priced-apart' : comparableAmount(input, band);
   if (typeof asked === 'string') {
     const report: PriceReport = { ...NO_BAND, ...told, standing: 'not-comparable', why: asked };
@@ -73,7 +74,7 @@ export function priceReport(input: PriceInput): PriceCase {
   const probability = band.share(asked);
   const report: PriceReport = {
     ...{ standing: standingOf(probability), why: null },
-    ...{ ratio: round(asked / band.mid), probability: round(probability), ...told },
+    ...{ ratio: rounded(asked / band.mid), probability: rounded(probability), ...told },
   };
   return { report, band, model, factors };
 }
@@ -102,48 +103,20 @@ function comparableAmount(
   if (!price) return 'no-price';
   if (price.how === 'bid') return 'bid';
   if (price.currency === null) return 'currency';
-  const amount = Number(price.amount);
-  if (!(amount > 0) || !(amount < MOST_AMOUNT)) return 'amount';
-  const known = [...rates, ...knowledge.packs.flatMap((pack) => pack.rates)];
-  return convert(amount, price.currency, band.currency, known, asOf) ?? 'no-rate';
+  return inBandsCurrency(Number(price.amount), price.currency, band, ratesKnown(rates, knowledge), asOf);
 }
 
-function bandTold(band: PriceBand): NonNullable<PriceReport['band']> {
-  return {
-    ...{ low: round(band.low), mid: round(band.mid), high: round(band.high) },
-    half: { low: round(band.half.low), high: round(band.half.high) },
-    ...{ currency: band.currency, kind: band.kind, grade: band.grade, askedToPaid: round(band.askedToPaid) },
-    ...{ observations: band.observations, effective: round(band.effective), stated: band.stated?.worth ?? 0 },
-  };
+export function inBandsCurrency(
+  amount: number,
+  currency: string,
+  band: PriceBand,
+  rates: readonly Rate[],
+  asOf: string,
+): number | NotComparable {
+  if (!(amount > 0) || !(amount < MOST_AMOUNT)) return 'amount';
+  return convert(amount, currency, band.currency, rates, asOf) ?? 'no-rate';
 }
 
 function factorTold({ pack, entry, source }: FactorSaid): PriceReport['factors'][number] {
   return { pack, entry: entry.id, text: say(entry.label), times: entry.times, source };
-}
-
-function seenTold({ seen, model }: PriceBand, knowledge: Knowledge): PriceSeen[] {
-  const grades = knowledge.packs.find((pack) => pack.id === model.pack)?.grades ?? [];
-  return [...seen]
-    .sort((a, b) => b.counted - a.counted)
-    .slice(0, MOST_SEEN)
-    .map((one) => priceSeen(one, knowledge, (id) => grades.find((grade) => grade.id === id)));
-}
-
-function priceSeen(
-  { seen, pack, price, counted, pull, leftOut }: SeenPrice,
-  knowledge: Knowledge,
-  gradeOf: (id: string) => { label: Parameters<typeof say>[0] } | undefined,
-): PriceSeen {
-  const grade = seen.grade === undefined ? undefined : gradeOf(seen.grade);
-  return {
-    ...{ pack: pack?.id ?? null, entry: pack?.entry ?? null, source: pack?.source ?? null },
-    ...{ model: seen.model, label: knowledge.models.get(seen.model)?.label ?? seen.model },
-    ...{ kind: seen.kind, amount: seen.amount, currency: seen.currency, date: seen.date },
-    grade: grade ? say(grade.label) : (seen.grade ?? null),
-    ...{ price: price === null ? null : round(price), counted: round(counted), pull: round(pull), leftOut },
-  };
-}
-
-function round(value: number): number {
-  return Math.round(value * 1e4) / 1e4;
 }

@@ -1,11 +1,18 @@
+import type { Listing } from '../listing/types';
 import type { Allowed, AttributeKnown, FactKnown, Knowledge, ModelKnown } from '../pack/knowledge';
 import { localText } from '../pack/local-text';
 import type { LocalText } from '../pack/schema/parts';
 import { findingTexts as texts } from '../text/catalogue/findings';
+import { sourceOf } from './source-of';
 import type { Known, Said } from './types';
 
 /** The interface's language; questions to a seller are in the advert's. */
 export const INTERFACE = 'en';
+
+/** A question to the seller, in the advert's language where there are words in it. */
+export function askOf(text: LocalText, { listing }: { listing: Pick<Listing, 'language'> }): string {
+  return localText(text, listing.language);
+}
 
 export function say(text: LocalText): string {
   return localText(text, INTERFACE);
@@ -36,15 +43,46 @@ export function modelsText(refs: readonly string[], knowledge: Knowledge): strin
   return texts.claimFact.or(refs.map((ref) => knowledge.models.get(ref)?.label ?? ref));
 }
 
-/** A fact as the second half of a finding. */
-export function knownFact(model: ModelKnown, fact: FactKnown): Known {
+/**
+ * A fact as the second half of a finding, said of whom its entry says it: a kind's is told of the kind, a family's of
+ * the family, and that the model is one of that kind is the model's own entry, with its own source.
+ */
+export function knownFact(model: ModelKnown, fact: FactKnown, knowledge: Knowledge): Known[] {
+  const stated = statedOf(model, fact, knowledge);
   const make = fact.always ? texts.claimFact.known : texts.claimFact.knownSometimes;
-  return {
+  const known: Known = {
     pack: fact.pack,
     entry: fact.entry,
-    text: make(model.label, say(fact.attribute.def.label), allowedText(fact.attribute, fact.allowed)),
+    text: make(stated.label, say(fact.attribute.def.label), allowedText(fact.attribute, fact.allowed)),
     source: fact.source,
   };
+  if (stated.kind === null || stated.kind === model) return [known];
+  const source = sourceOf(knowledge, model.pack, model.def.source);
+  const text = texts.claimFact.ofKind(model.label, stated.kind.label);
+  return [known, { pack: model.pack, entry: model.id, text, source }];
+}
+
+/** Facts of several models, each entry once, at most so many facts. */
+export function knownFacts(
+  facts: readonly { model: ModelKnown; fact: FactKnown }[],
+  knowledge: Knowledge,
+  most = 3,
+): Known[] {
+  const all = facts.slice(0, most).flatMap(({ model, fact }) => knownFact(model, fact, knowledge));
+  return [...new Map(all.map((one) => [`${one.pack}/${one.entry} ${one.text}`, one])).values()];
+}
+
+/** Whose entry states the fact: the model's own, its family's, or that of its brand-free kind. */
+function statedOf(
+  model: ModelKnown,
+  fact: FactKnown,
+  knowledge: Knowledge,
+): { label: string; kind: ModelKnown | null } {
+  if (fact.pack === model.pack && fact.entry === model.id) return { label: model.label, kind: null };
+  if (fact.pack === model.family?.pack && fact.entry === model.family.def.id)
+    return { label: (fact.necessary ? texts.family.every : texts.family.usual)(model.family.def.label), kind: null };
+  const kind = knowledge.models.get(`${fact.pack}/${fact.entry}`);
+  return kind ? { label: kind.label, kind } : { label: model.label, kind: null };
 }
 
 /** The bare quote of a claim, without what was made of it. */

@@ -13,15 +13,19 @@ export function hitsIn(part: TextPart, knowledge: Knowledge, languages: Readonly
   const all = knowledge.phrases
     .search(part.tokens)
     .filter((match) => speaks(languages, match.value.lang))
-    .map((match) => ({ ...match, value: match.value.meaning }));
-  // "Pre-war" and "pre war" of one entry are the same words in a text.
-  const seen = new Map<Meaning, Set<string>>();
-  const isNew = ({ value, firstToken, lastToken }: Hit): boolean => {
-    const places = seen.get(value) ?? new Set();
-    const place = `${firstToken}-${lastToken}`;
-    if (places.has(place)) return false;
-    seen.set(value, places.add(place));
-    return true;
+    .map(({ start, end, firstToken, lastToken, value }) => ({
+      start,
+      end,
+      firstToken,
+      lastToken,
+      value: value.meaning,
+    }));
+  // "Pre-war" and "pre war" of one entry are the same words in a text. They are found one after the other.
+  const last = new Map<Meaning, Hit>();
+  const isNew = (hit: Hit): boolean => {
+    const before = last.get(hit.value);
+    last.set(hit.value, hit);
+    return before?.firstToken !== hit.firstToken || before.lastToken !== hit.lastToken;
   };
   const hits = all.filter(isNew);
   return hits.filter((hit, at) => !isSilenced(hit, at, hits));

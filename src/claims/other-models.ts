@@ -1,8 +1,8 @@
 import type { ModelKnown } from '../pack/knowledge';
 import { ofAnother } from './other-thing';
-import { clauseAt, type TextPart, tokenAt } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, type TextPart, tokenAt } from './part-text';
 import type { NameClaim } from './reading';
-import { type Topic, topicsOf } from './topic';
+import { type Named, type Topic, topicsOf } from './topic';
 import { turnsBack } from './turns-back';
 import type { Stanced } from './types';
 
@@ -40,20 +40,23 @@ export class OtherModels {
     const topic = this.#topics.get(part)?.get(clause.sentence);
     if (!topic) return claim;
     // Where it goes on, "it" is the other one.
-    return topic === 'brings-up' && turnsBack(part, clause) ? claim : ofAnother(claim, 'other-model');
+    return topic !== 'goes-on' && turnsBack(part, clause) ? claim : ofAnother(claim, 'other-model');
   }
 }
 
 /** Sentence -> does it name the model on sale, does it name others? */
-function namedIn(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<string>) {
-  const named = new Map<number, { own: boolean; other: boolean }>();
+function namedIn(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<string>): Map<number, Named> {
+  const named = new Map<number, Named>();
   for (const name of names) {
     if (name.field !== part.field || !('model' in name.of)) continue;
     const clause = clauseAt(part, tokenAt(part, name.start));
     if (!clause) continue;
-    const there = named.get(clause.sentence) ?? { own: false, other: false };
+    const there = named.get(clause.sentence) ?? { own: false, other: false, opens: false };
     if (own.has(name.of.model.ref)) there.own = true;
-    else there.other = true;
+    else {
+      there.other = true;
+      there.opens ||= opensSentence(part, clause, tokenAt(part, name.start));
+    }
     named.set(clause.sentence, there);
   }
   return named;
@@ -74,4 +77,12 @@ function foreignClauses(part: TextPart, names: readonly NameClaim[], own: Readon
   }
   for (const first of ownAt) found.delete(first);
   return found;
+}
+
+const OPENS_WITHIN = 3;
+
+function opensSentence(part: TextPart, clause: ClauseRange, token: number): boolean {
+  const before = part.clauses[clauseIndexAt(part, clause.first) - 1];
+  const words = part.tokens.slice(clause.first, token).filter(({ kind }) => kind === 'word');
+  return before?.sentence !== clause.sentence && words.length <= OPENS_WITHIN;
 }

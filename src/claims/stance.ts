@@ -18,8 +18,12 @@ export interface StanceOf {
 /** "no", "without" reach a few words; "is not" reaches further, but not across an "and". */
 const SHORT_DENIAL = 4;
 const COMPARED_WITHIN = 5;
+const FIRST_AS = new Set(['as', 'so', 'aussi']);
+const SECOND_AS = new Set(['as', 'wie', 'que', 'qu', "qu'"]);
 /** Tokens, on either side. */
 const FARTHEST = 120;
+/** In tokens: one that begins before a sentence may reach into it. */
+const LONGEST_TRIGGER = 12;
 /** Clauses of one list. */
 const LONGEST_LIST = 40;
 const CROSSES = /^(?:❌|✗|✘|✖|🚫|⛔|☐|▢|□)/u;
@@ -30,6 +34,8 @@ export class StanceReader {
   readonly #part: TextPart;
   readonly #found: Found[];
   readonly #quoted: Span[];
+  /** Sentence -> its tokens, from the first to the last. */
+  readonly #sentences: { first: number; last: number }[] = [];
   /** Sentence -> whether it asks. */
   readonly #asked = new Map<number, boolean>();
 
@@ -38,6 +44,11 @@ export class StanceReader {
     // A title in quotation marks is a title.
     this.#quoted = part.field === 'title' ? [] : quotations(part.text);
     this.#found = triggersIn(part, languages);
+    for (const { sentence, first, last } of part.clauses) {
+      const there = this.#sentences[sentence];
+      if (there) there.last = last;
+      else this.#sentences[sentence] = { first, last };
+    }
   }
 
   /** @param isName names obey triggers that features don't ("fits an X"). */
@@ -53,7 +64,7 @@ export class StanceReader {
       stance = to;
       why.push({ rule, makes: to, word });
     };
-    const near = this.#near(firstToken, lastToken);
+    const near = this.#inSentence(clause, firstToken, lastToken);
     const governing = near.filter((one) => this.#governs(one, clause, firstToken, lastToken, isName));
     const denials = governing.filter((one) => one.value.effect === 'denies');
     const sure = denials.filter((one) => !this.#doubtful(one, firstToken));
@@ -93,6 +104,17 @@ export class StanceReader {
     const from = firstAtOrAfter(this.#found, firstToken - FARTHEST);
     const out: Found[] = [];
     for (let i = from; i < this.#found.length && this.#found[i]!.firstToken <= lastToken + FARTHEST; i++)
+      out.push(this.#found[i]!);
+    return out;
+  }
+
+  /** Of these, those of the phrase's own sentence, which alone can govern it, and those that it stands in. */
+  #inSentence({ sentence }: ClauseRange, firstToken: number, lastToken: number): Found[] {
+    const { first, last } = this.#sentences[sentence]!;
+    const from = Math.max(firstToken - FARTHEST, first - LONGEST_TRIGGER);
+    const to = Math.min(lastToken + FARTHEST, last);
+    const out: Found[] = [];
+    for (let i = firstAtOrAfter(this.#found, from); i < this.#found.length && this.#found[i]!.firstToken <= to; i++)
       out.push(this.#found[i]!);
     return out;
   }
@@ -151,11 +173,14 @@ export class StanceReader {
 
   /** "As quiet as a rotary hook", "aussi solide que la fonte": the second "as" stands shortly before. */
   #isCompared(clause: ClauseRange, first: number): boolean {
-    const words = this.#part.tokens.slice(clause.first, first).map((token) => token.folded);
-    const second = Math.max(...['as', 'wie', 'que', 'qu', "qu'"].map((word) => words.lastIndexOf(word)));
-    if (second < 0 || words.length - second > COMPARED_WITHIN) return false;
-    const before = words.slice(Math.max(0, second - COMPARED_WITHIN), second);
-    return before.some((word) => word === 'as' || word === 'so' || word === 'aussi');
+    const { tokens } = this.#part;
+    const from = Math.max(clause.first, first - COMPARED_WITHIN);
+    let second = first - 1;
+    while (second >= from && !SECOND_AS.has(tokens[second]!.folded)) second--;
+    if (second < from) return false;
+    for (let i = Math.max(clause.first, second - COMPARED_WITHIN); i < second; i++)
+      if (FIRST_AS.has(tokens[i]!.folded)) return true;
+    return false;
   }
 
   /** "What it can't do: zigzag, drop feed, leather": a clause before the colon denies the whole list. */
@@ -197,7 +222,8 @@ export class StanceReader {
 
   #isQuoted(token: number): boolean {
     const { start } = this.#part.tokens[token]!;
-    return this.#quoted.some((span) => start >= span.start && start < span.end);
+    const at = lastBeginningBy(this.#quoted, start);
+    return at >= 0 && start < this.#quoted[at]!.end;
   }
 
   /** A question claims nothing: "Is it a zigzag?" A name is asked for in its own clause only. */
@@ -260,6 +286,18 @@ function adjacent(denials: readonly Found[]): boolean {
 /** The more careful reading wins: a likeness claims least, then a quotation, a guess, a denial. */
 function rank(stance: Stance): number {
   return ['says', 'denies', 'guesses', 'quotes', 'likens'].indexOf(stance);
+}
+
+/** The index of the last of several spans, in order and apart, that begins at that place or before it; or -1. */
+function lastBeginningBy(spans: readonly Span[], place: number): number {
+  let low = 0;
+  let high = spans.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (spans[middle]!.start <= place) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
 }
 
 /** The index of the first trigger that begins at that token or after it. */

@@ -1,7 +1,15 @@
 import type { ClauseRange, TextPart } from './part-text';
 
-/** Why a sentence speaks of another thing: it brings one up, or goes on about the one before. */
-export type Topic = 'brings-up' | 'goes-on';
+/** Why a sentence speaks of another thing: it opens with one, names one farther on, or goes on about the one before. */
+export type Topic = 'brings-up' | 'names' | 'goes-on';
+
+/** Which models a sentence names. */
+export interface Named {
+  own: boolean;
+  other: boolean;
+  /** Its subject, as far as its place tells, is another one. */
+  opens: boolean;
+}
 
 const PERSON =
   '(?:sister|brother|mother|father|mum|mom|dad|nan|gran|granny|grandmother|grandma|aunt|auntie|uncle|cousin|neighbour|neighbor|friend|daughter|son|wife|husband|mother-in-law|lady next door|lodger|colleague)';
@@ -44,20 +52,20 @@ const THIS =
  * What the sentences of a text go on about. A sentence that brings up another machine ("my sister's was …", or one that
  * names another model only) is about that one, and so are those after it that open with a pronoun, until one turns to
  * the thing on sale, by name or by "this", "mine".
- * @param named sentence -> which models it names
+ * @param named sentence -> which models it names, and whether another one's name opens it
  * @returns the sentences that are about another thing, by number
  */
-export function topicsOf(
-  part: TextPart,
-  named: ReadonlyMap<number, { own: boolean; other: boolean }>,
-): Map<number, Topic> {
+export function topicsOf(part: TextPart, named: ReadonlyMap<number, Named>): Map<number, Topic> {
   const topics = new Map<number, Topic>();
   for (const [sentence, words] of sentencesOf(part)) {
     const names = named.get(sentence);
     if (names?.own) continue;
-    if (names?.other || (!THIS.test(words) && BRINGS_UP.some((opening) => opening.test(words)))) {
+    const before = topics.get(sentence - 1);
+    if (names?.opens || (!THIS.test(words) && BRINGS_UP.some((opening) => opening.test(words)))) {
       topics.set(sentence, 'brings-up');
-    } else if (topics.has(sentence - 1) && GOES_ON.test(words) && !THIS.test(words)) {
+    } else if (names?.other) {
+      topics.set(sentence, 'names');
+    } else if (before && before !== 'names' && GOES_ON.test(words) && !THIS.test(words)) {
       topics.set(sentence, 'goes-on');
     }
   }

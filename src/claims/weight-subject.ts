@@ -12,7 +12,7 @@ const OF_THE_THING = set(`
   approx approximately about around circa ca nearly almost roughly some full size weight wt weights scale scales kitchen bathroom luggage
   reads read shows says said come comes tips tip good real mere proper properly small compact bare measured weighed put made me my your our
   aluminium aluminum alloy metal cast steel straight stitch zigzag three quarter sewing domestic not no lightweight portable quite very
-  under over well own has have lighter heavier than others other or exact be precise ton tonne tonnes feather nothing more less rather pourtant que seulement tout rond quand meme nur ganze auch weegt gewicht zware ze zij hij het de een en op is van naaimachine hoofd kop gietijzer zonder circa ongeveer slechts with lift carry yes bit little bloody damn honest exactly precisely
+  under over well own has have lighter heavier than others other aussi or exact be precise ton tonne tonnes feather nothing more less rather pourtant que seulement tout rond quand meme nur ganze auch weegt gewicht zware ze zij hij het de een en op is van naaimachine hoofd kop gietijzer zonder circa ongeveer slechts with lift carry yes bit little bloody damn honest exactly precisely
   sie es er maschine kopf kopfes die das der und nur insgesamt allein diese dieses ist sind war mit aus auf bei zu am im ein eine gute stolze
   schwer schwere leicht leichte etwa rund knapp gut gewicht gewogen gusseisen netto waage kuchenwaage zeigt bringt kilo
   elle il machine tete qui et seule ensemble celle ci bati corps environ poids lourde legere pese fait la le les une un de du des en sur est sont etait etaient

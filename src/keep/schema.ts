@@ -37,6 +37,10 @@ export interface KeptDraft {
   id: string;
   draft: Draft;
   changedAt: string;
+  /** How often it has been kept. Left out: kept before that was counted. */
+  revision?: number;
+  /** The draft from which it parted because two windows wrote at once; left out for all others. */
+  partedFrom?: string;
 }
 
 /** An audit that the user chose to keep, as JSON text of the audit contract. */

@@ -1,3 +1,4 @@
+import { offersIn } from './decide/offers';
 import { sharedWords } from './page/title';
 import { fromJsonLd } from './sources/json-ld';
 import { fromMeta } from './sources/meta';
@@ -7,15 +8,17 @@ import { fromRdfa } from './sources/rdfa';
 import { fromState } from './sources/state';
 import { chooseMain } from './structured/choose';
 import { candidatesOf } from './structured/product';
+import { type Thing, text, things } from './structured/things';
 import type { Candidate, FieldName, Harvest } from './types';
 import { absolute } from './visit/addresses';
 
-/** A page that looks less like one advert than this has none of its own. */
-const OWN_ADVERT = 0.45;
-/** Some amount of money, or words of selling. */
-const SOME_ADVERT = 0.2;
 /** Of the words of two titles of one thing, at least so many are in both. */
 const SAME_THING = 0.5;
+const SAME_NAME = 0.6;
+/** Weight of what is said of a thing that the page's titles do not name. */
+const OF_ANOTHER = 0.3;
+const COUNTED =
+  /(?:^|[\s(:])\d[\d.,\s]*(?:results?|adverts?|ads|listings|items|anzeigen|treffer|ergebnisse|annonces|resultats|advertenties|annunci|anuncios|annonser|annoncer|ogłoszen|inzerát)/i;
 const EACH_MOST = 60;
 /** Lines in which a page repeats its title. */
 const OPENING = 200;
@@ -31,7 +34,7 @@ export interface Found {
 /** All that the sources of a harvest say, field by field, before anything is decided. */
 export function candidatesIn(harvest: Harvest): Found {
   const meta = fromMeta(harvest);
-  const visible = fromPage(harvest.page, meta.windowTitle, meta.siteName);
+  const visible = fromPage(harvest.page, meta);
   const isStale = isOfAnother(meta.candidates, meta.windowTitle, visible.title);
   if (isStale) meta.candidates = meta.candidates.filter(({ value }) => value === meta.windowTitle);
   const about = {
@@ -49,23 +52,33 @@ export function candidatesIn(harvest: Harvest): Found {
   for (const one of meta.candidates)
     if (!isRepeated && one.field === 'title' && one.value === meta.windowTitle) one.weight = 0.3;
 
-  const structured: Candidate[] = [
-    ...(jsonLd.main ? candidatesOf(jsonLd.main, 'json-ld', 0.9) : []),
-    ...(microdata.main ? candidatesOf(microdata.main, 'microdata', 0.9) : []),
-    ...(rdfa.main ? candidatesOf(rdfa.main, 'rdfa', 0.9) : []),
+  const titles = [
+    ...about.titles,
+    ...meta.candidates.filter(({ field }) => field === 'title').map(({ value }) => value),
   ];
-  const state = fromState(harvest.state, {
-    ...about,
-    titles: [...about.titles, ...meta.candidates.filter(({ field }) => field === 'title').map(({ value }) => value)],
-    shown: visible.advert >= SOME_ADVERT,
+  /** What is said of a thing that no title of the page names may be said of another one. */
+  const isNamed = (main: Thing): boolean => titles.length === 0 || namesOf(main).some((name) => isLike(name, titles));
+  const mains = [
+    { main: jsonLd.main, source: 'json-ld' as const },
+    { main: microdata.main, source: 'microdata' as const },
+    { main: rdfa.main, source: 'rdfa' as const },
+  ].flatMap(({ main, source }) => (main ? [{ main, source, weight: isNamed(main) ? 0.9 : OF_ANOTHER }] : []));
+  const structured = mains.flatMap(({ main, source, weight }) => candidatesOf(main, source, weight));
+  const state = fromState(harvest.state, { ...about, titles, shown: visible.price >= 0.2 || visible.marks.contact });
+  const isProduct = mains.some(({ weight }) => weight > OF_ANOTHER);
+  const offers = offersIn({
+    page: visible,
+    titleAgrees:
+      visible.title !== '' && isLike(visible.title, [meta.windowTitle, ...titles.slice(about.titles.length)]),
+    told: isProduct ? 'named' : mains.length > 0 || meta.isProduct ? 'product' : null,
+    state: state.length > 0,
+    isArticle: meta.isArticle || jsonLd.isArticle,
+    isList: jsonLd.isList || microdata.isList,
+    // One product whose offers are many, beside cards: the "product" is the category of a list.
+    isCategory: visible.cards > 2 && structured.some(({ field, how }) => field === 'price' && how === 'from'),
+    counts: COUNTED.test(meta.windowTitle),
+    side: Math.max(visible.cards, jsonLd.count, microdata.count, rdfa.count),
   });
-  // One product whose offers are many, beside cards: the "product" is the category of a list.
-  const isCategory = visible.cards > 2 && structured.some(({ field, how }) => field === 'price' && how === 'from');
-  const isOne =
-    (structured.length > 0 && !isCategory) || visible.advert >= OWN_ADVERT || (state.length > 0 && visible.cards < 2);
-  const side = Math.max(visible.cards, jsonLd.count, microdata.count, rdfa.count);
-  const isSome = side === 1 || meta.isProduct || visible.advert >= SOME_ADVERT;
-  const offers = isOne ? 1 : side > 1 ? side : isSome ? 1 : 0;
 
   const counts = new Map<FieldName, number>();
   const candidates = [...structured, ...state, ...meta.candidates, ...visible.candidates].filter((candidate) => {
@@ -90,3 +103,10 @@ function isOfAnother(told: readonly Candidate[], windowTitle: string, shown: str
   const agree = (a: string, b: string) => Math.max(sharedWords(a, b), sharedWords(b, a)) >= SAME_THING;
   return title !== undefined && agree(windowTitle, shown) && !agree(title, shown) && !agree(title, windowTitle);
 }
+
+const namesOf = (main: Thing): string[] =>
+  [text(main, 'name'), text(things(main, 'itemOffered')[0], 'name')].filter((name) => name !== undefined);
+
+/** Most of the shorter one's words are in the other. */
+const isLike = (name: string, titles: readonly string[]): boolean =>
+  titles.some((title) => Math.max(sharedWords(name, title), sharedWords(title, name)) >= SAME_NAME);

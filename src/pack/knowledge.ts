@@ -121,6 +121,8 @@ export interface PackKnown {
   terms: Term[];
   grades: Grade[];
   rates: Rate[];
+  /** What prices depend on. */
+  factors: Factor[];
   /** Price indices and weekly wages. */
   index: Series[];
   wages: Series[];

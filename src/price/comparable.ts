@@ -35,8 +35,10 @@ const HALF_LIFE = { indexed: 8, plain: 4 };
 const OTHER_GRADE = 0.5;
 /** No grade said. */
 const NO_GRADE = 0.7;
-/** A sister model, brought to this one in the same way, or a model of the type in question. */
+/** A sister model, brought to this one in the same way. */
 const SISTER = 0.1;
+/** A model of the type in question: a type's price is whatever its models' are. */
+const MEMBER = 0.4;
 /** Something is missing from it. */
 const INCOMPLETE = 0.5;
 /** However old it is, an observation counts for so much at least. */
@@ -71,14 +73,15 @@ function likeness(
   { mid }: PriceKnowledge,
 ): { times: number; weight: number } | { leftOut: LeftOut } {
   const sameModel = wanted.models.has(seen.model);
+  const isMember = wanted.members.has(seen.model);
   const sameGrade = seen.grade === undefined || seen.grade === wanted.grade;
   const weight =
-    (sameModel ? 1 : SISTER) *
+    (sameModel ? 1 : isMember ? MEMBER : SISTER) *
     (sameGrade ? 1 : OTHER_GRADE) *
     (seen.grade === undefined ? NO_GRADE : 1) *
     (seen.complete === false ? INCOMPLETE : 1);
-  // A type's price is whatever its models' are; and where no grade is asked for, any of them is an answer.
-  const likeAsItIs = (sameModel || wanted.members.has(seen.model)) && (sameGrade || wanted.grade === null);
+  // Where no grade is asked for, any of them is an answer.
+  const likeAsItIs = (sameModel || isMember) && (sameGrade || wanted.grade === null);
   if (likeAsItIs) return { times: 1, weight };
   const grade = seen.grade ?? wanted.grade;
   const [here, there] = [first([...wanted.models], (model) => mid(model, wanted.grade)), mid(seen.model, grade)];

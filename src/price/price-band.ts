@@ -4,7 +4,7 @@ import { comparable, type LeftOut, type PriceKnowledge, type Wanted } from './co
 import type { Observation } from './observation';
 import { type Comparable, type PosteriorBand, priceAt, seenAlone, shareAtMost, updated } from './posterior-band';
 import { pullsOf } from './pulls';
-import { convert } from './rates';
+import { convert, ratesKnown } from './rates';
 import { type OnRecord, relatedPrices } from './related-prices';
 import { inMoneyOf, type Points } from './series';
 import { seriesOf } from './series-of';
@@ -92,7 +92,7 @@ export function priceBand(question: PriceQuestion, knowledge: Knowledge): PriceB
     ...{ grade, finish: question.finish ?? 'plain', currency, asOf },
   };
   const known: PriceKnowledge = {
-    rates: [...(question.rates ?? []), ...knowledge.packs.flatMap((pack) => pack.rates)],
+    rates: ratesKnown(question.rates ?? [], knowledge),
     index: series?.points ?? null,
     mid: (ref, ofGrade) => statedMid(ref, ofGrade, currency, asOf, knowledge),
   };
@@ -151,8 +151,7 @@ function statedMid(
   knowledge: Knowledge,
 ): number | null {
   const stated = statedBand(ref, grade, knowledge);
-  const rates = knowledge.packs.flatMap((pack) => pack.rates);
-  return stated && convert(stated.mid, stated.currency, currency, rates, asOf);
+  return stated && convert(stated.mid, stated.currency, currency, ratesKnown([], knowledge), asOf);
 }
 
 function commonest(values: readonly string[]): string | null {

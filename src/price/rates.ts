@@ -1,3 +1,4 @@
+import type { Knowledge } from '../pack/knowledge';
 import type { Rate } from '../pack/schema/prices';
 import { yearsBetween } from './dates';
 
@@ -39,4 +40,9 @@ export function rateAt(
     .sort((a, b) => b.date.localeCompare(a.date));
   const rate = fitting.find((one) => one.date <= asOf) ?? fitting.at(-1);
   return rate ? { times: rate.from === from ? rate.rate : 1 / rate.rate, date: rate.date } : null;
+}
+
+/** Rates that the user has typed in, then those of all packs. */
+export function ratesKnown(typed: readonly Rate[], knowledge: Knowledge): Rate[] {
+  return [...typed, ...knowledge.packs.flatMap((pack) => pack.rates)];
 }

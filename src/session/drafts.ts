@@ -10,6 +10,10 @@ export function isBlank(draft: Draft): boolean {
   return DRAFT_FIELDS.every((field) => (draft[field] ?? '').trim() === '');
 }
 
+export function sameDraft(a: Draft, b: Draft): boolean {
+  return DRAFT_FIELDS.every((field) => (a[field] ?? '') === (b[field] ?? ''));
+}
+
 /** What a draft is called in the list: its title, else the beginning of its text. */
 export function draftName(draft: Draft): string {
   const first = [draft.title, ...(draft.description ?? '').split('\n')].find((line) => line?.trim());
@@ -27,14 +31,15 @@ export function draftText(draft: Draft): string {
 
 /**
  * The drafts that are shown, once another window has changed those that are kept: what is kept by now, and of this
- * window's own the one that is still being typed, and those in which nothing has been written yet.
+ * window's own those that are still being typed, and those in which nothing has been written yet.
+ * @param typed by id
  */
 export function draftsFollowed(
   shown: readonly KeptDraft[],
   kept: readonly KeptDraft[],
-  typed: KeptDraft | null,
+  typed: ReadonlyMap<string, KeptDraft>,
 ): KeptDraft[] {
   const isKept = (id: string) => kept.some((draft) => draft.id === id);
-  const own = shown.filter(({ id, draft }) => !isKept(id) && (id === typed?.id || isBlank(draft)));
-  return [...own, ...kept].map((draft) => (draft.id === typed?.id ? typed : draft));
+  const own = shown.filter(({ id, draft }) => !isKept(id) && (typed.has(id) || isBlank(draft)));
+  return [...own, ...kept].map((draft) => typed.get(draft.id) ?? draft);
 }

@@ -10,10 +10,12 @@ export const KEY = 2;
 export interface PhraseWalk {
   /** STOP, PASS or KEY: see `roleOf`. */
   roles: Uint8Array;
-  /** 1 where a match may begin, or end. */
-  opens: Uint8Array;
+  /** The places where a match may begin, in order. */
+  openings: readonly number[];
+  /** 1 where a match may end. */
   closes: Uint8Array;
-  /** The hash of the token as it is folded. */
+  /** The token as it is folded, and the hash of that. */
+  keys: readonly string[];
   hashes: Uint32Array;
   /** What else the last word of a phrase may be where the text has this word, and a match may end with it: its singulars. */
   stems: readonly (readonly string[])[];
@@ -34,22 +36,24 @@ export function walkOf(tokens: readonly Token[]): PhraseWalk {
 function walkThrough(tokens: readonly Token[]): PhraseWalk {
   const { length } = tokens;
   const roles = new Uint8Array(length);
-  const opens = new Uint8Array(length);
+  const openings: number[] = [];
   const closes = new Uint8Array(length);
+  const keys = new Array<string>(length);
   const hashes = new Uint32Array(length);
   const stems = new Array<readonly string[]>(length);
   for (let at = 0; at < length; at++) {
     stems[at] = NONE;
+    keys[at] = tokens[at]!.folded;
     const role = roleOf(tokens, at);
     roles[at] = role === 'key' ? KEY : role === 'pass' ? PASS : STOP;
     if (role !== 'key') continue;
-    const { kind, folded } = tokens[at]!;
-    if (isWholeAt(tokens, at, -1)) opens[at] = 1;
+    const folded = keys[at]!;
+    if (isWholeAt(tokens, at, -1)) openings.push(at);
     if (isWholeAt(tokens, at, 1)) closes[at] = 1;
     hashes[at] = hashOf(folded);
-    if (closes[at] === 1 && kind === 'word' && mayBePlural(folded)) stems[at] = singulars(folded).slice(1);
+    if (closes[at] === 1 && tokens[at]!.kind === 'word' && mayBePlural(folded)) stems[at] = singulars(folded).slice(1);
   }
-  return { roles, opens, closes, hashes, stems };
+  return { roles, openings, closes, keys, hashes, stems };
 }
 
 function mayBePlural(folded: string): boolean {

@@ -1,5 +1,5 @@
 import { waysToWrite } from './phrase-keys';
-import { KEY, STOP, walkOf } from './phrase-walk';
+import { KEY, type PhraseWalk, STOP, walkOf } from './phrase-walk';
 import type { Span } from './span';
 import type { Token } from './tokens';
 
@@ -34,27 +34,42 @@ export interface PhraseFinder<T> {
 export function searchTrees<T>(trees: readonly PhraseTree<T>[], tokens: readonly Token[]): PhraseMatch<T>[] {
   const walk = walkOf(tokens);
   const found: PhraseMatch<T>[] = [];
-  const nodes = new Array<number>(trees.length);
-  const before = new Array<number>(trees.length);
-  for (let first = 0; first < tokens.length; first++) {
-    if (walk.opens[first] === 0) continue;
-    const shorter = found.length;
-    nodes.fill(0);
-    let isOpen = true;
-    for (let at = first; isOpen && at < tokens.length; at++) {
-      const role = walk.roles[at]!;
-      if (role === STOP) break;
-      if (role !== KEY) continue;
-      isOpen = step(trees, nodes, before, tokens[at]!.folded, walk.hashes[at]!, walk.stems[at]!);
-      if (walk.closes[at] === 0) continue;
-      if (isOpen) for (let i = 0; i < trees.length; i++) addValues(trees[i]!, nodes[i]!, tokens, first, at, found);
-      for (const stem of walk.stems[at]!)
-        for (let i = 0; i < trees.length; i++)
-          if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stem), tokens, first, at, found);
-    }
-    if (found.length > shorter + 1) turn(found, shorter);
-  }
+  for (const first of walk.openings) if (beginsAt(trees, walk, first)) addFrom(trees, tokens, walk, first, found);
   return found;
+}
+
+/** Does some phrase begin with the token there? With most tokens none does. */
+function beginsAt<T>(trees: readonly PhraseTree<T>[], { keys, hashes, stems }: PhraseWalk, at: number): boolean {
+  for (let i = 0; i < trees.length; i++) if (trees[i]!.next(0, keys[at]!, hashes[at]) >= 0) return true;
+  for (const stem of stems[at]!) for (let i = 0; i < trees.length; i++) if (trees[i]!.next(0, stem) >= 0) return true;
+  return false;
+}
+
+/** Adds the matches that begin at a token, the longest first. */
+function addFrom<T>(
+  trees: readonly PhraseTree<T>[],
+  tokens: readonly Token[],
+  walk: PhraseWalk,
+  first: number,
+  found: PhraseMatch<T>[],
+): void {
+  const shorter = found.length;
+  const nodes = trees.map(() => 0);
+  const before = nodes.slice();
+  let isOpen = true;
+  for (let at = first; isOpen && at < tokens.length; at++) {
+    const role = walk.roles[at]!;
+    if (role === STOP) break;
+    if (role !== KEY) continue;
+    const stems = walk.stems[at]!;
+    isOpen = step(trees, nodes, before, walk.keys[at]!, walk.hashes[at]!, stems);
+    if (walk.closes[at] === 0) continue;
+    if (isOpen) for (let i = 0; i < trees.length; i++) addValues(trees[i]!, nodes[i]!, tokens, first, at, found);
+    for (const stem of stems)
+      for (let i = 0; i < trees.length; i++)
+        if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stem), tokens, first, at, found);
+  }
+  if (found.length > shorter + 1) turn(found, shorter);
 }
 
 /** Goes on by one key in each tree; false where no phrase of any goes on so. */

@@ -1,11 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Driven, Tab } from '../../src/cli/demo/driven';
-import { draftRoomTexts } from '../../src/text/catalogue/draft-room';
 import { workbenchTexts as texts } from '../../src/text/catalogue/workbench';
 import { folderOf, ourRequests, seenErrors, until } from './hands';
 import { openTestedRoom, type Room } from './support/browser';
-import { onlyWhere, PAGES_IN_PRIVATE } from './support/differences';
 
 // What can happen to storage under an open page, in both browsers: a plain message, and nothing lost.
 
@@ -145,18 +143,4 @@ describe('what was made of packs is thrown away or damaged under us', () => {
 it('none of this made a request, or an error other than those that it was to make', async () => {
   expect(ourRequests(room.browser)).toEqual([]);
   expect(await seenErrors(room.browser)).toEqual([]);
-});
-
-// The last one: it starts the extension anew, allowed in private windows.
-onlyWhere(PAGES_IN_PRIVATE)('in a private window the workbench says that nothing is kept, and works', async () => {
-  const bench = await room.browser.openPrivately(room.browser.addressOf('workbench.html'));
-  if (!bench) throw new Error('no private window');
-  // What came with the program speaks; nothing can be kept, which is said before anything is tried.
-  await shows(bench, '[data-pack-id="trade"]');
-  await shows(bench, '[data-part="private"]', texts.shelf.private);
-  await bench.click('[data-pack-id="trade"] input[type="checkbox"]');
-  await shows(bench, TROUBLE, texts.troubles.denied);
-  await bench.click('[data-part="to-drafts"]');
-  await shows(bench, '[data-part="private"]', draftRoomTexts.private);
-  expect(await count(bench, TROUBLE)).toBe(0);
 });

@@ -97,6 +97,10 @@ it('copies the message to the seller', async () => {
     `document.querySelector('[data-part="copy-outcome"]').textContent === ${JSON.stringify(panelTexts.questions.copied)}`,
   );
   expect(await panel.evaluate(focused('[data-part="copy"]'))).toBe(true);
+  const message = await panel.evaluate(`document.querySelector('[data-part="message"] textarea').value`);
+  expect(await room.browser.copied()).toBe(message);
+  await page.bringToFront();
+  await panel.waitForSelector('[data-part="copy"]');
 });
 
 it('comes to everything in the panel, and is trapped nowhere', async () => {

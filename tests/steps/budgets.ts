@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { parseSync } from 'vite';
 import { failedOne, passedOne, sum, type Tally } from './tally';
@@ -45,12 +45,12 @@ export const BUDGETS: readonly Budget[] = [
       return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
     },
   },
-  {
-    name: 'workbench',
+  ...['packs', 'drafts', 'enquiry'].map((room) => ({
+    name: `workbench with its room ${room}`,
     most: 60_000,
     why: 'it opens from the panel, in the middle of a thought',
-    files: (build) => filesOfPage(build, 'workbench.html'),
-  },
+    files: (build: string) => filesOfRoom(build, 'workbench.html', room),
+  })),
   {
     name: 'background',
     most: 20_000,
@@ -86,9 +86,12 @@ function unweighed(build: string, weighed: ReadonlySet<string>): Tally {
 }
 
 function scriptsIn(build: string): string[] {
+  return filesIn(build).filter((name) => name.endsWith('.js'));
+}
+
+function filesIn(build: string): string[] {
   if (!existsSync(build)) return [];
-  const names = readdirSync(build, { recursive: true, encoding: 'utf8' });
-  return names.map((name) => name.replaceAll('\\', '/')).filter((name) => name.endsWith('.js'));
+  return readdirSync(build, { recursive: true, encoding: 'utf8' }).map((name) => name.replaceAll('\\', '/'));
 }
 
 /** The scripts and style sheets that a page loads by itself: those that it names, and all that these import. */
@@ -100,6 +103,35 @@ function filesOfPage(build: string, page: string): string[] {
   const scripts = named.filter((name) => name.endsWith('.js'));
   if (scripts.length === 0) throw new Error(`${page} names no script`);
   return [...new Set([...scriptsFrom(build, scripts), ...named.filter((name) => name.endsWith('.css'))])];
+}
+
+/**
+ * What a page has loaded once one of its rooms is in front: all that it loads by itself, and the room's script, which it
+ * imports on demand, with all that this imports and the style sheets that belong to any of these.
+ */
+function filesOfRoom(build: string, page: string, room: string): string[] {
+  const atOnce = filesOfPage(build, page);
+  const chunks = atOnce.filter((file) => file.endsWith('.js')).flatMap((file) => onDemand(build, file));
+  const door = chunks.find((file) => nameOf(file) === room);
+  if (door === undefined) throw new Error(`${page} imports no room ${room}`);
+  const scripts = scriptsFrom(build, [door]);
+  const names = new Set(scripts.map(nameOf));
+  const styles = filesIn(build).filter((file) => file.endsWith('.css') && names.has(nameOf(file)));
+  return [...new Set([...atOnce, ...scripts, ...styles])];
+}
+
+/** The scripts that one imports on demand. */
+function onDemand(build: string, file: string): string[] {
+  const text = readFileSync(join(build, file), 'utf8');
+  return parseSync(file, text).module.dynamicImports.flatMap(({ moduleRequest: { start, end } }) => {
+    const source = text.slice(start, end).match(/^["'`](.+)["'`]$/)?.[1];
+    return source === undefined ? [] : [join(dirname(file), source).replaceAll('\\', '/')];
+  });
+}
+
+/** "chunks/drafts-0oWx2Iq1.js" -> "drafts": a script and the style sheet that belongs to it have the same. */
+function nameOf(file: string): string {
+  return basename(file).replace(/-[\w-]{8}\.\w+$/, '');
 }
 
 /** Scripts with everything that they import at once; what is imported later, on demand, is not counted. */

@@ -1,10 +1,12 @@
 import type { Stanced } from '../../claims/types';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import { isAsserted } from '../claims-held';
+import { grouped } from '../grouped';
 import { sourceOf } from '../source-of';
 import type { Finding, Known } from '../types';
-import { saidEach } from '../words';
+import { askOf, saidEach } from '../words';
 import { STOCK_YEARS, yearsClaimed } from '../years';
 import { knownRun } from './serial-model';
 
@@ -47,47 +49,53 @@ function madeKnown(auditCase: AuditCase): MadeKnown | null {
   return { from, to, basis, known: [{ pack: model.pack, entry: model.id, text: basis, source }] };
 }
 
-function words({ reading, year }: AuditCase, made: MadeKnown): Finding[] {
-  return reading.wordings
-    .filter((claim) => isAsserted(claim) && claim.stance === 'says')
-    .flatMap((claim) => {
-      const means = claim.entry.means;
-      const limit =
-        means && 'ageAtLeast' in means
-          ? { from: null, to: year - means.ageAtLeast, surelyTo: year - means.ageAtLeast - 1 }
-          : means && 'made' in means
-            ? { from: means.made.from ?? null, to: means.made.to ?? null, surelyTo: means.made.to ?? null }
-            : null;
-      if (!limit) return [];
-      const wrong = apart(made, limit);
-      // Of one made in the year that lies just so many back nobody knows whether it has reached that age.
-      const right =
-        made.to !== null &&
-        limit.surelyTo !== null &&
-        made.to <= limit.surelyTo &&
-        (limit.from === null || (made.from !== null && made.from >= limit.from));
-      if (!wrong && !right) return [];
-      const firm = claim.entry.use !== 'loose';
-      return [finding(claim, made, wrong ? (firm ? 'disproved' : 'caution') : 'agrees', claim.entry.id)];
-    });
+function words(auditCase: AuditCase, made: MadeKnown): Finding[] {
+  const { reading, year } = auditCase;
+  const said = reading.wordings.filter((claim) => isAsserted(claim) && claim.stance === 'says');
+  return grouped(said, ({ pack, entry }) => `${pack}/${entry.id}`).flatMap((claims) => {
+    const { entry } = claims[0];
+    const means = entry.means;
+    const limit =
+      means && 'ageAtLeast' in means
+        ? { from: null, to: year - means.ageAtLeast, surelyTo: year - means.ageAtLeast - 1 }
+        : means && 'made' in means
+          ? { from: means.made.from ?? null, to: means.made.to ?? null, surelyTo: means.made.to ?? null }
+          : null;
+    if (!limit) return [];
+    const wrong = apart(made, limit);
+    // Of one made in the year that lies just so many back nobody knows whether it has reached that age.
+    const right =
+      made.to !== null &&
+      limit.surelyTo !== null &&
+      made.to <= limit.surelyTo &&
+      (limit.from === null || (made.from !== null && made.from >= limit.from));
+    if (!wrong && !right) return [];
+    const firm = entry.use !== 'loose';
+    return [finding(auditCase, claims, made, wrong ? (firm ? 'disproved' : 'caution') : 'agrees', entry.id)];
+  });
 }
 
 /** "Over 100 years old", where even the oldest of them is younger. */
-function ages({ reading, year }: AuditCase, made: MadeKnown): Finding[] {
-  return reading.ages
+function ages(auditCase: AuditCase, made: MadeKnown): Finding[] {
+  const { reading, year } = auditCase;
+  const wrong = reading.ages
     .filter((claim) => isAsserted(claim) && claim.stance === 'says')
-    .filter((claim) => apart(made, { from: null, to: year - claim.atLeast }))
-    .map((claim) => finding(claim, made, 'disproved', String(claim.atLeast)));
+    .filter((claim) => apart(made, { from: null, to: year - claim.atLeast }));
+  return grouped(wrong, ({ atLeast }) => String(atLeast)).map((claims) =>
+    finding(auditCase, claims, made, 'disproved', String(claims[0].atLeast)),
+  );
 }
 
 /** Years that the advert gives, against the span in which the model was made; a serial's year is another check's. */
-function years({ reading, serial }: AuditCase, made: MadeKnown): Finding[] {
+function years(auditCase: AuditCase, made: MadeKnown): Finding[] {
+  const { reading, serial } = auditCase;
   if (serial?.runs.some((run) => run.year !== null)) return [];
-  return yearsClaimed(reading).flatMap((claim) => {
+  const wrong = yearsClaimed(reading).filter((claim) => {
     const slack = claim.approximate ? 5 : 1;
-    const wrong = apart(made, { from: claim.from - slack, to: claim.to + slack });
-    return wrong ? [finding(claim, made, 'disproved', `${claim.from}-${claim.to}`)] : [];
+    return apart(made, { from: claim.from - slack, to: claim.to + slack });
   });
+  const span = ({ from, to }: { from: number; to: number }): string => `${from}-${to}`;
+  return grouped(wrong, span).map((claims) => finding(auditCase, claims, made, 'disproved', span(claims[0])));
 }
 
 /** Both spans are known well enough to say that they don't meet. */
@@ -97,15 +105,21 @@ function apart(made: MadeKnown, limit: { from: number | null; to: number | null 
   return after || before;
 }
 
-function finding(claim: Stanced, made: MadeKnown, standing: 'disproved' | 'caution' | 'agrees', key: string): Finding {
+function finding(
+  auditCase: AuditCase,
+  claims: readonly [Stanced, ...Stanced[]],
+  made: MadeKnown,
+  standing: 'disproved' | 'caution' | 'agrees',
+  key: string,
+): Finding {
   return {
-    id: `age-words:${key}:${claim.field}:${claim.start}`,
+    id: `age-words:${key}`,
     check: 'age-words',
     standing,
     attribute: null,
-    said: saidEach([claim]),
+    said: saidEach(claims),
     known: made.known,
-    text: texts[standing](claim.quote, made.basis),
-    ask: standing === 'disproved' ? texts.ask : null,
+    text: texts[standing](claims[0].quote, made.basis),
+    ask: standing === 'disproved' ? askOf(askTexts.made, auditCase) : null,
   };
 }

@@ -1,12 +1,14 @@
 import type { Stanced } from '../../claims/types';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import { type Apart, apartAcrossKinds } from '../across-kinds';
 import { type Assertion, assertions } from '../assertions';
 import type { AuditCase } from '../case';
 import { hold } from '../claims-held';
 import { exclude } from '../exclusion';
+import { sourceOf } from '../source-of';
 import type { Finding } from '../types';
-import { allowedText, knownFact, saidEach, say } from '../words';
+import { allowedText, askOf, knownFact, saidEach, say } from '../words';
 import { yearsClaimed } from '../years';
 
 const texts = findingTexts.claimClaim;
@@ -19,7 +21,7 @@ export function claimClaim(auditCase: AuditCase): Finding[] {
     for (const second of said.slice(i + 1)) {
       if (first.attribute !== second.attribute || !exclude(first, second)) continue;
       if (isDecided(auditCase, first) || isDecided(auditCase, second)) continue;
-      findings.push(contradiction(first, second));
+      findings.push(contradiction(auditCase, first, second));
     }
   const told = new Set(findings.flatMap((one) => one.said.map(({ field, start }) => `${field}:${start}`)));
   const isTold = ({ first, second }: Apart): boolean =>
@@ -27,14 +29,14 @@ export function claimClaim(auditCase: AuditCase): Finding[] {
   const across = apartAcrossKinds(auditCase, said).filter((one) => !isTold(one));
   // Several words for the one kind ("vibrating shuttle", "long bobbins") exclude the other words once.
   const once = across.filter((one, i) => across.findIndex(({ second }) => second === one.second) === i);
-  return [...findings, ...once.map(acrossKinds), ...years(auditCase)];
+  return [...findings, ...once.map((one) => acrossKinds(auditCase, one)), ...years(auditCase)];
 }
 
 function isDecided(auditCase: AuditCase, one: Assertion): boolean {
   return hold(auditCase, one.attribute, one.allowed, one.denied)?.verdict === 'refutes';
 }
 
-function contradiction(first: Assertion, second: Assertion): Finding {
+function contradiction(auditCase: AuditCase, first: Assertion, second: Assertion): Finding {
   const [a, b] = [quoteOf(first), quoteOf(second)];
   const attribute = say(first.attribute.def.label);
   return {
@@ -52,15 +54,15 @@ function contradiction(first: Assertion, second: Assertion): Finding {
           allowedText(first.attribute, first.allowed),
           allowedText(second.attribute, second.allowed),
         ),
-        source: null,
+        source: sourceOf(auditCase.knowledge, first.attribute.pack, first.attribute.def.source),
       },
     ],
     text: texts.disproved(a.quote, b.quote, attribute),
-    ask: first.attribute.def.ask ? say(first.attribute.def.ask) : texts.ask(a.quote, b.quote),
+    ask: askOf(first.attribute.def.ask ?? askTexts.whichIsRight(a.quote, b.quote), auditCase),
   };
 }
 
-function acrossKinds({ first, second, kind, fact, firm }: Apart): Finding {
+function acrossKinds(auditCase: AuditCase, { first, second, kind, fact, firm }: Apart): Finding {
   const [a, b] = [quoteOf(first), quoteOf(second)];
   return {
     id: `claim-claim:${first.key}:${second.key}`.replaceAll(' ', ':'),
@@ -68,9 +70,9 @@ function acrossKinds({ first, second, kind, fact, firm }: Apart): Finding {
     standing: firm ? 'disproved' : 'caution',
     attribute: second.attribute.id,
     said: saidEach([a, b]),
-    known: [knownFact(kind, fact)],
+    known: knownFact(kind, fact, auditCase.knowledge),
     text: (firm ? texts.apart : texts.unusual)(a.quote, b.quote),
-    ask: second.attribute.def.ask ? say(second.attribute.def.ask) : texts.ask(a.quote, b.quote),
+    ask: askOf(second.attribute.def.ask ?? askTexts.whichIsRight(a.quote, b.quote), auditCase),
   };
 }
 
@@ -80,7 +82,8 @@ function quoteOf(one: Assertion): Stanced['denial'] & object {
 }
 
 /** Two years made that can't both be right, where no serial has dated the thing. */
-function years({ reading, serial }: AuditCase): Finding[] {
+function years(auditCase: AuditCase): Finding[] {
+  const { reading, serial } = auditCase;
   if (serial?.usable && serial.runs.some((run) => run.year !== null)) return [];
   const claims = yearsClaimed(reading).filter((claim) => !claim.approximate);
   for (const [i, first] of claims.entries()) {
@@ -95,7 +98,7 @@ function years({ reading, serial }: AuditCase): Finding[] {
         said: saidEach([first, second]),
         known: [],
         text: texts.years(first.quote, second.quote),
-        ask: texts.ask(first.quote, second.quote),
+        ask: askOf(askTexts.whichIsRight(first.quote, second.quote), auditCase),
       },
     ];
   }

@@ -3,21 +3,30 @@ import { type Assertion, assertions } from '../assertions';
 import type { AuditCase } from '../case';
 import { type Held, hold } from '../claims-held';
 import { exclude } from '../exclusion';
-import type { Finding } from '../types';
-import { allowedText, knownFact, saidEach, say } from '../words';
+import { holdForSerials, serialsLabel, withSerials } from '../serials-model';
+import type { Finding, Standing } from '../types';
+import { allowedText, askOf, knownFacts, saidEach, say } from '../words';
 
 const texts = findingTexts.claimFact;
 
-/** Features that the advert asserts or denies, held against the facts of the claimed model. */
+/**
+ * Features that the advert asserts or denies, held against the facts of the claimed model; where the serial is another
+ * model's, against that one's too.
+ */
 export function claimFact(auditCase: AuditCase): Finding[] {
   const all = assertions(auditCase);
   return all.flatMap((assertion) => {
-    const held = hold(auditCase, assertion.attribute, assertion.allowed, assertion.denied);
-    // A family's necessary conditions and packs that disagree are other checks'.
-    if (!held || held.verdict === 'conflict' || held.facts.every(({ fact }) => fact.necessary)) return [];
+    const { attribute, allowed, denied } = assertion;
+    const held = hold(auditCase, attribute, allowed, denied);
+    if (held?.verdict === 'conflict') return [];
+    const other = holdForSerials(auditCase, attribute, allowed, denied);
+    if (!held) return other?.verdict === 'refutes' ? [onlyOfSerials(auditCase, assertion, other)] : [];
+    // A family's necessary conditions are another check's.
+    if (held.facts.every(({ fact }) => fact.necessary)) return [];
     const refuted = held.verdict === 'refutes';
     if (refuted && isSaidAnyhow(auditCase, all, assertion)) return [];
-    return finding(assertion, held, refuted ? counter(auditCase, all, assertion) : null);
+    const countered = refuted ? counter(auditCase, all, assertion) : null;
+    return finding(auditCase, assertion, { held, other, countered });
   });
 }
 
@@ -45,33 +54,85 @@ function isSaidAnyhow(auditCase: AuditCase, all: readonly Assertion[], { attribu
   );
 }
 
-function finding(assertion: Assertion, held: Held, countered: Assertion | null): Finding[] {
-  const { attribute, said, guessed, loose } = assertion;
+/** What came of a claim: for the model named, for the one whose number it has, and what else the advert says of it. */
+interface Outcome {
+  held: Held;
+  other: Held | null;
+  countered: Assertion | null;
+}
+
+function finding(auditCase: AuditCase, assertion: Assertion, outcome: Outcome): Finding[] {
+  const { attribute, guessed } = assertion;
+  const { held, other, countered } = outcome;
   const first = held.facts[0];
   if (!first) return [];
   const sameModel = held.facts.every(({ model }) => model === first.model);
   const label = sameModel ? first.model.label : texts.whichever;
-  const quotes = said.map((claim) => (assertion.denied ? (claim.denial ?? claim) : claim));
-  const quote = quotes[0]!.quote;
-  const value = texts.or([...new Set(held.facts.map(({ fact }) => allowedText(attribute, fact.allowed)))]);
+  const quote = quotesOf(assertion)[0]!.quote;
   const agrees = held.verdict === 'agrees';
   if (agrees && (guessed || !sameModel)) return [];
-  const disproves = held.firm && !guessed && !loose && !countered;
   const text = agrees
     ? texts.agrees(label, quote)
     : countered
       ? texts.bothWays(quote, countered.said[0]!.quote, label)
-      : (held.firm ? texts.disproved : texts.usually)(label, say(attribute.def.label), value, quote);
+      : (held.firm ? texts.disproved : texts.usually)(
+          label,
+          say(attribute.def.label),
+          knownValue(assertion, held),
+          quote,
+        );
+  const facts = [...held.facts.slice(0, 3), ...(other?.facts ?? [])];
   return [
     {
-      id: `claim-fact:${assertion.key.replaceAll(' ', ':')}`,
-      check: 'claim-fact',
-      standing: agrees ? 'agrees' : disproves ? 'disproved' : guessed || countered ? 'unproved' : 'caution',
-      attribute: attribute.id,
-      said: saidEach(countered ? [...quotes, countered.said[0]!] : quotes),
-      known: held.facts.slice(0, 3).map(({ model, fact }) => knownFact(model, fact)),
-      text,
-      ask: agrees || !attribute.def.ask ? null : say(attribute.def.ask),
+      ...common(assertion, countered),
+      standing: standingOf(assertion, outcome),
+      known: knownFacts(facts, auditCase.knowledge, facts.length),
+      text: countered ? text : withSerials(auditCase, text, held.verdict, other),
+      ask: agrees && other?.verdict !== 'refutes' ? null : ask(auditCase, assertion),
     },
   ];
+}
+
+/** What speaks for the model named and against the one whose number it has is still to be seen. */
+function standingOf({ guessed, loose }: Assertion, { held, other, countered }: Outcome): Standing {
+  if (held.verdict === 'agrees') return other?.verdict === 'refutes' ? 'unproved' : 'agrees';
+  if (guessed || countered) return 'unproved';
+  return held.firm && !loose ? 'disproved' : 'caution';
+}
+
+/** Nothing is known of it for the model named, and the one whose number it has isn't so. */
+function onlyOfSerials(auditCase: AuditCase, assertion: Assertion, other: Held): Finding {
+  const quote = quotesOf(assertion)[0]!.quote;
+  const attribute = say(assertion.attribute.def.label);
+  return {
+    ...common(assertion, null),
+    standing: 'unproved',
+    known: knownFacts(other.facts, auditCase.knowledge),
+    text: findingTexts.otherModel.only(quote, serialsLabel(auditCase), attribute, knownValue(assertion, other)),
+    ask: ask(auditCase, assertion),
+  };
+}
+
+function common(
+  assertion: Assertion,
+  countered: Assertion | null,
+): Pick<Finding, 'id' | 'check' | 'attribute' | 'said'> {
+  return {
+    id: `claim-fact:${assertion.key.replaceAll(' ', ':')}`,
+    check: 'claim-fact',
+    attribute: assertion.attribute.id,
+    said: saidEach([...quotesOf(assertion), ...(countered?.said.slice(0, 1) ?? [])]),
+  };
+}
+
+function quotesOf({ said, denied }: Assertion) {
+  return said.map((claim) => (denied ? (claim.denial ?? claim) : claim));
+}
+
+function knownValue({ attribute }: Assertion, held: Held): string {
+  return texts.or([...new Set(held.facts.map(({ fact }) => allowedText(attribute, fact.allowed)))]);
+}
+
+function ask(auditCase: AuditCase, { attribute: { def } }: Assertion): string | null {
+  return def.ask ? askOf(def.ask, auditCase) : null;
 }

@@ -1,10 +1,11 @@
 import { judge } from '../../identify/judge';
 import type { FactKnown, FamilyKnown } from '../../pack/knowledge';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import { type Assertion, assertions } from '../assertions';
 import type { AuditCase } from '../case';
 import type { Finding } from '../types';
-import { allowedText, saidEach, say } from '../words';
+import { allowedText, askOf, saidEach, say } from '../words';
 
 const texts = findingTexts.family;
 
@@ -18,11 +19,11 @@ export function family(auditCase: AuditCase): Finding[] {
     const own = auditCase.claimed.some((model) => model.facts.get(one.attribute.ref)?.some((fact) => !fact.necessary));
     if (facts.length === 0 || own || one.guessed) return [];
     const verdict = judge({ allowed: one.allowed, denied: one.denied }, one.attribute, facts);
-    return verdict === 'open' ? [] : [finding(one, named, facts[0]!, verdict === 'refutes')];
+    return verdict === 'open' ? [] : [finding(auditCase, one, named, facts[0]!, verdict === 'refutes')];
   });
 }
 
-function finding(one: Assertion, named: FamilyKnown, fact: FactKnown, refuted: boolean): Finding {
+function finding(auditCase: AuditCase, one: Assertion, named: FamilyKnown, fact: FactKnown, refuted: boolean): Finding {
   const quotes = one.said.map((claim) => (one.denied ? (claim.denial ?? claim) : claim));
   const { label } = named.def;
   const firm = fact.always && !one.loose;
@@ -36,11 +37,15 @@ function finding(one: Assertion, named: FamilyKnown, fact: FactKnown, refuted: b
       {
         pack: fact.pack,
         entry: fact.entry,
-        text: texts.known(label, say(one.attribute.def.label), allowedText(one.attribute, fact.allowed)),
+        text: findingTexts.claimFact.known(
+          texts.every(label),
+          say(one.attribute.def.label),
+          allowedText(one.attribute, fact.allowed),
+        ),
         source: fact.source,
       },
     ],
     text: (refuted ? texts.disproved : texts.agrees)(quotes[0]!.quote, label),
-    ask: refuted ? (one.attribute.def.ask ? say(one.attribute.def.ask) : texts.ask) : null,
+    ask: refuted ? askOf(one.attribute.def.ask ?? askTexts.wholeAndPlate, auditCase) : null,
   };
 }

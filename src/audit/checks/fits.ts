@@ -3,10 +3,12 @@ import type { NameClaim, Reading, ValueClaim } from '../../claims/reading';
 import type { Quote } from '../../claims/types';
 import { judge } from '../../identify/judge';
 import type { ModelKnown } from '../../pack/knowledge';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
+import { sourceOf } from '../source-of';
 import type { Finding } from '../types';
-import { allowedText, knownFact, modelsText, saidEach, say } from '../words';
+import { allowedText, askOf, knownFact, modelsText, saidEach, say } from '../words';
 
 const texts = findingTexts.fits;
 
@@ -22,7 +24,7 @@ export function fits(auditCase: AuditCase): Finding[] {
   );
   const features = ownFeatures(reading);
   return distinct(named).flatMap(({ name, model }) => {
-    const decided = byFeature(features, name, model);
+    const decided = byFeature(auditCase, features, name, model);
     // The list of what fits adds nothing where the feature has decided.
     return decided.length > 0 ? decided : byList(auditCase, name, model);
   });
@@ -61,7 +63,7 @@ function distinct(names: readonly NameClaim[]): { name: NameClaim; model: ModelK
 }
 
 /** What must be the same in a part and the model it fits: the pack marks such attributes. */
-function byFeature(values: readonly ValueClaim[], name: NameClaim, model: ModelKnown): Finding[] {
+function byFeature(auditCase: AuditCase, values: readonly ValueClaim[], name: NameClaim, model: ModelKnown): Finding[] {
   return values
     .filter((claim) => claim.stance === 'says' && claim.subject === 'this' && claim.attribute.def.fitting)
     .flatMap((claim) => {
@@ -81,7 +83,7 @@ function byFeature(values: readonly ValueClaim[], name: NameClaim, model: ModelK
           standing: refuted ? 'disproved' : 'agrees',
           attribute: claim.attribute.id,
           said: saidEach([claim, name]),
-          known: facts.slice(0, 2).map((fact) => knownFact(model, fact)),
+          known: facts.slice(0, 2).flatMap((fact) => knownFact(model, fact, auditCase.knowledge)),
           text: refuted
             ? texts.disproved(
                 claim.quote,
@@ -90,14 +92,15 @@ function byFeature(values: readonly ValueClaim[], name: NameClaim, model: ModelK
                 allowedText(claim.attribute, facts[0]!.allowed),
               )
             : texts.agrees(claim.quote, model.label),
-          ask: refuted ? texts.ask : null,
+          ask: refuted ? askOf(askTexts.part, auditCase) : null,
         } satisfies Finding,
       ];
     });
 }
 
 /** Parts that packs list by name as fitting some models: a model that isn't among them is a question. */
-function byList({ reading, knowledge }: AuditCase, name: NameClaim, model: ModelKnown): Finding[] {
+function byList(auditCase: AuditCase, name: NameClaim, model: ModelKnown): Finding[] {
+  const { reading, knowledge } = auditCase;
   const found = reading.fitting.filter((fit) => fit.model.pack === model.pack);
   const first = found[0];
   if (!first) return [];
@@ -118,7 +121,11 @@ function byList({ reading, knowledge }: AuditCase, name: NameClaim, model: Model
         pack: fit.model.pack,
         entry: fit.model.id,
         text: texts.knownFit(fit.model.label, label(fit)),
-        source: null,
+        source: sourceOf(
+          knowledge,
+          fit.model.pack,
+          fit.model.def.fits?.find((one) => one.id === fit.part)?.source ?? fit.model.def.source,
+        ),
       })),
       text: own
         ? texts.agrees(first.quote, model.label)
@@ -127,7 +134,7 @@ function byList({ reading, knowledge }: AuditCase, name: NameClaim, model: Model
             model.label,
             modelsText([...new Set(found.map((fit) => fit.model.ref))], knowledge),
           ),
-      ask: own ? null : texts.ask,
+      ask: own ? null : askOf(askTexts.part, auditCase),
     },
   ];
 }

@@ -1,11 +1,13 @@
 import { onSale } from '../../claims/claimed';
 import { judge } from '../../identify/judge';
 import type { AttributeKnown, FactKnown, ModelKnown } from '../../pack/knowledge';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import { assertions } from '../assertions';
 import type { AuditCase } from '../case';
+import type { SerialCase } from '../serial-case';
 import type { Finding } from '../types';
-import { allowedText, knownFact, saidEach, say } from '../words';
+import { allowedText, askOf, knownFact, saidEach, say } from '../words';
 
 const texts = findingTexts.lookAlike;
 
@@ -16,7 +18,7 @@ const texts = findingTexts.lookAlike;
 export function lookAlike(auditCase: AuditCase): Finding[] {
   const { claimed, serial, knowledge, reading } = auditCase;
   const model = claimed.find((one) => !one.isType);
-  if (!model || serial?.usable) return [];
+  if (!model || (serial && decides(serial, model))) return [];
   const names = onSale(reading.names).filter((name) => 'model' in name.of && name.of.model === model);
   const others = mistaken(model, knowledge.models);
   for (const other of others) {
@@ -46,13 +48,20 @@ export function lookAlike(auditCase: AuditCase): Finding[] {
         standing: 'unproved',
         attribute: first?.attribute.id ?? null,
         said: saidEach(names, 1),
-        known: first ? [knownFact(model, first.own), knownFact(other, first.theirs)] : [],
+        known: first ? [...knownFact(model, first.own, knowledge), ...knownFact(other, first.theirs, knowledge)] : [],
         text,
-        ask: first?.attribute.def.ask ? say(first.attribute.def.ask) : texts.ask(other.label),
+        ask: askOf(first?.attribute.def.ask ?? askTexts.notTheOther(other.label), auditCase),
       },
     ];
   }
   return [];
+}
+
+/** The number tells which model it is: as written, or all that it can be a slip for is this model's. */
+function decides({ usable, verdict, suggestions }: SerialCase, model: ModelKnown): boolean {
+  if (usable) return true;
+  const runs = suggestions.flatMap((one) => one.runs);
+  return verdict === 'misread' && runs.length > 0 && runs.every((run) => run.models.includes(model.ref));
 }
 
 /** Models that are sold as this one, or this one as them, the most frequent first. */

@@ -1,8 +1,10 @@
+import type { LocalText } from '../../pack/schema/parts';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import { type OpenName, photographsSpokenOf, photographsWanted } from '../photographs';
 import type { Finding, Known } from '../types';
-import { say } from '../words';
+import { askOf, say } from '../words';
 
 const texts = findingTexts.missing;
 
@@ -10,26 +12,27 @@ const texts = findingTexts.missing;
 export function missing(auditCase: AuditCase): Finding[] {
   const { listing, reading, knowledge } = auditCase;
   const open = openNames(auditCase);
+  const ask = (text: LocalText): string => askOf(text, auditCase);
   // What the advert has said of a photograph itself is not asked for once more.
   const spokenOf = photographsSpokenOf(auditCase);
   for (const entry of spokenOf) for (const name of entry.names ?? []) open.delete(name);
   const out: Finding[] = [];
   // A draft has no photographs to show; a page that shows none is worth knowing.
   if (listing.photos.length === 0 && listing.fields.photo?.source !== 'draft' && listing.url !== null)
-    out.push(finding('photos', texts.photos, texts.photosAsk));
+    out.push(finding('photos', texts.photos, ask(askTexts.photos)));
   // Where tables stand ready, a number tells more than any photograph.
   const hasTables = knowledge.serials.schemes().some(({ pack }) => reading.covering.has(pack));
-  if (hasTables && open.delete('serial')) out.push(finding('serial', texts.serial, texts.serialAsk));
+  if (hasTables && open.delete('serial')) out.push(finding('serial', texts.serial, ask(askTexts.serial)));
   for (const { pack, entry } of photographsWanted(auditCase, open, spokenOf)) {
     for (const name of entry.names ?? []) open.delete(name);
     const source = pack.citations.get(entry.source ?? '') ?? null;
     const text = texts.photograph(say(entry.label), say(entry.tells));
     out.push(
-      finding(`${pack.id}/${entry.id}`, text, say(entry.ask), [{ pack: pack.id, entry: entry.id, text, source }]),
+      finding(`${pack.id}/${entry.id}`, text, ask(entry.ask), [{ pack: pack.id, entry: entry.id, text, source }]),
     );
   }
-  if (open.has('serial')) out.push(finding('serial', texts.serial, texts.serialAsk));
-  if (open.has('model')) out.push(finding('model', texts.model, texts.modelAsk));
+  if (open.has('serial')) out.push(finding('serial', texts.serial, ask(askTexts.serial)));
+  if (open.has('model')) out.push(finding('model', texts.model, ask(askTexts.model)));
   return out;
 }
 

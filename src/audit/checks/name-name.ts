@@ -1,11 +1,12 @@
 import { onSale } from '../../claims/claimed';
 import type { NameClaim } from '../../claims/reading';
 import type { ModelKnown } from '../../pack/knowledge';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import { sourceOf } from '../source-of';
 import type { Finding } from '../types';
-import { saidOf } from '../words';
+import { askOf, saidOf } from '../words';
 
 const texts = findingTexts.nameName;
 
@@ -22,7 +23,8 @@ export function nameName(auditCase: AuditCase): Finding[] {
   return [...twoModels(auditCase), ...anotherMaker(auditCase)];
 }
 
-function twoModels({ reading }: AuditCase): Finding[] {
+function twoModels(auditCase: AuditCase): Finding[] {
+  const { reading, knowledge } = auditCase;
   const names: ModelName[] = onSale(reading.names).flatMap((claim) =>
     'model' in claim.of && !claim.of.model.isType ? [{ claim, model: claim.of.model }] : [],
   );
@@ -58,11 +60,11 @@ function twoModels({ reading }: AuditCase): Finding[] {
           pack: second.model.pack,
           entry: second.model.id,
           text: texts.known(first.model.label, second.model.label),
-          source: null,
+          source: sourceOf(knowledge, second.model.pack, second.model.def.source),
         },
       ],
       text: (excludes ? texts.disproved : texts.unproved)(first.claim.quote, second.claim.quote),
-      ask: texts.ask(first.model.label, second.model.label),
+      ask: askOf(askTexts.whichModel(first.model.label, second.model.label), auditCase),
     },
   ];
 }
@@ -76,7 +78,8 @@ function contained(inner: NameClaim, outer: NameClaim): boolean {
 }
 
 /** The title gives one maker's name to another maker's model, and nowhere names the model's own maker. */
-function anotherMaker({ reading, knowledge }: AuditCase): Finding[] {
+function anotherMaker(auditCase: AuditCase): Finding[] {
+  const { reading, knowledge } = auditCase;
   const model = reading.claimedModels.find((one) => !one.isType);
   const own = makerOf(model);
   if (!model || !own) return [];
@@ -103,7 +106,7 @@ function anotherMaker({ reading, knowledge }: AuditCase): Finding[] {
         { pack: model.pack, entry: model.id, text: texts.knownMaker(model.label, model.def.maker ?? own), source },
       ],
       text: texts.anotherMaker(other.name.quote, claim.quote),
-      ask: texts.askMaker,
+      ask: askOf(askTexts.maker, auditCase),
     },
   ];
 }

@@ -30,26 +30,28 @@ export function price(auditCase: AuditCase): Finding[] {
       standing,
       attribute: null,
       said: [price, ...factors.map(({ said }) => saidOf(said))],
-      known: [bandKnown(auditCase.price, auditCase), ...factors.map(factorKnown)],
+      known: [...knownBand(auditCase), ...factors.map(factorKnown)],
       text: text(listing.priceText, model.label, texts.ratio(report.ratio, middle)),
       ask: null,
     },
   ];
 }
 
-/** The band in words, and how much stands behind it. */
-function bandKnown({ band, model }: AuditCase['price'], { knowledge }: AuditCase): Known {
-  const { stated, grade: id, kind, observations, low, high, currency } = band!;
+/** The band in words, and how much stands behind it; nothing where there is none. */
+export function knownBand({ price: { band, model }, knowledge }: AuditCase): Known[] {
+  if (!band || !model) return [];
+  const { stated, grade: id, kind, observations, low, high, currency } = band;
   const from = stated?.from[0];
-  const grade = knowledge.packs.find((one) => one.id === model!.pack)?.grades.find((one) => one.id === id);
+  const grade = knowledge.packs.find((one) => one.id === model.pack)?.grades.find((one) => one.id === id);
   const money = (amount: number): string => moneyText(String(Math.round(amount)), currency);
   const behind = texts.behind(stated ? Math.round(stated.worth) : 0, stated?.date ?? '', observations);
-  return {
-    pack: from?.pack ?? model!.pack,
-    entry: from?.entry ?? model!.id,
-    text: `${texts.known[kind](model!.label, grade ? say(grade.label) : '', money(low), money(high))} ${behind}`,
+  const known = {
+    pack: from?.pack ?? model.pack,
+    entry: from?.entry ?? model.id,
+    text: `${texts.known[kind](model.label, grade ? say(grade.label) : '', money(low), money(high))} ${behind}`,
     source: from?.source ?? null,
   };
+  return [known];
 }
 
 function factorKnown({ pack, entry, source }: AuditCase['price']['factors'][number]): Known {

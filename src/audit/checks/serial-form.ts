@@ -1,10 +1,11 @@
 import { formText } from '../../pack/serial-form';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import type { SerialCase } from '../serial-case';
 import { sourceOf } from '../source-of';
 import type { Finding, Known } from '../types';
-import { saidOf } from '../words';
+import { askOf, modelsText, saidOf } from '../words';
 import { knownRun } from './serial-model';
 
 const texts = findingTexts.serialForm;
@@ -15,52 +16,67 @@ const texts = findingTexts.serialForm;
  */
 export function serialForm(auditCase: AuditCase): Finding[] {
   const { serial } = auditCase;
-  if (serial?.verdict === 'unknown') return notAllotted(serial, auditCase);
-  if (!serial || (serial.verdict !== 'misread' && serial.verdict !== 'bad-form')) return [];
-  const { claim, suggestions, forms } = serial;
-  const known: Known[] =
-    serial.verdict === 'misread'
-      ? suggestions.slice(0, 3).flatMap(({ runs }) => (runs[0] ? [knownRun(runs[0], auditCase)] : []))
-      : forms.slice(0, 3).map(({ pack, scheme }) => ({
-          pack,
-          entry: scheme.id,
-          text: texts.formKnown(scheme.maker ?? texts.anyMaker, formText(scheme)),
-          source: null,
-        }));
-  return [
-    {
-      id: `serial-form:${claim.normal}`,
-      check: 'serial-form',
-      standing: 'unproved',
-      attribute: null,
-      said: [saidOf(claim)],
-      known,
-      text:
-        serial.verdict === 'misread' ? texts.misread(claim.quote, suggestions[0]!.normal) : texts.badForm(claim.quote),
-      ask: texts.ask,
-    },
-  ];
+  switch (serial?.verdict) {
+    case 'unknown':
+      return notAllotted(serial, auditCase);
+    case 'misread':
+      return [misread(serial, auditCase)];
+    case 'bad-form':
+      return [badForm(serial, auditCase)];
+    default:
+      return [];
+  }
 }
 
-function notAllotted({ claim }: SerialCase, { knowledge, reading }: AuditCase): Finding[] {
+function misread(serial: SerialCase, auditCase: AuditCase): Finding {
+  const { claim, suggestions } = serial;
+  const [first] = suggestions;
+  const models = modelsText([...new Set(first!.runs.flatMap((run) => run.models))], auditCase.knowledge);
+  const known = suggestions.slice(0, 3).flatMap(({ runs }) => (runs[0] ? [knownRun(runs[0], auditCase)] : []));
+  return finding(serial, auditCase, known, texts.misread(claim.quote, first!.normal, models));
+}
+
+function badForm(serial: SerialCase, auditCase: AuditCase): Finding {
+  const known = serial.forms.slice(0, 3).map(
+    ({ pack, scheme }): Known => ({
+      pack,
+      entry: scheme.id,
+      text: texts.formKnown(scheme.maker ?? texts.anyMaker, formText(scheme)),
+      source: sourceOf(auditCase.knowledge, pack, scheme.source),
+    }),
+  );
+  return finding(serial, auditCase, known, texts.badForm(serial.claim.quote));
+}
+
+/** Missing in a table that calls itself complete: shown with the blocks on either side of it. */
+function notAllotted(serial: SerialCase, auditCase: AuditCase): Finding[] {
+  const { knowledge, reading } = auditCase;
+  const { claim } = serial;
   const complete = knowledge.serials
     .schemesOf(claim.normal)
     .filter(({ scheme, pack }) => scheme.complete && reading.covering.has(pack));
   if (complete.length === 0) return [];
-  const known = complete.map(({ pack, scheme }) => {
-    const text = texts.complete(scheme.maker ?? texts.anyMaker, formText(scheme));
-    return { pack, entry: scheme.id, text, source: sourceOf(knowledge, pack, scheme.source) };
-  });
-  return [
+  const known = complete.flatMap(({ pack, scheme, number }): Known[] => [
     {
-      id: `serial-form:${claim.normal}`,
-      check: 'serial-form',
-      standing: 'unproved',
-      attribute: null,
-      said: [saidOf(claim)],
-      known,
-      text: texts.unknown(claim.quote),
-      ask: texts.ask,
+      pack,
+      entry: scheme.id,
+      text: texts.complete(scheme.maker ?? texts.anyMaker, formText(scheme)),
+      source: sourceOf(knowledge, pack, scheme.source),
     },
-  ];
+    ...knowledge.serials.around(pack, scheme.id, number, 1).map((run) => knownRun(run, auditCase)),
+  ]);
+  return [finding(serial, auditCase, known, texts.gap(claim.quote))];
+}
+
+function finding({ claim }: SerialCase, auditCase: AuditCase, known: Known[], text: string): Finding {
+  return {
+    id: `serial-form:${claim.normal}`,
+    check: 'serial-form',
+    standing: 'unproved',
+    attribute: null,
+    said: [saidOf(claim)],
+    known,
+    text,
+    ask: askOf(askTexts.serialAgain, auditCase),
+  };
 }

@@ -1,9 +1,10 @@
 import { onSale } from '../../claims/claimed';
 import type { Run } from '../../pack/serial-index';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import type { Finding, Known } from '../types';
-import { modelsText, saidEach, saidOf } from '../words';
+import { askOf, modelsText, saidEach, saidOf } from '../words';
 
 const texts = findingTexts.serialModel;
 
@@ -30,7 +31,7 @@ export function serialModel(auditCase: AuditCase): Finding[] {
       text: agrees
         ? texts.agrees(serial.claim.quote, model.label)
         : texts.disproved(serial.claim.quote, allotted, model.label),
-      ask: agrees ? null : texts.ask,
+      ask: agrees ? null : askOf(askTexts.serialPhoto, auditCase),
     },
   ];
 }

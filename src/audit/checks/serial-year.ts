@@ -1,7 +1,8 @@
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import type { Finding } from '../types';
-import { saidEach, saidOf } from '../words';
+import { askOf, saidEach, saidOf } from '../words';
 import { yearsAgree, yearsDisagree } from '../years';
 import { knownRun } from './serial-model';
 
@@ -34,7 +35,7 @@ export function serialYear(auditCase: AuditCase): Finding[] {
               standing === 'disproved'
                 ? texts.disproved(serial.claim.quote, years, claims[0]!.quote)
                 : texts.agrees(serial.claim.quote, years),
-            ask: standing === 'disproved' ? texts.ask : null,
+            ask: standing === 'disproved' ? askOf(askTexts.made, auditCase) : null,
           },
         ];
   return [...make('disproved', wrong), ...make('agrees', wrong.length > 0 ? [] : right)];

@@ -1,10 +1,12 @@
 import type { FieldName } from '../../listing/types';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import { assertions } from '../assertions';
 import type { AuditCase } from '../case';
 import { hold } from '../claims-held';
 import type { Finding, Said } from '../types';
-import { knownFact, saidEach } from '../words';
+import { askOf, knownFacts, saidEach } from '../words';
+import { knownBand } from './price';
 
 const texts = findingTexts.sourceConflict;
 
@@ -16,7 +18,8 @@ export function sourceConflict(auditCase: AuditCase): Finding[] {
   return [...pageDisagrees(auditCase), ...packsDisagree(auditCase)];
 }
 
-function pageDisagrees({ listing }: AuditCase): Finding[] {
+function pageDisagrees(auditCase: AuditCase): Finding[] {
+  const { listing } = auditCase;
   const note = listing.fields.price;
   const other = note?.alternatives[0];
   if (!note || !other || note.confidence >= UNSURE || !listing.priceText) return [];
@@ -29,9 +32,10 @@ function pageDisagrees({ listing }: AuditCase): Finding[] {
       standing: 'unproved',
       attribute: null,
       said,
-      known: [],
-      text: texts.page(texts.field[field], listing.priceText, other.value),
-      ask: texts.askPrice(listing.priceText, other.value),
+      // What such a thing goes for tells which of the two is more likely.
+      known: knownBand(auditCase),
+      text: texts.page(texts.field[field], listing.priceText, other.value, texts.sources[other.source]),
+      ask: askOf(askTexts.price(listing.priceText, other.value), auditCase),
     },
   ];
 }
@@ -48,7 +52,7 @@ function packsDisagree(auditCase: AuditCase): Finding[] {
         standing: 'unproved',
         attribute: one.attribute.id,
         said,
-        known: held.facts.map(({ model, fact }) => knownFact(model, fact)),
+        known: knownFacts(held.facts, auditCase.knowledge, held.facts.length),
         text: texts.packs(said[0]?.quote ?? ''),
         ask: null,
       } satisfies Finding,

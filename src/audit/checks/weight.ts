@@ -1,13 +1,16 @@
 import type { MeasureClaim } from '../../claims/reading';
 import type { Stanced } from '../../claims/types';
 import type { Allowed, AttributeKnown, FactKnown, ModelKnown } from '../../pack/knowledge';
+import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import { attributeOf } from '../attribute-of';
-import { type AuditCase, heldAgainst } from '../case';
-import { conditionsOf, hold, isAsserted } from '../claims-held';
+import { type AuditCase, type HeldAgainst, heldAgainst } from '../case';
+import { conditionsOf, type Held, hold, isAsserted } from '../claims-held';
 import { factsInForce } from '../conditions';
+import { grouped } from '../grouped';
+import { holdForSerials, serialsModels, withSerials } from '../serials-model';
 import type { Finding, Standing } from '../types';
-import { allowedText, knownFact, saidEach, say } from '../words';
+import { allowedText, askOf, knownFacts, saidEach } from '../words';
 
 const texts = findingTexts.weight;
 
@@ -15,33 +18,47 @@ const texts = findingTexts.weight;
 const SCALE_SLACK = 0.05;
 const GUESS_SLACK = 0.2;
 
-/** Stated weights and other measures, and words that limit them ("lightweight"), against what the model measures. */
+/**
+ * Stated weights and other measures, and words that limit them ("lightweight"), against what the model measures; where
+ * the serial is another model's, against that one's too.
+ */
 export function weight(auditCase: AuditCase): Finding[] {
   return [...measured(auditCase), ...limited(auditCase)];
 }
 
+/** What is said of a measure, in one place or several, and the range that it allows. */
+interface Stated {
+  claims: readonly [Stanced, ...Stanced[]];
+  attribute: AttributeKnown;
+  allowed: Allowed;
+}
+
 function measured(auditCase: AuditCase): Finding[] {
-  return auditCase.reading.measures
-    .filter((claim) => isAsserted(claim) && claim.stance === 'says')
-    .flatMap((claim) => {
-      const slack = claim.approximate ? GUESS_SLACK : SCALE_SLACK;
-      const allowance = allowanceOf(claim);
-      const exact: Allowed = { kind: 'range', from: claim.low * (1 - slack), to: claim.high * (1 + slack) };
-      const held = hold(auditCase, claim.attribute, exact, false);
-      const first = held?.facts[0];
-      if (!held || !first) return wide(auditCase, claim, exact);
-      if (held.verdict === 'conflict' || isFarOff(claim, held.facts)) return [];
-      if (held.verdict === 'agrees') return [report(claim, held.facts, 'agrees', texts.agrees)];
-      const tooHeavy = held.facts.every(({ fact }) => fact.allowed.kind === 'range' && claim.low > fact.allowed.to);
-      const inCase: Allowed = { kind: 'range', from: exact.from - allowance, to: exact.to };
-      const evenInCase = hold(auditCase, claim.attribute, inCase, false)?.verdict === 'refutes';
-      if (tooHeavy && (claim.withMore || !evenInCase)) {
-        return claim.withMore ? [] : [report(claim, held.facts, 'unproved', texts.withCase)];
-      }
-      return [
-        report(claim, held.facts, held.firm ? 'disproved' : 'caution', held.firm ? texts.disproved : texts.unusual),
-      ];
-    });
+  const said = auditCase.reading.measures.filter((claim) => isAsserted(claim) && claim.stance === 'says');
+  const key = ({ attribute, low, high, approximate, withMore }: MeasureClaim): string =>
+    [attribute.ref, low, high, approximate, withMore].join(' ');
+  return grouped(said, key).flatMap((claims) => {
+    const claim = claims[0];
+    const slack = claim.approximate ? GUESS_SLACK : SCALE_SLACK;
+    const allowance = allowanceOf(claim);
+    const exact: Allowed = { kind: 'range', from: claim.low * (1 - slack), to: claim.high * (1 + slack) };
+    const stated: Stated = { claims, attribute: claim.attribute, allowed: exact };
+    const held = hold(auditCase, claim.attribute, exact, false);
+    const first = held?.facts[0];
+    if (!held || !first) return wide(auditCase, stated, exact);
+    if (held.verdict === 'conflict' || isFarOff(claim, held.facts)) return [];
+    if (held.verdict === 'agrees') return [report(auditCase, stated, held.facts, 'agrees', texts.agrees)];
+    const tooHeavy = held.facts.every(({ fact }) => fact.allowed.kind === 'range' && claim.low > fact.allowed.to);
+    const inCase: Allowed = { kind: 'range', from: exact.from - allowance, to: exact.to };
+    const evenInCase = hold(auditCase, claim.attribute, inCase, false)?.verdict === 'refutes';
+    if (tooHeavy && (claim.withMore || !evenInCase)) {
+      return claim.withMore ? [] : [report(auditCase, stated, held.facts, 'unproved', texts.withCase)];
+    }
+    const [standing, text] = held.firm
+      ? (['disproved', texts.disproved] as const)
+      : (['caution', texts.unusual] as const);
+    return [report(auditCase, stated, held.facts, standing, text)];
+  });
 }
 
 /** Less than a third, or more than three times: of a bobbin, a parcel or a load, whatever the sentence says. */
@@ -55,46 +72,47 @@ function isFarOff(claim: MeasureClaim, facts: readonly { fact: FactKnown }[]): b
 }
 
 /** A reading inside the known range agrees, although the range is wider than the reading. */
-function wide(auditCase: AuditCase, claim: MeasureClaim, said: { kind: 'range'; from: number; to: number }): Finding[] {
+function wide(auditCase: AuditCase, stated: Stated, said: { kind: 'range'; from: number; to: number }): Finding[] {
   const first = heldAgainst(auditCase).each[0];
-  if (!first) return [];
-  const { facts, whole } = factsInForce(first.model, claim.attribute.ref, conditionsOf(auditCase, first.run));
-  const fits = facts.every(
-    ({ allowed }) => allowed.kind === 'range' && allowed.from <= said.to && allowed.to >= said.from,
-  );
-  if (!whole || facts.length === 0 || !fits) return [];
-  return [
-    report(
-      claim,
-      facts.map((fact) => ({ model: first.model, fact })),
-      'agrees',
-      texts.agrees,
-    ),
-  ];
+  if (!first || !reaches(auditCase, first, stated.attribute, said)) return [];
+  const { facts } = factsInForce(first.model, stated.attribute.ref, conditionsOf(auditCase, first.run));
+  const known = facts.map((fact) => ({ model: first.model, fact }));
+  return [report(auditCase, stated, known, 'agrees', texts.agrees)];
+}
+
+/** What is said and all that is known of the model meet. */
+function reaches(
+  auditCase: AuditCase,
+  { model, run }: HeldAgainst,
+  attribute: AttributeKnown,
+  said: { from: number; to: number },
+): boolean {
+  const { facts, whole } = factsInForce(model, attribute.ref, conditionsOf(auditCase, run));
+  const meets = ({ allowed }: FactKnown): boolean =>
+    allowed.kind === 'range' && allowed.from <= said.to && allowed.to >= said.from;
+  return whole && facts.length > 0 && facts.every(meets);
 }
 
 function limited(auditCase: AuditCase): Finding[] {
-  return auditCase.reading.wordings.filter(isAsserted).flatMap((claim) => {
-    const means = claim.entry.means;
-    if (!means || !('attribute' in means) || 'is' in means || claim.stance === 'denies') return [];
-    const attribute = attributeOf(means.attribute, claim.pack, auditCase.knowledge);
+  const words = auditCase.reading.wordings.filter((claim) => isAsserted(claim) && claim.stance !== 'denies');
+  return grouped(words, ({ pack, entry }) => `${pack}/${entry.id}`).flatMap((claims) => {
+    const { entry, pack } = claims[0];
+    const means = entry.means;
+    if (!means || !('attribute' in means) || 'is' in means) return [];
+    const attribute = attributeOf(means.attribute, pack, auditCase.knowledge);
     if (!attribute) return [];
-    const limit: Allowed = {
+    const allowed: Allowed = {
       kind: 'range',
       from: means.atLeast ?? Number.NEGATIVE_INFINITY,
       to: means.atMost ?? Number.POSITIVE_INFINITY,
     };
-    const held = hold(auditCase, attribute, limit, false);
+    const stated: Stated = { claims, attribute, allowed };
+    const held = hold(auditCase, attribute, allowed, false);
     if (!held || held.verdict === 'conflict') return [];
-    if (held.verdict === 'agrees') return [report({ ...claim, attribute }, held.facts, 'agrees', texts.agrees)];
-    const firm = held.firm && claim.entry.use !== 'loose';
+    if (held.verdict === 'agrees') return [report(auditCase, stated, held.facts, 'agrees', texts.agrees)];
+    const firm = held.firm && entry.use !== 'loose';
     return [
-      report(
-        { ...claim, attribute },
-        held.facts,
-        firm ? 'disproved' : 'caution',
-        firm ? texts.disproved : texts.unusual,
-      ),
+      report(auditCase, stated, held.facts, firm ? 'disproved' : 'caution', firm ? texts.disproved : texts.unusual),
     ];
   });
 }
@@ -103,25 +121,45 @@ function allowanceOf(claim: MeasureClaim): number {
   return claim.attribute.def.kind === 'measure' ? (claim.attribute.def.allowance ?? 0) : 0;
 }
 
+type Facts = readonly { model: ModelKnown; fact: FactKnown }[];
+
 function report(
-  claim: Stanced & { attribute: AttributeKnown },
-  facts: readonly { model: ModelKnown; fact: FactKnown }[],
+  auditCase: AuditCase,
+  stated: Stated,
+  facts: Facts,
   standing: Standing,
   text: (quote: string, model: string, range: string) => string,
 ): Finding {
+  const { claims, attribute } = stated;
   const { model, fact } = facts[0]!;
   const same = facts.every((one) => one.model === model);
-  const isWeight = claim.attribute.def.kind === 'measure' && claim.attribute.def.unit === 'kg';
+  const isWeight = attribute.def.kind === 'measure' && attribute.def.unit === 'kg';
   const label = same ? model.label : findingTexts.claimFact.whichever;
-  const ask = claim.attribute.def.ask ? say(claim.attribute.def.ask) : isWeight ? texts.ask : null;
+  const ask = attribute.def.ask ?? (isWeight ? askTexts.weight : null);
+  const other = ofSerials(auditCase, stated);
+  const isOpen = standing === 'agrees' && other?.verdict === 'refutes';
+  const sentence = text(claims[0].quote, label, allowedText(attribute, fact.allowed));
+  const all = [...facts.slice(0, 3), ...(other?.facts ?? [])];
   return {
-    id: `weight:${claim.attribute.ref}:${claim.field}:${claim.start}`,
+    id: `weight:${attribute.ref}:${claims[0].field}:${claims[0].start}`,
     check: isWeight ? 'weight' : 'claim-fact',
-    standing,
-    attribute: claim.attribute.id,
-    said: saidEach([claim]),
-    known: facts.slice(0, 3).map((one) => knownFact(one.model, one.fact)),
-    text: text(claim.quote, label, allowedText(claim.attribute, fact.allowed)),
-    ask: standing === 'agrees' ? null : ask,
+    standing: isOpen ? 'unproved' : standing,
+    attribute: attribute.id,
+    said: saidEach(claims),
+    known: knownFacts(all, auditCase.knowledge, all.length),
+    text: withSerials(auditCase, sentence, standing === 'agrees' ? 'agrees' : 'refutes', other),
+    ask: (standing === 'agrees' && !isOpen) || !ask ? null : askOf(ask, auditCase),
   };
+}
+
+/** Held against the models to which the serial was allotted. A reading inside a wider range agrees with it. */
+function ofSerials(auditCase: AuditCase, { attribute, allowed }: Stated): Held | null {
+  const held = holdForSerials(auditCase, attribute, allowed, false);
+  const models = serialsModels(auditCase);
+  if (held || models.length === 0 || allowed.kind !== 'range') return held;
+  if (!models.every((one) => reaches(auditCase, one, attribute, allowed))) return null;
+  const facts = models.flatMap(({ model, run }) =>
+    factsInForce(model, attribute.ref, conditionsOf(auditCase, run)).facts.map((fact) => ({ model, fact })),
+  );
+  return { verdict: 'agrees', firm: facts.every(({ fact }) => fact.always), facts };
 }

@@ -1,4 +1,5 @@
-import { mkdirSync, mkdtempSync, rmSync, statfsSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { mkdirSync, mkdtempSync, rmSync, statfsSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { type BrowserContext, type CDPSession, chromium, type Page, type Worker } from 'playwright-core';
@@ -18,6 +19,8 @@ export interface DriveOptions {
   watch?: boolean;
   /** Size of the window in CSS pixels. */
   window?: { width: number; height: number };
+  /** Allows the extension in private windows from the start; Firefox's driver does that when it opens one. */
+  privately?: boolean;
   /** How many bytes there are for all that pages keep; left out: as many as on any machine like this. */
   space?: number;
 }
@@ -33,6 +36,22 @@ export interface Chromium extends Driven {
   pressToolbarButton(page: Page): Promise<void>;
   /** Errors on consoles, uncaught exceptions and violations of content security policies, so far. */
   errors: readonly SeenError[];
+}
+
+/**
+ * What a user does in the browser's own page about extensions. Done there it would load the extension anew, which a
+ * browser without a window doesn't outlive.
+ */
+function allowPrivately(profile: string, extension: string): void {
+  mkdirSync(join(profile, 'Default'));
+  const settings = { [idOf(extension)]: { incognito: true } };
+  writeFileSync(join(profile, 'Default/Preferences'), JSON.stringify({ extensions: { settings } }));
+}
+
+/** The id of an unpacked extension: Chromium makes it of its folder's path, in letters from a to p. */
+function idOf(folder: string): string {
+  const hash = createHash('sha256').update(folder).digest('hex').slice(0, 32);
+  return [...hash].map((digit) => String.fromCharCode(97 + Number.parseInt(digit, 16))).join('');
 }
 
 /**
@@ -79,6 +98,7 @@ export async function driveChromium(options: DriveOptions): Promise<Chromium> {
     await network?.close();
     rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   };
+  if (options.privately) allowPrivately(profile, extension);
   try {
     const context = await chromium.launchPersistentContext(profile, {
       executablePath: options.executable,
@@ -163,7 +183,16 @@ async function drive(
       await page.close();
       return text;
     },
-    openPrivately: async () => null,
+    async openPrivately(url) {
+      const awake = worker();
+      if (!awake) throw new Error('the worker is asleep');
+      const opened = context.waitForEvent('page');
+      await awake.evaluate((address) => chrome.windows.create({ incognito: true, url: address }), url);
+      const page = await opened;
+      met.add(page);
+      await page.waitForLoadState();
+      return page;
+    },
     async pressToolbarButton(page) {
       await page.bringToFront();
       const targetId = await tabOf(cdp, page);

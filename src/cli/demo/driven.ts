@@ -40,11 +40,8 @@ export interface Driven {
   tabAt(url: string): Promise<Tab>;
   /** What was last copied, as text. */
   copied(): Promise<string>;
-  /**
-   * A tab at one of our pages in a private window, the extension allowed there; null where such a page never stands in
-   * one, because the browser opens it in an ordinary window instead.
-   */
-  openPrivately(url: string): Promise<Tab | null>;
+  /** A new private window with one tab at that address, the extension allowed there as its user would allow it. */
+  openPrivately(url: string): Promise<Tab>;
   /** The press of the toolbar button on that tab, with all that a real press grants. */
   pressToolbarButton(tab: Tab): Promise<void>;
   /**

@@ -28,7 +28,11 @@ declare const CustomizableUI: {
   getPlacementOfWidget(id: string): { area: string } | null;
 };
 declare const WebExtensionPolicy: {
-  getByID(id: string): { extension: { terminateBackground(): Promise<void> }; readyPromise: Promise<unknown> } | null;
+  getByID(id: string): {
+    extension: { terminateBackground(): Promise<void> };
+    readyPromise: Promise<unknown>;
+    privateBrowsingAllowed: boolean;
+  } | null;
 };
 interface BrowserWindow extends Window {
   synthesizeMouseEvent(type: string, x: number, y: number, mouse: object): boolean;
@@ -120,7 +124,12 @@ interface Modules {
 }
 interface PrivateWindow extends Window {
   gBrowserInit?: { delayedStartupFinished: boolean };
-  gBrowser: { addTab(url: string, how: object): unknown; selectedTab: unknown };
+  gBrowser: {
+    tabs: unknown[];
+    selectedTab: unknown;
+    addTab(url: string, how: object): unknown;
+    removeTab(tab: unknown): void;
+  };
 }
 declare const ChromeUtils: Modules;
 declare const Services: {
@@ -139,18 +148,22 @@ export async function openPrivateWindow(inWindow: InWindow, id: string, url: str
       const { AddonManager } = ChromeUtils.importESModule('resource://gre/modules/AddonManager.sys.mjs') as {
         AddonManager: { getAddonByID(id: string): Promise<{ reload(): Promise<void> }> };
       };
-      await ExtensionPermissions.add(extension, { permissions: ['internal:privateBrowsingAllowed'], origins: [] });
-      await (await AddonManager.getAddonByID(extension)).reload();
-      await WebExtensionPolicy.getByID(extension)?.readyPromise;
       const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
-      // Its pages are served a moment after it says that it is ready.
-      await pause(1_500);
+      if (!WebExtensionPolicy.getByID(extension)?.privateBrowsingAllowed) {
+        await ExtensionPermissions.add(extension, { permissions: ['internal:privateBrowsingAllowed'], origins: [] });
+        await (await AddonManager.getAddonByID(extension)).reload();
+        await WebExtensionPolicy.getByID(extension)?.readyPromise;
+        // Its pages are served a moment after it says that it is ready.
+        await pause(1_500);
+      }
       const opened = OpenBrowserWindow({ private: true });
       await new Promise((resolve) => opened.addEventListener('load', resolve, { once: true }));
       // Until then the window still puts its own first page into its tab.
       while (!opened.gBrowserInit?.delayedStartupFinished) await pause(50);
       const triggeringPrincipal = Services.scriptSecurityManager.getSystemPrincipal();
+      const [first] = opened.gBrowser.tabs;
       opened.gBrowser.selectedTab = opened.gBrowser.addTab(address, { triggeringPrincipal });
+      opened.gBrowser.removeTab(first);
     },
     [id, url],
   );

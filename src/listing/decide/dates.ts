@@ -1,19 +1,19 @@
 import { fold } from '../../text/fold';
 
-/** First letters of the months, folded: English; German; French; Dutch; Italian; Spanish. */
+/** First letters of the months, folded: English; German; French; Dutch; Italian; Spanish; Portuguese; Nordic; Polish; Czech; Finnish. */
 const MONTHS: string[][] = [
-  ['jan', 'gen', 'ene'],
-  ['feb', 'fev'],
-  ['mar', 'maerz', 'mrt', 'maart'],
-  ['apr', 'avr', 'abr'],
-  ['may', 'mai', 'mei', 'mag'],
-  ['jun', 'juin', 'giu'],
-  ['jul', 'juil', 'lug'],
-  ['aug', 'aou', 'ago'],
-  ['sep', 'set'],
-  ['oct', 'okt', 'ott', 'out'],
-  ['nov'],
-  ['dec', 'dez', 'dic'],
+  ['jan', 'gen', 'ene', 'sty', 'led', 'tammi'],
+  ['feb', 'fev', 'lut', 'uno', 'helmi'],
+  ['mar', 'maerz', 'mrt', 'maart', 'bre', 'maalis'],
+  ['apr', 'avr', 'abr', 'kwi', 'dub', 'huhti'],
+  ['may', 'mai', 'mei', 'mag', 'maj', 'kve', 'touko'],
+  ['jun', 'juin', 'giu', 'cze', 'cerven', 'kesa'],
+  ['jul', 'juil', 'lug', 'lip', 'cervenec', 'cervenc', 'heina'],
+  ['aug', 'aou', 'ago', 'sie', 'srp', 'elo'],
+  ['sep', 'set', 'wrz', 'zar', 'syys'],
+  ['oct', 'okt', 'ott', 'out', 'paz', 'rij', 'loka'],
+  ['nov', 'lis', 'marras'],
+  ['dec', 'dez', 'dic', 'gru', 'pros', 'joulu'],
 ];
 
 const monthOf = (word: string): number => {
@@ -48,13 +48,18 @@ export function readDate(text: string, language: string | null): string | null {
   if (written) return iso(Number(written[1]), Number(written[2]), Number(written[3]));
 
   const dayFirst =
-    /(?<!\d)(\d{1,2})(?:st|nd|rd|th|er|\.|o)?[ ./-]*(?:of |de )?([a-z]{3,9})\.?,?[ ./-]*(?:de )?(\d{4})(?!\d)/.exec(
+    /(?<!\d)(\d{1,2})(?:st|nd|rd|th|er|\.|o)?[ ./-]*(?:of |de )?([a-z]{3,12})\.?,?[ ./-]*(?:de )?(\d{4}|'\d{2})(?!\d)/.exec(
       folded,
     );
-  if (dayFirst && monthOf(dayFirst[2]!)) return iso(Number(dayFirst[3]), monthOf(dayFirst[2]!), Number(dayFirst[1]));
+  if (dayFirst && monthOf(dayFirst[2]!))
+    return iso(Number(dayFirst[3]!.replace("'", '')), monthOf(dayFirst[2]!), Number(dayFirst[1]));
   const monthFirst = /(?:^|[^a-z])([a-z]{3,9})\.? (\d{1,2})(?:st|nd|rd|th)?,? +(\d{4})(?!\d)/.exec(folded);
   if (monthFirst && monthOf(monthFirst[1]!))
     return iso(Number(monthFirst[3]), monthOf(monthFirst[1]!), Number(monthFirst[2]));
+
+  // The form of programs: "Mon Nov 9 21:14:55 GMT 2026".
+  const stamped = /(?:^|[^a-z])([a-z]{3}) (\d{1,2}) \d\d:\d\d(?::\d\d)? (?:[a-z]{2,5} )?(\d{4})(?!\d)/.exec(folded);
+  if (stamped && monthOf(stamped[1]!)) return iso(Number(stamped[3]), monthOf(stamped[1]!), Number(stamped[2]));
 
   const figures = /(?<![\d./-])(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?![\d./-])/.exec(folded);
   if (!figures) return null;

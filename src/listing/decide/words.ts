@@ -9,6 +9,9 @@ const DESCRIPTION_MOST = 20_000;
 /** Where a page tells machines what it sells; a summary in the head is less. */
 const TELLING: ReadonlySet<SourceName> = new Set(['json-ld', 'microdata', 'rdfa', 'state']);
 
+/** A line of the page that may be its title. */
+const SHOWN_LEAST = 0.35;
+
 export interface SettledText {
   text: string;
   note: FieldNote;
@@ -31,6 +34,14 @@ export function settleTitle(candidates: Candidate[]): SettledText | null {
   const keys = [...new Set(titles.map(({ value }) => bare(value)))];
   const keyOf = (candidate: Candidate): string => {
     const own = bare(candidate.value);
+    // The head adds the place and the like to what the page shows by itself.
+    if (candidate.source === 'meta') {
+      const shown = titles
+        .filter(({ source, weight }) => source === 'page' && weight >= SHOWN_LEAST)
+        .map(({ value }) => bare(value))
+        .filter((key) => own.startsWith(key) && key.length >= own.length * 0.5);
+      if (shown.length > 0) return shown.sort((a, b) => b.length - a.length)[0]!;
+    }
     if (!isCutOff(candidate.value) || own.length < 8) return own;
     return keys.find((key) => key.length > own.length && key.startsWith(own)) ?? own;
   };

@@ -69,8 +69,8 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
     if (sizeOf(box) === 0 || sizeOf(box) > LINES_OF_A_CARD) return false;
     return pictured.has(child) || lines.slice(box.from, box.to).some(hasNamedLink);
   };
-  const childrenOf: number[][] = [];
-  for (const [index, { parent }] of boxes.entries()) if (parent >= 0) (childrenOf[parent] ??= []).push(index);
+  const childrenOf: number[][] = boxes.map(() => []);
+  for (const [index, { parent }] of boxes.entries()) if (parent >= 0) childrenOf[parent]!.push(index);
 
   const cardLines = cardLinesOf(reading);
   for (const index of cardLines) starts.add(index);
@@ -90,7 +90,7 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
       if (same.length < 2) continue;
       // What is sold already, or has its price on request, is a card like its neighbours.
       const { parent, tag, hint } = boxes[same[0]!]!;
-      const alike = (childrenOf[parent] ?? []).filter(
+      const alike = childrenOf[parent]!.filter(
         (child) => !same.includes(child) && boxes[child]!.tag === tag && boxes[child]!.hint === hint && isLinked(child),
       );
       for (const child of [...same, ...alike]) {

@@ -1,4 +1,3 @@
-import { fold } from '../../text/fold';
 import { CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { headingLabel } from './heading-labels';
@@ -29,10 +28,10 @@ const LINES_MOST = 1500;
 export function descriptionsOf(reading: Reading): Block[] {
   const { lines, boxes, zones, cards } = reading;
   const found: Block[] = [];
-  const add = (from: number, to: number, weight: number, strict: boolean) => {
+  const add = (its: number[], weight: number, strict: boolean) => {
     let chosen: number[] = [];
-    for (let index = from; index < to && chosen.length < LINES_MOST; index++) {
-      if (zones[index] !== MAIN && (strict || zones[index] !== zones[from])) continue;
+    for (const index of its.slice(0, LINES_MOST)) {
+      if (zones[index] !== MAIN && (strict || zones[index] !== zones[its[0]!])) continue;
       if (!cards.lines.has(index) && isOwnWord(reading, index, strict)) chosen.push(index);
     }
     // Rows among the words are rows, unless there is nothing else.
@@ -47,24 +46,32 @@ export function descriptionsOf(reading: Reading): Block[] {
     const level = levelOf(reading, index);
     if (headingLabel(line.text) === 'description' && (level > 0 || isAlone(reading, index))) {
       const [from, to] = sectionAfter(reading, index);
-      add(from, to, level > 0 ? 0.9 : 0.85, false);
+      const its = range(from, to);
+      // A label among labels: one of a row of tabs.
+      const holds = its.some(
+        (at) => lines[at]!.box !== line.box || lines[at]!.text.length > 20 || /[.!?]$/.test(lines[at]!.text),
+      );
+      add(its, holds ? (level > 0 ? 0.9 : 0.85) : 0.4, false);
       continue;
     }
     const colon = /^([^:]{4,40}):\s+(\S.*)$/s.exec(line.text);
-    if (colon && headingLabel(colon[1]!) === 'description') add(index, index + 1, 0.6, false);
+    if (colon && headingLabel(colon[1]!) === 'description') add([index], 0.6, false);
   }
   const { description, other } = tabKinds(reading);
-  for (const { from, to } of description) add(from, to, 0.85, false);
+  for (const { from, to } of description) add(range(from, to), 0.85, false);
   const isOther = (from: number, to: number) => other.some((tab) => tab.from < to && tab.to > from);
   for (const box of boxes) {
     if (found.length >= 6) break;
     if (!DESCRIPTION_WORDS.test(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
     if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
-    add(box.from, box.to, 0.75, false);
+    add(range(box.from, box.to), 0.75, false);
   }
-  for (const [from, to] of mostProse(reading)) if (!isOther(from, to)) add(from, to, 0.5, true);
+  for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
 }
+
+const range = (from: number, to: number): number[] =>
+  Array.from({ length: Math.max(0, to - from) }, (_, at) => from + at);
 
 function isAlone(reading: Reading, index: number): boolean {
   const box = boxOf(reading, index);
@@ -100,15 +107,22 @@ function isInLabelledRow({ lines, boxes, row }: Reading, index: number): boolean
   return sizeOf(boxes[cell]!) < sizeOf(boxes[around]!);
 }
 
-/** The boxes that hold most prose, best first, at most two: each sentence counts fully for the box around its paragraph, half for the next. */
-function mostProse(reading: Reading): [number, number][] {
+/**
+ * The boxes that hold most prose, best first, at most two: each sentence counts fully for the box around its paragraph,
+ * half for the next. Of a box its lines from the first sentence to the last; where the paragraph of most words is of
+ * another kind than what stands beside it (other names), those of its kind alone.
+ */
+function mostProse(reading: Reading): number[][] {
   const { lines, boxes, zones, cards, titleLine } = reading;
   const scores = new Map<number, number>();
   const give = (box: number, points: number) => box >= 0 && scores.set(box, (scores.get(box) ?? 0) + points);
+  const pointsOf = (text: string) =>
+    Math.min(text.length, 1500) + 60 * (text.slice(0, 1500).match(/[,.;!?]/g)?.length ?? 0);
+  const isOwn = (index: number) =>
+    zones[index] === MAIN && !cards.lines.has(index) && isProse(lines[index]!) && levelOf(reading, index) === 0;
   for (const [index, line] of lines.entries()) {
-    if (zones[index] !== MAIN || cards.lines.has(index) || !isProse(line) || levelOf(reading, index) > 0) continue;
-    const points =
-      Math.min(line.text.length, 1500) + 60 * (fold(line.text.slice(0, 1500)).text.match(/[,.;!?]/g)?.length ?? 0);
+    if (!isOwn(index)) continue;
+    const points = pointsOf(line.text);
     const own = boxes[line.box]!;
     const paragraph = sizeOf(own) === 1 || own.tag === 'p';
     const holder = paragraph ? own.parent : line.box;
@@ -120,11 +134,30 @@ function mostProse(reading: Reading): [number, number][] {
     let { from, to } = boxes[index]!;
     if (titleLine >= from && titleLine < to) from = titleLine + 1;
     // From the first sentence to the last: short lines at either end are buttons, prices, dates.
-    while (from < to && !isProse(lines[from]!)) from++;
-    while (to > from && !isProse(lines[to - 1]!)) to--;
-    return [from, to];
+    while (from < to && !isSentence(lines[from]!)) from++;
+    while (to > from && !isSentence(lines[to - 1]!)) to--;
+    const all = Array.from({ length: to - from }, (_, at) => from + at);
+    let longest = from;
+    for (const at of all)
+      if (isOwn(at) && pointsOf(lines[at]!.text) > pointsOf(lines[longest]?.text ?? '')) longest = at;
+    const { tag, hint, parent } = boxes[lines[longest]?.box ?? 0]!;
+    const isAlike = (at: number) => {
+      const box = boxes[lines[at]!.box]!;
+      if (lines[at]!.box === lines[longest]!.box) return true;
+      return box.parent === parent && box.tag === tag
+        ? box.hint === hint
+        : /^(?:p|li|ul|ol|pre|blockquote)$/.test(box.tag) && box.hint === '' && hint === '';
+    };
+    const kind = all.filter(isAlike);
+    const sum = (of: number[]) => of.reduce((total, at) => total + (isOwn(at) ? lines[at]!.text.length : 0), 0);
+    return kind.length < all.length && hint !== '' && sum(kind) >= sum(all) * 0.5 ? kind : all;
   });
 }
+
+/** Prose that could not be a row of facts. */
+const isSentence = (line: Line): boolean =>
+  isProse(line) &&
+  (line.text.length >= 60 || (/[.!?\u2026"\u201d)]$/.test(line.text) && !/^[^.!?]{0,30}:\s/.test(line.text)));
 
 function isProse(line: Line): boolean {
   if (line.text.length < PROSE || !/\p{L}\s+\p{L}/u.test(line.text)) return false;

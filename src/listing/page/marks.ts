@@ -1,54 +1,51 @@
 import { fold } from '../../text/fold';
 import type { Block } from './description';
+import { PRICE_NAMES } from './price-names';
 import { type Reading, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import type { Row } from './rows';
-import { sharedWords } from './title';
 import { AWAY, MAIN } from './zones';
 
-const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
-/** Words of selling and seeking. English; German; French. Common usage, from memory. */
+/** Words of selling and seeking. English; German; French; the other languages of the labels. Common usage, from memory. */
 const SELLING =
-  /\b(?:for sale|selling|wanted|looking for|make (?:me )?an offer|best offer|offers? (?:invited|welcome|over|around|in writing)|open to offers|o\.?n\.?o|price on request|collection only|cash on collection|buyer collects|pick-?up only|zu verkaufen|verkaufe|suche|gesucht|biete|preis auf anfrage|verhandlungsbasis|vhb|zu verschenken|selbstabholer|nur abholung|privatverkauf|a vendre|vends|recherche|cherche|faire offre|prix sur demande|a donner|a retirer|remise en main propre)\b/;
-/** Words by which a page lets a reader of one advert write to its seller. The same languages, Dutch, Italian, Spanish. */
+  /\b(?:for sale|selling|wanted|looking for|make (?:me )?an offer|best offer|offers? (?:invited|welcome|over|around|in writing)|open to offers|o\.?n\.?o|price on request|collection only|cash on collection|buyer collects|pick-?up only|free to (?:a )?(?:good )?home|zu verkaufen|verkaufe|suche|gesucht|biete|preis auf anfrage|verhandlungsbasis|vhb|zu verschenken|selbstabholer|nur abholung|privatverkauf|a vendre|vends|recherche|cherche|faire offre|prix sur demande|a donner|a retirer|remise en main propre|te koop|gezocht|ophalen|vendo|cerco|regalo|in vendita|se vende|busco|saljes|kopes|hamtas|selges|salges|sprzedam|kupie|oddam|prodam|koupim|vende-se|myydaan|elado)\b/;
+/** Words by which a page lets a reader of one advert write to its seller, bid, buy or keep it in mind. */
 const CONTACT =
-  /^(?:contact (?:the )?(?:seller|advertiser)|message (?:the )?seller|write to (?:the )?seller|ask (?:the )?seller.*|please contact|report (?:this )?(?:ad|advert|item|listing)|price on (?:request|application)|make an offer|reply|verkaufer kontaktieren|anbieter kontaktieren|nachricht (?:schreiben|senden)|anzeige melden|contacter.*|envoyer un message|signaler.*|contact opnemen|bericht sturen|contatta.*|contactar.*)[.!]?$/;
+  /^(?:contact (?:the )?(?:seller|advertiser|owner)|message(?: (?:the )?seller)?|send (?:the )?(?:seller a )?message|write to .*|ask (?:the )?seller.*|please contact|report (?:this )?(?:ad|advert|item|listing)|price on (?:request|application)|make an? offer|reply|place bid|bid now|buy(?: it)? now|add to (?:basket|cart)|show (?:phone )?number|verkaufer kontaktieren|anbieter kontaktieren|nachricht (?:schreiben|senden)|anzeige melden|gebot abgeben|jetzt bieten|sofort kaufen|in den warenkorb|frage stellen|contacter.*|envoyer un message|signaler.*|encherir|ajouter au panier|contact opnemen|(?:stuur )?bericht(?: sturen)?|plaats bod|contatta.*|scrivi .*|chiedi .*|contactar.*|contacta con .*|enviar mensaje|enviar mensagem|fazer proposta|kontakta .*|skicka meddelande|lagg bud|send melding|send besked|kontakt .*|napisz.*|wyslij wiadomosc|zglos|kup teraz|napsat .*|odpovedet.*|laheta viesti|ota yhteytta)[.!]?$/;
 /** How a list counts and sorts what it shows. */
 const OF_A_LIST =
-  /^(?:[\d.,]+ (?:results?|adverts?|ads|listings|items|anzeigen|treffer|ergebnisse|annonces|resultats|advertenties|resultaten|annunci|risultati|anuncios|resultados)\b.*|sort(?:ed)? by.*|sortieren.*|trier par.*|sorteer.*|ordina per.*|ordenar.*)$/;
-const TITLE_SHARE = 0.6;
+  /^(?:(?:\d+\s?[-–]\s?\d+ (?:of|von|sur|van|di|de|av|z) )?[\d.,]+ (?:results?|adverts?|ads|listings|items|things|anzeigen|treffer|ergebnisse|annonces|resultats|advertenties|resultaten|annunci|risultati|anuncios|resultados|annonser|annoncer|traffar|ogloszen\w*|wynik\w*|inzerat\w*|ilmoitus\w*)\b.*|sort(?:ed)? by.*|sortieren.*|trier par.*|sorteer.*|ordina per.*|ordenar.*|sortera.*|sortuj.*)$/;
 const TEXT_MOST = 600;
-/** A few cards beside an advert; more of them are a list. */
-const CARDS_BESIDE = 3;
 
-/**
- * How much the page looks like an advert where no price says so: 0 to 1. Rows that only adverts have count for it, or
- * words of selling in its title or in a text of its own; beside many cards such words may be those of a list.
- */
-export function marksOfAdvert(
-  reading: Reading,
-  rows: Row[],
-  title: string,
-  windowTitle: string,
-  blocks: Block[],
-): number {
+/** What a page has of an advert besides a price. */
+export interface Marks {
+  /** Rows that only adverts have, or a box called a price. */
+  particulars: boolean;
+  contact: boolean;
+  /** Words of selling or seeking in the title or the main part. */
+  selling: boolean;
+  /** A row that says where. */
+  place: boolean;
+  /** The page counts or sorts what it shows. */
+  list: boolean;
+}
+
+export function marksOf(reading: Reading, rows: Row[], title: string, blocks: Block[]): Marks {
   const { boxes, lines, zones, cards } = reading;
   const isFree = (index: number) => zones[index] !== AWAY && !cards.lines.has(index);
   const isPriced = (index: number) =>
-    PRICE_WORDS.test(boxes[index]!.hint) && sizeOf(boxes[index]!) > 0 && sizeOf(boxes[index]!) <= 2;
-  if (rows.some(({ label }) => ['price', 'condition', 'serial'].includes(rowLabel(label) ?? ''))) return 0.5;
-  if (boxes.some((box, index) => isPriced(index) && isFree(box.from))) return 0.5;
+    PRICE_NAMES.test(boxes[index]!.hint) && sizeOf(boxes[index]!) > 0 && sizeOf(boxes[index]!) <= 2;
   const short = lines
-    .filter(({ text }, index) => text.length <= 60 && zones[index] !== AWAY && !cards.lines.has(index))
-    .map(({ text }) => fold(text).text);
-  const isList = short.some((text) => OF_A_LIST.test(text));
-  const isDescribed = blocks.some(({ text }) => text.length >= 80);
-  const isTitled = reading.titleLine >= 0 && sharedWords(title, windowTitle) >= TITLE_SHARE;
-  if (!isList && isTitled && isDescribed && short.some((text) => CONTACT.test(text))) return 0.5;
-  if (cards.count > CARDS_BESIDE) return 0;
-
+    .filter(({ text }, index) => text.length <= 60 && isFree(index))
+    .map(({ text }) => fold(text).text.trim());
   const said = [title, ...lines.filter((_, index) => zones[index] === MAIN && isFree(index)).map(({ text }) => text)];
-  const selling = said.some((text) => SELLING.test(fold(text.slice(0, TEXT_MOST)).text));
-  const hasPlace = rows.some(({ label }) => rowLabel(label) === 'place');
-  return selling && (hasPlace || blocks.length > 0) ? 0.5 : selling || hasPlace ? 0.1 : 0;
+  return {
+    particulars:
+      rows.some(({ label }) => ['price', 'condition', 'serial'].includes(rowLabel(label) ?? '')) ||
+      boxes.some((box, index) => isPriced(index) && isFree(box.from)),
+    contact: short.some((text) => CONTACT.test(text)),
+    selling: blocks.length > 0 && said.some((text) => SELLING.test(fold(text.slice(0, TEXT_MOST)).text)),
+    place: rows.some(({ label }) => rowLabel(label) === 'place'),
+    list: short.some((text) => OF_A_LIST.test(text)),
+  };
 }

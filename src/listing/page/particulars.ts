@@ -1,55 +1,128 @@
 import { fold } from '../../text/fold';
+import { readDate } from '../decide/dates';
 import { type Candidate, CONTROL, type FieldName } from '../types';
 import { amountsIn } from './amounts';
+import { CONDITION_WORDS } from './condition-words';
 import { headingLabel } from './heading-labels';
-import { isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
+import { type Piece, piecesOf } from './pieces';
+import { isOnly, levelOf, type Reading } from './reading';
 import { rowLabel } from './row-labels';
 import { AWAY } from './zones';
 
-/** Class and property words of small blocks that say where, when or in what state, outside any labelled row. */
-const HINTS: [FieldName, RegExp][] = [
-  [
-    'place',
-    /\b(?:location|locality|loc|where|place|city|town|address|standort|ort|lieu|localisation|plaats|luogo|ubicacion)\b/,
-  ],
-  ['condition', /\b(?:item-?condition|condition|zustand|etat|conditie|condizione)\b/],
-  ['listedDate', /\b(?:listed|posted|date|published|datum|pubdate|created)\b/],
-  ['serial', /\b(?:serial|serial-?number|seriennummer)\b/],
-];
+const PLACE_NAMES =
+  /\b(?:location|locality|loc|where|place|city|town|address|geo|map|map-?pin|map-?marker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)\b/;
+const CONDITION_NAMES =
+  /\b(?:item-?condition|condition|cond|state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)\b/;
+const DATE_NAMES =
+  /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|posted-at|inserito|publie\w*)\b/;
+const SERIAL_NAMES = /\b(?:serial|serial-?number|seriennummer|serienummer|matricola)\b/;
 const SMALL = 80;
-const LINE_SMALL = 160;
+const LINES_NEAR_TITLE = 14;
 
-/** Place, condition, date and serial by what the page calls the block that holds them. */
-export function hintedParticulars({ lines, boxes, zones, cards }: Reading): Candidate[] {
-  const found: Candidate[] = [];
-  for (const box of boxes) {
-    if (!box.hint || sizeOf(box) !== 1 || zones[box.from] === AWAY || cards.lines.has(box.from)) continue;
-    const { text } = lines[box.from]!;
-    if (text.length > SMALL || rowLabel(text) || headingLabel(text) || amountsIn(text).length > 0) continue;
-    for (const [field, words] of HINTS) {
-      if (!words.test(box.hint) || found.some((one) => one.field === field && one.value === text)) continue;
-      found.push({ field, value: text, source: 'page', weight: 0.45 });
-    }
-    if (found.length >= 20) break;
-  }
-  return found;
+/** What else the page says, as evidence for what a short text is. */
+export interface Around {
+  title: string;
+  siteName: string;
+  /** The window's title as it is. */
+  windowTitle: string;
+  /** Texts that may name the place again: the window's whole title, the summaries of the head. */
+  told: string;
+  description: string;
 }
 
-/** The same of the parts of a short line: <span class="where">Netherholme</span> · 142 views. */
-export function hintedParts({ lines, zones, cards }: Reading): Candidate[] {
+/**
+ * Place, condition, day and serial outside any labelled row: short texts, each with what speaks for it added up: what the
+ * page calls it, its form (a postal code, the words of conditions, a day), standing near the title, and for a place that
+ * it is named again elsewhere.
+ */
+export function particularsOf(reading: Reading, around: Around): Candidate[] {
+  const { titleLine } = reading;
+  const title = fold(around.title).text;
+  const again = {
+    title,
+    told: without(fold(around.told).text, title),
+    description: fold(around.description.slice(0, 5000)).text,
+  };
+  const pieces = piecesOf(reading);
+  const counts = new Map<string, number>();
+  for (const { folded } of pieces) counts.set(folded, (counts.get(folded) ?? 0) + 1);
+
   const found: Candidate[] = [];
-  for (const [index, line] of lines.entries()) {
-    if (!line.runs || line.text.length > LINE_SMALL || zones[index] === AWAY || cards.lines.has(index)) continue;
-    for (const { text, hint } of runsOf(line)) {
-      const bare = text.replace(/^[\s·|,•-]+|[\s·|,•-]+$/g, '');
-      if (hint === '' || bare === '' || rowLabel(bare) || amountsIn(bare).length > 0) continue;
-      for (const [field, words] of HINTS)
-        if (words.test(hint)) found.push({ field, value: bare, source: 'page', weight: 0.42 });
+  const add = (field: FieldName, value: string, weight: number) => {
+    const before = found.find((one) => one.field === field && one.value === value);
+    if (before) before.weight = Math.max(before.weight, weight);
+    else found.push({ field, value, source: 'page', weight: Math.min(weight, 0.9) });
+  };
+  const sites = [around.siteName, ...edgesOf(around.windowTitle)].map((name) => fold(name).text).filter(Boolean);
+  for (const piece of pieces) {
+    const { text, folded, hint, line } = piece;
+    const label = piece.label ? rowLabel(piece.label) : null;
+    if (!label && (folded === title || sites.includes(folded))) continue;
+    if (rowLabel(text) || headingLabel(text) || amountsIn(text).length > 0) continue;
+    const near = titleLine >= 0 && Math.abs(line - titleLine) <= LINES_NEAR_TITLE ? 0.1 : 0;
+
+    if (label === 'serial' || SERIAL_NAMES.test(hint)) add('serial', text, label ? 0.8 : 0.45);
+    const condition =
+      (CONDITION_WORDS.test(folded) && folded.split(' ').length <= 7 ? 0.35 : 0) +
+      (label === 'condition' ? 0.5 : 0) +
+      (CONDITION_NAMES.test(hint) ? 0.35 : 0);
+    if (condition > 0 && !/\d/.test(text) && condition + near >= 0.4) add('condition', text, condition + near);
+
+    const day = DAY.exec(text);
+    if (day && !OTHER_DAY.test(`${piece.before} ${folded}`)) {
+      const isListed = LISTED_WORDS.test(folded) || LISTED_WORDS.test(piece.before) || label === 'listedDate';
+      add('listedDate', day[0], 0.25 + (isListed ? 0.3 : 0) + (DATE_NAMES.test(hint) ? 0.2 : 0) + near);
+      continue;
     }
-    if (found.length >= 20) break;
+    const place = placeIn(piece, again, counts.get(folded) ?? 1, label === 'place');
+    if (place && place.weight + near >= 0.35) add('place', place.text, place.weight + near);
   }
-  return found;
+  return found.sort((a, b) => b.weight - a.weight).slice(0, 40);
 }
+
+/** The last part of a window's title, which mostly names the site. */
+const edgesOf = (windowTitle: string): string[] => {
+  const parts = windowTitle.split(/\s+[|–—·•»-]\s+|\s*[|»:]\s+/);
+  return parts.length > 1 ? [parts.at(-1)!.trim()] : [];
+};
+
+const without = (text: string, part: string): string => (part === '' ? text : text.replaceAll(part, ' '));
+
+const POSTAL =
+  /^(?:[A-Z]{1,2}-?)?\d{4,5} \p{Lu}|\((?:\d{2,6}|[A-Z]{2})\)$|^\p{Lu}[\p{L} -]+,? [A-Z]{1,2}\d{1,2}$|\b\d{5}$/u;
+const PLACE_FORM =
+  /^(?:(?:[A-Z]{1,2}-?)?\d{4,5} )?\p{Lu}[\p{L}'’.-]*(?:[ /,]+(?:[\p{L}'’.-]+|\([\p{L}\d ]{1,20}\)|\d{4,6}|[A-Z]{1,2}\d{1,2}))*$/u;
+/** Before a place in the same line. The languages of the labels; from memory. */
+const IN = /\b(?:in|at|near|from|located|ort|bei|aus|a|à|en|au|dans|de|te|uit|da|i|fra|fran|w|z|v|ve|em)$/;
+
+/** A text that has the form of a place's name, with what speaks for its being one; null where the form is another. */
+function placeIn(
+  { text, folded, hint, before, linked }: Piece,
+  again: { title: string; told: string; description: string },
+  count: number,
+  isLabelled: boolean,
+): { text: string; weight: number } | null {
+  if (text.length > 60 || !PLACE_FORM.test(text) || text.split(' ').length > 6) return null;
+  if (CONDITION_WORDS.test(folded) || LISTED_WORDS.test(folded)) return null;
+  const [name = folded] = folded.split(/[,(/]/);
+  const core = name.replace(/^\S*\d\S* /, '').trim();
+  if (core.length < 3) return null;
+  const holds = (all: string) => new RegExp(`(?<![\\p{L}\\d])${escaped(core)}(?![\\p{L}\\d])`, 'u').test(all);
+  const weight =
+    (isLabelled ? 0.5 : 0) +
+    (PLACE_NAMES.test(hint) ? 0.35 : 0) +
+    (POSTAL.test(text) ? 0.25 : 0) +
+    (holds(again.told) ? 0.25 : 0) +
+    (holds(again.description) ? 0.2 : 0) +
+    (count > 1 ? 0.1 : 0) -
+    // A way through the site names the kinds of things that it sells.
+    (linked && !IN.test(before.trim()) ? 0.15 : 0) -
+    (holds(again.title) ? 0.25 : 0) +
+    (IN.test(before.trim()) ? 0.15 : 0);
+  return { text, weight };
+}
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /** A heading that is a label ("Localisation") over one short line. */
 export function headedParticulars(reading: Reading): Candidate[] {
@@ -66,9 +139,9 @@ export function headedParticulars(reading: Reading): Candidate[] {
   return found;
 }
 
-/** Short lines that say where a thing is to be had. English; German; French; Dutch; Italian; Spanish. From memory. */
+/** Short lines that say where a thing is to be had. English; German; French; Dutch; Italian; Spanish; Nordic. From memory. */
 const TO_BE_HAD =
-  /^(?:\u{1f4cd}\s*|(?:(?:item )?located (?:in|at|near)|pick-?\s?up (?:in|from|at)|collect(?:ion)?(?: only)?,? (?:in|from|at)|buyer collects (?:in|from)|can be (?:seen|collected) (?:in|at)|abholung in|abzuholen in|ophalen in|af te halen in|[àa] retirer [àa]|ritiro a|recogida en|se recoge en)\s+)(\p{Lu}[^.!?;:|·(]{1,50})/iu;
+  /^(?:\u{1f4cd}\s*|(?:(?:item )?located (?:in|at|near)|pick-?\s?up (?:in|from|at)|collect(?:ion)?(?: only)?,? (?:in|from|at)|buyer collects (?:in|from)|can be (?:seen|collected) (?:in|at)|(?:sent|ships|posted|dispatched) from|abholung in|abzuholen in|steht in|ophalen in|af te halen in|[àa] retirer [àa]|visible [àa]|ritiro a|si trova a|recogida en|se recoge en|finns i|hämtas i|hentes i|odbiór w|osobní odběr v)\s+)(\p{Lu}[^.!?;:|·(]{1,50})/iu;
 
 /** "Collection from Lower Thrapwick" on a line of its own. */
 export function placesToldOf({ lines, zones, cards }: Reading): Candidate[] {
@@ -77,19 +150,19 @@ export function placesToldOf({ lines, zones, cards }: Reading): Candidate[] {
     if (text.length > SMALL || zones[index] === AWAY || cards.lines.has(index)) continue;
     const [, place] = TO_BE_HAD.exec(text) ?? [];
     if (place && /^\p{Lu}/u.test(place))
-      found.push({ field: 'place', value: place.trim(), source: 'page', weight: 0.5 });
+      found.push({ field: 'place', value: place.trim(), source: 'page', weight: 0.55 });
     if (found.length >= 5) break;
   }
   return found;
 }
 
 const LISTED_WORDS =
-  /\b(?:listed|posted|placed|published|added|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|depos|mise? en ligne|geplaatst|sinds|publicado|pubblicato|inserito)/i;
+  /\b(?:listed|posted|placed|published|added|advertised|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|publiee?|depos|mise? en ligne|en ligne depuis|geplaatst|sinds|publicado|pubblicato|inserito|upplagd|inlagd|publicerad|oprettet|indrykket|publisert|lagt ut|dodan\w*|opublikowan\w*|vlozeno|pridano|julkaistu|lisatty|feladva)\b/i;
 /** Days of something else. */
 const OTHER_DAY =
-  /\b(?:ends?|ending|until|closes|closing|joined|member|since|born|made|built|sale on|viewing|updated|expires|endet|bis|mitglied|seit|baujahr|fin|jusqu|membre|depuis|eindigt|tot|lid|scade|fino|termina|hasta)\b/;
+  /\b(?:ends?|ending|until|closes|closing|cloture|joined|member|since|active since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|aktiv seit|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)\b/;
 const DAY =
-  /(?<!\d)(?:\d{4}-\d{1,2}-\d{1,2}|\d{1,2}[./]\d{1,2}[./](?:\d{4}|\d{2})|\d{1,2}(?:st|nd|rd|th|er|\.)?[ -]\p{L}{3,10}\.?,?[ -]\d{4}|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?, \d{4})(?!\d)/u;
+  /(?<!\d)(?:\d{4}-\d{1,2}-\d{1,2}|\d{1,2}[./-]\d{1,2}[./-](?:\d{4}|\d{2})|\d{1,2}(?:st|nd|rd|th|er|\.)?(?: of| de)?[ -]\p{L}{3,12}\.?,?(?: de)?[ -](?:\d{4}|['’]\d{2})|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?, \d{4}|\p{L}{3} \d{1,2} \d\d:\d\d(?::\d\d)? (?:[A-Z]{2,5} )?\d{4})(?!\d)/u;
 
 /** The dates of <time> elements of the advert itself. */
 export function timesOf({ lines, times, zones, cards }: Reading): Candidate[] {
@@ -104,18 +177,16 @@ export function timesOf({ lines, times, zones, cards }: Reading): Candidate[] {
 }
 
 /** "Advert 417, listed 20 November 2026": the day in a short line of words, from the word that says what day it is. */
-export function writtenDates({ lines, zones, cards }: Reading): Candidate[] {
+export function writtenDates({ lines, zones, cards }: Reading, language: string | null): Candidate[] {
   const found: Candidate[] = [];
   for (const [index, { text }] of lines.entries()) {
     if (text.length > SMALL || zones[index] === AWAY || cards.lines.has(index) || !/\d/.test(text)) continue;
     const folded = fold(text);
     const word = LISTED_WORDS.exec(folded.text);
-    const day = DAY.exec(text);
-    if (word) {
-      const { start } = folded.toOriginal(word.index, word.index + 1);
-      found.push({ field: 'listedDate', value: text.slice(start), source: 'page', weight: 0.5 });
-    } else if (day && !OTHER_DAY.test(folded.text))
-      found.push({ field: 'listedDate', value: day[0], source: 'page', weight: 0.3 });
+    if (!word) continue;
+    const { start } = folded.toOriginal(word.index, word.index + 1);
+    const value = text.slice(start);
+    if (readDate(value, language)) found.push({ field: 'listedDate', value, source: 'page', weight: 0.5 });
     if (found.length >= 10) break;
   }
   return found;

@@ -1,6 +1,7 @@
 import { fold } from '../../text/fold';
 import { LINK, type Line, type PriceHow, STRUCK } from '../types';
 import { type Amount, amountsIn, howIn, isOtherMoney } from './amounts';
+import { OTHER_NAMES, PRICE_NAMES } from './price-names';
 import { isOnly, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import { AWAY, MAIN } from './zones';
@@ -13,9 +14,6 @@ export interface PagePrice {
   how: PriceHow | null;
 }
 
-const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo|amount)\b/;
-const OLD_PRICE_WORDS =
-  /\b(?:old|was|before|regular|original|list|compare|compare-at|save|savings?|discount|badge|retail|strike|struck|crossed|uvp|rrp|msrp|alt|ancien|shipping|delivery|postage|versand|livraison|instal?lment|monthly|finance)\b/;
 /** Longer lines are sentences: an amount in them is told, seldom asked. */
 const SHORT_LINE = 60;
 const SENTENCE_MOST = 600;
@@ -41,12 +39,12 @@ export function pricesOf(reading: Reading): PagePrice[] {
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
     const asked = isSentence(line.text) ? askedIn(line.text, all) : null;
     const possible = all.filter((one) => !one.other && !isStruck(line, one));
-    const amount = asked ?? possible.find((one) => !OLD_PRICE_WORDS.test(hintOf(line, one))) ?? possible[0] ?? null;
+    const amount = asked ?? possible.find((one) => !OTHER_NAMES.test(hintOf(line, one))) ?? possible[0] ?? null;
     if (all.length > 0 && !amount) continue;
     const hints = hintsAround(reading, line, amount);
-    if (OLD_PRICE_WORDS.test(hints) && PRICE_WORDS.test(hints)) continue;
+    if (OTHER_NAMES.test(hints) && PRICE_NAMES.test(hints)) continue;
     // A price that is only told ("I paid £140") is none that is asked.
-    if (amount && !asked && isSentence(line.text) && !PRICE_WORDS.test(hints)) continue;
+    if (amount && !asked && isSentence(line.text) && !PRICE_NAMES.test(hints)) continue;
 
     const before = amount ? fold(line.text.slice(0, amount.start)).text : '';
     const how = amount?.how ?? (isLabelled ? howIn(fold(label).text) : null) ?? howIn(before.slice(-30));
@@ -84,9 +82,9 @@ function weightOf(
   const line = lines[index]!;
   if (isSentence(line.text)) return its.isAsked ? 0.25 : 0.1;
   let weight = 0.3;
-  if (its.isLabelled || rowLabel(its.before.trim()) === 'price' || PRICE_WORDS.test(its.before.slice(-30)))
+  if (its.isLabelled || rowLabel(its.before.trim()) === 'price' || PRICE_NAMES.test(its.before.slice(-30)))
     weight += 0.3;
-  if (PRICE_WORDS.test(its.hints)) weight += 0.25;
+  if (PRICE_NAMES.test(its.hints)) weight += 0.25;
   const distance = titleLine < 0 ? index : index - titleLine;
   if (distance >= 0 && distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
   if (its.amount && its.amount.end - its.amount.start >= line.text.length * 0.5) weight += 0.1;
@@ -111,7 +109,7 @@ function askedIn(text: string, all: Amount[]): Amount | null {
 function isPriceWithoutSign(reading: Reading, line: Line, isLabelled: boolean): boolean {
   if (line.text.length > WORDS_MOST) return false;
   if (/\d/.test(line.text)) return isLabelled && /^\D{0,6}\d[\d.,' ]{0,20}\D{0,14}$/.test(line.text);
-  return isLabelled || PRICE_WORDS.test(hintsAround(reading, line));
+  return isLabelled || PRICE_NAMES.test(hintsAround(reading, line));
 }
 
 /** The label that stands before a line: the cell or term of its row, or a short line just before in the same box. */

@@ -80,8 +80,9 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
       const label = lines[box.from]!.text;
       // Three alike make a list of rows; alone, only a label that is known.
       const isRow = rowLabel(label) !== null || (same.length >= 3 && label.length <= 30 && !/[\d.!?]/.test(label));
-      if (isRow && lines[box.from]!.box !== lines[box.from + 1]!.box)
-        add(label, lines[box.from + 1]!.text, box.from, box.to);
+      const [first, second] = [lines[box.from]!, lines[box.from + 1]!];
+      // Two lines of one box: parts set beside each other, or parted by a break.
+      if (isRow && (first.box !== second.box || rowLabel(label) !== null)) add(label, second.text, box.from, box.to);
     }
   }
   for (const [index, line] of lines.entries()) {

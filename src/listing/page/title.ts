@@ -13,6 +13,8 @@ export interface Heading {
 }
 
 const TITLE_WORDS = /\b(?:title|titel|titre|headline|titolo|titulo)\b/;
+/** Shorter texts stand anywhere. */
+const SAID_LEAST = 8;
 /** Longest that is still a title, for blocks that are no heading. */
 const TITLE_MOST = 200;
 
@@ -33,12 +35,26 @@ const wordsOf = (text: string) => fold(text.slice(0, 1000)).text.match(/[\p{L}\p
 export function titlesOf(reading: Reading, windowTitle: string, siteName: string): Heading[] {
   const { lines, boxes, level, heading, zones, cards } = reading;
   const found: Heading[] = [];
+  const whole = fold(windowTitle).text;
+  /** The window's title, or its beginning before a place and the like. */
+  const saysWindow = (text: string): boolean => {
+    if (windowTitle.length < SAID_LEAST || text.length < SAID_LEAST || text.length > windowTitle.length + 4)
+      return false;
+    if (text.length < windowTitle.length * 0.5) return false;
+    const its = fold(text).text;
+    return (
+      its === whole ||
+      (whole.startsWith(its) &&
+        /^[\s,]*(?:[^\p{L}\p{N}\s]|(?:in|en|à|a|bei|te|i|w|v)\b)/u.test(whole.slice(its.length)))
+    );
+  };
   let last = -1;
   for (const [index, line] of lines.entries()) {
     const box = boxes[line.box]!;
     const rank = level[line.box]!;
     const isHeading = rank > 0;
-    if (!isHeading && !(TITLE_WORDS.test(box.hint) && line.text.length <= TITLE_MOST)) continue;
+    const isSaid = !isHeading && saysWindow(line.text);
+    if (!isHeading && !isSaid && !(TITLE_WORDS.test(box.hint) && line.text.length <= TITLE_MOST)) continue;
     if (zones[index] === AWAY || cards.lines.has(index)) continue;
     if (isHeading && heading[line.box] === last) {
       // A heading of several lines is one title.
@@ -47,25 +63,36 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
       continue;
     }
     last = isHeading ? heading[line.box]! : -1;
-    const text = withoutPrice(line);
+    const text = withoutState(withoutPrice(line));
     if (text.length < 3 || headingLabel(text) || rowLabel(text)) {
       last = -1;
       continue;
     }
     if (siteName && sharedWords(text, siteName) === 1) continue;
-    const worth = isHeading ? [0.75, 0.5, 0.4, 0.3, 0.25, 0.2][rank - 1]! : 0.4;
+    const worth = isHeading ? [0.75, 0.5, 0.4, 0.3, 0.25, 0.2][rank - 1]! : isSaid && isOnly(line, LINK) ? 0.2 : 0.4;
     const likeness = sharedWords(text, windowTitle);
     const weight =
-      worth + 0.2 * likeness - (zones[index] === MAIN ? 0 : 0.25) - (windowTitle && likeness === 0 ? 0.1 : 0);
+      worth + 0.2 * likeness - (zones[index] === MAIN ? 0 : 0.25) - (windowTitle && likeness === 0 ? 0.2 : 0);
     found.push({ text, line: index, weight: Math.max(0.05, weight) });
     if (found.length >= 60) break;
   }
   lowerSiteName(found, windowTitle);
-  if (!found.some(({ line }) => level[lines[line]!.box]! > 0)) found.push(...firstLines(reading));
+  if (!found.some(({ line }) => level[lines[line]!.box]! > 0))
+    found.push(...firstLines(reading), ...lastCrumbs(reading));
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 8);
 }
 
 const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
+/** What sites set before a title: the state of the sale, the name of a list. Common usage, from memory. */
+const STATE =
+  /^(?:(?:sold|reserved|on hold|pending|ended|deleted|verkauft|reserviert|geloscht|gelöscht|beendet|vendue?|reservee?|réservée?|verkocht|gereserveerd|venduto|riservato|vendido|reservado|såld|reserverad|solgt|reservert|sprzedane|zarezerwowane|prodáno|rezervováno)\s*[•·|:!–—-]\s*|\[[^\]]{2,30}\]\s+)+/iu;
+
+/** A title without the state of its sale before it. */
+export const withoutState = (text: string): string => {
+  const bare = text.replace(STATE, '');
+  return bare.length >= 3 ? bare : text;
+};
+
 const PARTING_ENDS = /^[\s|·,:–—-]+|[\s|·,:–—-]+$/g;
 
 /**
@@ -105,6 +132,20 @@ function lowerSiteName(found: Heading[], windowTitle: string): void {
     const share = shares[index]!;
     if (share > 0 && share < 0.4 && most > 0.5) heading.weight = Math.max(0.05, heading.weight - 0.4);
   }
+}
+
+/** Where a way through the site ends with the page itself: links, and after them what is none. */
+function lastCrumbs({ lines, cards }: Reading): Heading[] {
+  const found: Heading[] = [];
+  for (const [index, line] of lines.slice(0, FIRST_LINES).entries()) {
+    const runs = runsOf(line);
+    const end = runs.at(-1)!;
+    const links = runs.filter(({ flags }) => flags & LINK).length;
+    const text = end.text.replace(/^[\s\p{P}\p{S}]+/u, '').trim();
+    if (links < 2 || end.flags & LINK || cards.lines.has(index) || wordsOf(text).length < 3) continue;
+    found.push({ text, line: index, weight: 0.4 });
+  }
+  return found;
 }
 
 /** Lines looked through for a title where the page has no heading. */

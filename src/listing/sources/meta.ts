@@ -1,3 +1,4 @@
+import { withoutState } from '../page/title';
 import { code } from '../structured/offers';
 import { tidy } from '../tidy';
 import type { Candidate, FieldName, Harvest } from '../types';
@@ -9,11 +10,15 @@ export interface MetaFindings {
   /** The window's title without the site's name, and the site's name, "" where not known. */
   windowTitle: string;
   siteName: string;
+  /** The window's whole title and the summaries, one after the other. */
+  told: string;
   /** The page's own address by its canonical link or og:url, absolute, or null. */
   canonical: string | null;
   language: string | null;
   /** The page says that it is about a product. */
   isProduct: boolean;
+  /** It says that it is an article. */
+  isArticle: boolean;
 }
 
 const FIELDS: [field: FieldName, weight: number, names: string[]][] = [
@@ -41,13 +46,14 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
   const first = (name: string) => said.get(name)?.[0];
   const siteName = tidy(first('og:site_name') ?? first('application-name') ?? '').slice(0, 100);
   const host = hostOf(url);
-  const windowTitle = asShown(withoutSite(tidy(title), siteName, host), page.lines);
+  const windowTitle = withoutState(asShown(withoutSite(tidy(title), siteName, host), page.lines));
 
   const candidates: Candidate[] = [];
   for (const [field, weight, names] of FIELDS) {
     for (const [rank, name] of names.entries()) {
       for (const value of said.get(name) ?? []) {
-        const text = field === 'title' ? withoutSite(tidy(value), siteName, host) : value;
+        const text =
+          field === 'title' ? withoutState(asShown(withoutSite(tidy(value), siteName, host), page.lines)) : value;
         if (field === 'description' && candidates.some((one) => one.field === field && one.value === text)) continue;
         candidates.push({ field, value: text, source: 'meta', weight: weight - rank * 0.02 });
       }
@@ -72,11 +78,18 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
     candidates,
     windowTitle,
     siteName,
+    told: [
+      title,
+      ...['og:title', 'og:description', 'description', 'og:locality'].flatMap((name) => said.get(name) ?? []),
+    ]
+      .join(' \n')
+      .slice(0, 4000),
     canonical: canonical ? absolute(canonical, base) : null,
     language:
       /^\s*([a-z]{2,3}(?:[-_][a-z0-9]{2,8})*)\s*(?:$|,)/i.exec(tag)?.[1]?.toLowerCase().replaceAll('_', '-') ?? null,
     isProduct:
       /^(?:product|og:product|product\.item)\b/.test(first('og:type') ?? '') || said.has('product:price:amount'),
+    isArticle: /^(?:article|blog|news)\b/.test(first('og:type') ?? '') && !said.has('product:price:amount'),
   };
 }
 

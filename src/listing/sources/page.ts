@@ -1,20 +1,13 @@
 import { cardsOf } from '../page/cards';
 import { descriptionsOf } from '../page/description';
-import { marksOfAdvert } from '../page/marks';
-import {
-  headedParticulars,
-  hintedParticulars,
-  hintedParts,
-  placesToldOf,
-  timesOf,
-  writtenDates,
-} from '../page/particulars';
+import { type Marks, marksOf } from '../page/marks';
+import { headedParticulars, particularsOf, placesToldOf, timesOf, writtenDates } from '../page/particulars';
 import { photosOf } from '../page/photos';
 import { pricesOf } from '../page/prices';
 import { readingOf } from '../page/reading';
 import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
-import { titlesOf } from '../page/title';
+import { sharedWords, titlesOf } from '../page/title';
 import { zonesOf } from '../page/zones';
 import type { Candidate, PageText } from '../types';
 
@@ -24,8 +17,14 @@ export interface PageFindings {
   cards: number;
   /** The page's own title, or "". */
   title: string;
-  /** 0 to 1: how much the page looks like one advert: by a price of its own, or by other marks. */
-  advert: number;
+  /** Weight of the page's own price, 0 where there is none outside the cards. */
+  price: number;
+  marks: Marks;
+  /** Characters of the seller's own words. */
+  words: number;
+  /** Labelled rows of known and of other labels. */
+  rows: number;
+  photos: number;
 }
 
 /** A short line by which a seller labels something among other words: "Condition: rusty but whole". */
@@ -33,8 +32,19 @@ const PLAIN_ROW = /^[^:]{3,30}:\s[^:]{2,60}$/;
 const isKnown = (text: string): boolean =>
   ['condition', 'place'].includes(rowLabel(text.slice(0, text.indexOf(':'))) ?? '');
 
+/** What the head says that helps to read the page. */
+export interface Head {
+  /** The window's title without the site's name, and that name; "" where not known. */
+  windowTitle: string;
+  siteName: string;
+  /** The window's whole title and the summaries, one after the other. */
+  told: string;
+  language: string | null;
+}
+
 /** What a person sees on the page, as candidates for each field. */
-export function fromPage(page: PageText, windowTitle: string, siteName: string): PageFindings {
+export function fromPage(page: PageText, head: Head): PageFindings {
+  const { windowTitle, siteName } = head;
   const reading = readingOf(page);
   reading.zones = zonesOf(reading);
   reading.cards = cardsOf(reading, windowTitle);
@@ -42,8 +52,11 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
   reading.titleLine = titles[0]?.line ?? -1;
 
   const candidates: Candidate[] = [];
-  for (const { text, weight } of titles) candidates.push({ field: 'title', value: text, source: 'page', weight });
   const blocks = descriptionsOf(reading);
+  for (const { text, weight } of titles) {
+    const support = isTakenUp(text, reading.pictures, blocks[0]?.text ?? '');
+    candidates.push({ field: 'title', value: text, source: 'page', weight: Math.min(0.95, weight + support) });
+  }
   for (const { text, weight } of blocks) candidates.push({ field: 'description', value: text, source: 'page', weight });
   const prices = pricesOf(reading);
   for (const { text, weight, how } of prices) {
@@ -62,23 +75,38 @@ export function fromPage(page: PageText, windowTitle: string, siteName: string):
     else candidates.push({ field: 'details', value: `${label}: ${value}`, source: 'page', weight: 0.7 });
   }
   candidates.push(
-    ...hintedParticulars(reading),
-    ...hintedParts(reading),
+    ...particularsOf(reading, {
+      title: titles[0]?.text || windowTitle,
+      siteName,
+      windowTitle: head.told.split('\n')[0] ?? '',
+      told: head.told,
+      description: blocks[0]?.text ?? '',
+    }),
     ...headedParticulars(reading),
     ...placesToldOf(reading),
     ...timesOf(reading),
-    ...writtenDates(reading),
+    ...writtenDates(reading, head.language),
   );
   for (const value of photosOf(reading, titles[0]?.text || windowTitle, siteName))
     candidates.push({ field: 'photo', value, source: 'page', weight: 0.6 });
 
+  const title = titles[0]?.text ?? '';
   return {
     candidates,
     cards: reading.cards.count,
-    title: titles[0]?.text ?? '',
-    advert: Math.max(
-      prices[0]?.weight ?? 0,
-      marksOfAdvert(reading, rows, titles[0]?.text || windowTitle, windowTitle, blocks),
-    ),
+    title,
+    price: prices[0]?.weight ?? 0,
+    marks: marksOf(reading, rows, title || windowTitle, blocks),
+    words: blocks[0]?.text.length ?? 0,
+    rows: rows.length,
+    photos: candidates.filter(({ field }) => field === 'photo').length,
   };
+}
+
+/** What else says a title again: the texts of photographs, the first words of the seller. */
+function isTakenUp(title: string, pictures: PageText['pictures'], description: string): number {
+  if (title.split(' ').length < 3) return 0;
+  const isShown = pictures.some(({ alt }) => alt !== undefined && sharedWords(title, alt) >= 0.8);
+  const isBegun = sharedWords(title, description.slice(0, title.length * 2)) >= 0.8;
+  return (isShown ? 0.1 : 0) + (isBegun ? 0.15 : 0);
 }

@@ -35,10 +35,14 @@ export function withoutSite(title: string, siteName: string, host: string): stri
   return parts.join('').trim();
 }
 
+/** Words of a part that may be a title by itself; fewer are a category, a place, a price. */
+const TITLE_WORDS = 3;
+
 /**
  * The greatest part of a window's title that the page shows on a line of its own: "Hand crank - Fettle" over a line
  * "Hand crank", where nothing says that "Fettle" is the site. A line that is all link may be one of a way through the
- * site. Less than half of the words is no title.
+ * site; one or two words are a title only where they are half of it. Where the page shows none, the part of most words,
+ * if it has clearly the most.
  */
 export function asShown(title: string, lines: readonly Line[]): string {
   const parts = title.length > TITLE_MOST ? [] : title.split(PARTING);
@@ -55,5 +59,10 @@ export function asShown(title: string, lines: readonly Line[]): string {
       const part = parts.slice(from, to).join('').trim();
       if (part.length > longest.length && shown.has(fold(part).text)) longest = part;
     }
-  return longest !== '' && sharedWords(title, longest) >= 0.5 ? longest : title;
+  if (longest !== '' && (wordsIn(longest) >= TITLE_WORDS || sharedWords(title, longest) >= 0.5)) return longest;
+  const single = parts.filter((_, index) => index % 2 === 0).map((part) => part.trim());
+  const [most, next] = single.map(wordsIn).sort((a, b) => b - a) as [number, number];
+  return most > TITLE_WORDS && most > next ? single.find((part) => wordsIn(part) === most)! : title;
 }
+
+const wordsIn = (text: string): number => text.match(/[\p{L}\p{N}]+/gu)?.length ?? 0;

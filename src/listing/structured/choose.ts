@@ -7,12 +7,17 @@ export interface Choice {
   main: Thing | null;
   /** How many things for sale there are, the main one among them; lists of other things are not counted beside a main one. */
   count: number;
+  /** Something at the top says that the page is an article, or a list of things. */
+  isArticle: boolean;
+  isList: boolean;
 }
 
 const FOR_SALE =
   /^(?:Product|IndividualProduct|ProductModel|SomeProducts|ProductGroup|Offer|Offering|AggregateOffer|Vehicle|Car|CreativeWork|VisualArtwork)$/;
 const PRODUCT = /^(?:Product|IndividualProduct|ProductModel|SomeProducts|ProductGroup|Vehicle|Car)$/;
 
+const ARTICLE = /^(?:(?:News|Blog|Tech|Scholarly)?Article|BlogPosting|HowTo)$/;
+const PAGE_OF_MANY = /^(?:CollectionPage|SearchResultsPage)$/;
 const LIST = /^(?:ItemList|OfferCatalog|Collection|CollectionPage|SearchResultsPage)$/;
 /** Ways from a page to what it is about. */
 const TOWARDS = ['mainEntity', 'about', 'itemOffered', 'hasPart'];
@@ -64,10 +69,12 @@ export function chooseMain(top: Thing[], page: { url: string; titles: string[] }
     }
   }
 
+  const isArticle = top.some((thing) => is(thing, ARTICLE));
+  const isList = top.some((thing) => is(thing, PAGE_OF_MANY));
   const own = products.filter(({ thing }) => !others.has(thing));
   const main = pick(own, page);
-  if (main) return { main, count: 1 };
-  return { main: null, count: Math.max(own.length, 0) + listed.size };
+  if (main) return { main, count: 1, isArticle, isList };
+  return { main: null, count: Math.max(own.length, 0) + listed.size, isArticle, isList };
 }
 
 /** An artwork or the like counts as for sale only with an offer. */

@@ -59,7 +59,7 @@ export function candidatesOf(main: Thing, source: SourceName, weight: number): C
   for (const thing of all) {
     for (const serial of texts(thing, 'serialNumber').slice(0, 5)) add('serial', serial);
     for (const state of [...thing.get('itemCondition'), ...thing.get('condition')].slice(0, 2))
-      add('condition', conditionName(state));
+      add('condition', conditionName(state), isTerm(state) ? Math.min(weight, TERM) : weight);
     add('listedDate', text(thing, 'datePosted', 'datePublished', 'availabilityStarts', 'validFrom'), weight - 0.15);
     for (const at of ['availableAtOrFrom', 'location', 'contentLocation', 'areaServed', 'address'])
       add('place', placeName(thing.get(at)[0]), weight - (at === 'areaServed' ? 0.3 : 0.05));
@@ -96,6 +96,13 @@ function worded(value: string | Thing): string {
     return `${low}${high !== undefined && high !== low ? `-${high}` : ''}${unit ? ` ${unit}` : ''}`;
   return text(value, 'name') ?? '';
 }
+
+/** A term of the vocabulary: coarser than the words that people read on the page. */
+const TERM = 0.5;
+const isTerm = (state: string | Thing): boolean =>
+  /^\S*(?:New|Used|Refurbished|Damaged)Condition\/?$/.test(
+    (typeof state === 'string' ? state : (text(state, 'name') ?? state.id ?? '')).trim(),
+  );
 
 /** "https://schema.org/UsedCondition" as "Used"; other words as they are. */
 function conditionName(state: string | Thing): string {

@@ -9,6 +9,10 @@ export const SILENT = words(
 );
 /** Elements that show an icon where they are empty. */
 export const ICONS = words('i span em b img');
+/** Elements in a line that a page sets beside each other with nothing between: each is a text of its own. */
+export const INLINE = words('span a em i b strong small data time abbr bdi mark font label u');
+/** Never an item of its own in a row of items. */
+export const NOT_ITEMS = words('br script style template svg use path sup sub wbr');
 export const HEADS = words('meta title link base');
 export const STRIKING = words('del s strike');
 
@@ -16,13 +20,18 @@ export const HIDING = /(?:display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse
 export const STRIKES = /text-decoration[^;]*line-through/i;
 export const SET_HIGH = /vertical-align\s*:\s*(?:super|text-top|top)/i;
 export const BLOCK_STYLE = /display\s*:\s*(?:block|flex|grid|list-item|table)/i;
+/** Styles, and names in use for them, by which children become items of a row or grid. */
+export const ITEMS_STYLE = /display\s*:\s*(?:inline-)?(?:flex|grid)/i;
+export const ITEMS_CLASS = /(?:^|\s)(?:d-)?(?:inline-)?(?:flex|grid)(?:\s|$)/;
 export const PRE_STYLE = /white-space\s*:\s*(?:pre\b|pre-|break-spaces)/i;
 export const RAISED_CLASS = /\b(?:cents?|frac|fraction|decimals?)\b/i;
 /** For readers of screens only: not visible, though no attribute says so. */
-export const UNSEEN_CLASS = /(?:^|\s)(?:sr-only|visually-?hidden|screen-reader(?:-text|-only)?)(?:\s|$)/i;
+export const UNSEEN_CLASS = /(?:^|\s)\S*(?:sr-?only|visually-?hidden|screen-?reader(?:-?text|-?only)?)(?:\s|$)/i;
 /** A dialog that waits: hidden from everybody as long as aria-hidden says so. Other aria-hidden text is seen. */
 export const WAITING = /\b(?:dialog|modal|popup|drawer|tooltip|menu)\b/i;
 
 /** Elements that show a picture, and names of those that have one set behind them. */
 export const PICTURES = words('img picture figure');
+/** A photograph set behind an element; what is no photograph has another kind of file. */
+export const DRAWN = /url\([^)]*\.(?:jpe?g|webp|avif)/i;
 export const PICTURED = /photo|image|gallery|slide|picture|bild|foto/i;

@@ -2,6 +2,7 @@ import type { Sight } from './sight';
 
 const WORD = /^[a-z][\w-]{2,40}$/i;
 const LABEL_MOST = 30;
+const ICON_FILE = /\.svg|icons?[/_-]|\bpin\b|marker/i;
 
 /** What a page calls an element: class, id, role, item property, the data of its tests, a short label for screen readers. */
 export function namesOf(sight: Sight, element: Element): string {
@@ -9,21 +10,32 @@ export function namesOf(sight: Sight, element: Element): string {
   for (const name of sight.attributeNames(element)) {
     const isName = name === 'class' || name === 'id' || name === 'role' || name === 'itemprop';
     const isData = name.startsWith('data-');
-    if (!isName && !isData && name !== 'aria-label') continue;
+    const isLabel = name === 'aria-label' || name === 'title';
+    if (!isName && !isData && !isLabel) continue;
     const value = sight.attribute(element, name) ?? '';
-    if (isName || (isData ? WORD.test(value) : value.length <= LABEL_MOST)) names.push(value);
+    if (isLabel && value.length <= LABEL_MOST) names.unshift(labelled(value));
+    else if (isName || (isData && WORD.test(value))) names.push(value);
   }
   return hintOf(...names);
 }
 
+/** A text for people among the names: in quotation marks. */
+export const labelled = (text: string): string => `"${text.replaceAll('"', '').trim()}"`;
+
 /** What an icon shows, by its names: those of a picture font, of the symbol that it uses, of its title; "" for none. */
 export function iconOf(sight: Sight, element: Element, tag: string): string {
   const own = namesOf(sight, element);
-  if (tag === 'img') return hintOf(own, sight.attribute(element, 'alt'), fileOf(sight.attribute(element, 'src')));
+  if (tag === 'img' && !ICON_FILE.test(sight.attribute(element, 'src') ?? '')) return '';
+  if (tag === 'img')
+    return hintOf(
+      labelled((sight.attribute(element, 'alt') ?? '').slice(0, LABEL_MOST)),
+      own,
+      fileOf(sight.attribute(element, 'src')),
+    );
   const inner = tag === 'svg' ? sight.firstChild(element) : null;
   if (!inner || sight.nodeType(inner) !== 1) return own;
   const its = inner as Element;
-  if (sight.tag(its) === 'title') return hintOf(own, sight.textContent(its));
+  if (sight.tag(its) === 'title') return hintOf(labelled(sight.textContent(its).slice(0, LABEL_MOST)), own);
   const used = sight.attribute(its, 'href') ?? sight.attribute(its, 'xlink:href');
   return hintOf(own, used?.slice(used.indexOf('#') + 1) ?? '');
 }

@@ -44,7 +44,7 @@ export function picturesOf(sight: Sight, images: Walk['images']): Picture[] {
     )
       continue;
     const isEnlarged = link !== null && PICTURE_FILE.test(link);
-    const written = isEnlarged ? link : (largeOf(get) ?? drawnBehind(get('style')));
+    const written = isEnlarged ? link : (largeOf(get) ?? keptFor(sight, element) ?? drawnBehind(get('style')));
     const address = written && absolute(written, sight.base);
     const alt = tidy(get('alt').slice(0, ALT_MOST));
     if (address && address.length < 1000)
@@ -58,6 +58,16 @@ export function picturesOf(sight: Sight, images: Walk['images']): Picture[] {
       });
   }
   return found;
+}
+
+/** The address that a page's scripts keep in an attribute of their own until the picture is needed. */
+function keptFor(sight: Sight, element: Element): string | null {
+  for (const name of sight.attributeNames(element)) {
+    const value = name.startsWith('data-') ? (sight.attribute(element, name) ?? '') : '';
+    if (PICTURE_FILE.test(value) && !/\s/.test(value)) return value;
+    if (/^data-\w*(?:src|image|img)$/.test(name) && /^(?:https?:)?\/\//.test(value)) return value;
+  }
+  return null;
 }
 
 /** The picture that a style sets behind an element. */

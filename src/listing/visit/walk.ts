@@ -3,9 +3,14 @@ import { beginsWithPicture, slotted } from './children';
 import {
   BLOCK_STYLE,
   BLOCKS,
+  DRAWN,
   HEADS,
   HIDING,
   ICONS,
+  INLINE,
+  ITEMS_CLASS,
+  ITEMS_STYLE,
+  NOT_ITEMS,
   PICTURED,
   PRE_STYLE,
   RAISED_CLASS,
@@ -16,11 +21,15 @@ import {
   UNSEEN_CLASS,
   WAITING,
 } from './elements';
-import { iconOf, namesOf } from './names';
+import { iconOf, labelled, namesOf } from './names';
 import type { Sight } from './sight';
 
 const KEEPS_BREAKS = 32;
 const HIDDEN = 64;
+/** Its children are set as items of a row or grid, each by itself. */
+const HOLDS_ITEMS = 128;
+/** Hidden, but read out. */
+const FOR_SCREENS = 256;
 
 /** The text of one text node, as it stands there. */
 export interface Part {
@@ -113,12 +122,21 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
   const stack: Frame[] = [];
   let parts: Part[] = [];
   let icon = '';
+  /** An element in the line has just ended, and another begins with nothing between. */
+  let hasEnded = false;
+  let isBeside = false;
 
   const endLine = () => {
     parts = [];
   };
   const say = (raw: string, { flags, box, element }: Frame) => {
-    if (flags & HIDDEN) return;
+    if (flags & HIDDEN) {
+      if (flags & FOR_SCREENS && /\S/.test(raw) && raw.length < 60) icon = labelled(raw.trim().replace(/:$/, ''));
+      return;
+    }
+    if (isBeside && parts.length > 0 && /\S/.test(raw) && !(flags & RAISED) && !isOneText(parts.at(-1)!.raw, raw))
+      endLine();
+    isBeside = false;
     for (const [index, piece] of (flags & KEEPS_BREAKS ? raw.split('\n') : [raw]).entries()) {
       if (index > 0) endLine();
       // White space belongs to a line only behind a word.
@@ -159,13 +177,16 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
         if (SET_HIGH.test(style)) flags |= RAISED;
         if (PRE_STYLE.test(style)) flags |= KEEPS_BREAKS;
         if (BLOCK_STYLE.test(style)) block = true;
-        if (style.includes('url(') && PICTURED.test(`${get('class')} ${get('id')}`)) isPictured = true;
+        if (ITEMS_STYLE.test(style)) flags |= HOLDS_ITEMS;
+        if (style.includes('url(') && (DRAWN.test(style) || PICTURED.test(`${get('class')} ${get('id')}`)))
+          isPictured = true;
       }
       if (get('hidden') !== null) flags |= HIDDEN;
       const named = (get('class') ?? '').slice(0, NAMES_MOST);
       const role = get('role');
-      if (UNSEEN_CLASS.test(named)) flags |= HIDDEN;
+      if (UNSEEN_CLASS.test(named)) flags |= HIDDEN | FOR_SCREENS;
       if (RAISED_CLASS.test(named)) flags |= RAISED;
+      if (ITEMS_CLASS.test(named)) flags |= HOLDS_ITEMS;
       if (role === 'button') {
         flags |= CONTROL;
         block = true;
@@ -174,6 +195,11 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       if (block) hint = namesOf(sight, element);
       if (get('aria-hidden') === 'true' && WAITING.test(`${tag} ${hint}`)) flags |= HIDDEN;
     }
+    const isItem = around !== undefined && (around.flags & HOLDS_ITEMS) !== 0;
+    flags &= ~HOLDS_ITEMS;
+    if (isItem) block ||= !NOT_ITEMS.has(tag);
+    isBeside ||= hasEnded && !block && INLINE.has(tag);
+    hasEnded = false;
     if (tag === 'dialog' && get('open') === null) flags |= HIDDEN;
     if (STRIKING.has(tag)) flags |= STRUCK;
     if (tag === 'button') flags |= CONTROL;
@@ -249,15 +275,27 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
         boxes[frame.box]!.to = lines.length;
       }
       stack.pop();
+      hasEnded = !frame.opened;
       // What a button or link shows is its own.
       if (frame.flags & (CONTROL | LINK)) icon = '';
     } else {
       out.nodes++;
       frame.next = frame.rest ? (frame.rest.shift() ?? null) : sight.nextSibling(node);
       const type = sight.nodeType(node);
-      if (type === 3) say(sight.data(node), frame);
-      else if (type === 1) open(node as Element, frame);
+      if (type === 3) {
+        hasEnded = false;
+        say(sight.data(node), frame);
+      } else if (type === 1) open(node as Element, frame);
     }
   }
   return out;
+}
+
+/** An amount in pieces (a sign, the whole, the cents), and marks between two texts. */
+function isOneText(before: string, after: string): boolean {
+  const [last, next] = [before.trimEnd(), after.trimStart()];
+  if (before !== last || after !== next) return true;
+  if (/^[^\p{L}\p{N}\p{Sc}]+$/u.test(next) || /[^\p{L}\p{N}\p{Sc}.,!?)%\]"']$/u.test(last)) return true;
+  if (/\d[.,]?$/.test(last)) return /^(?:[.,:]|\d\d$|\p{Sc}|[A-Z]{3}(?![a-z])|kr|z\u0142|K\u010d|Ft|k$)/u.test(next);
+  return /(?:\p{Sc}|(?<![A-Z])[A-Z]{3}|kr\.?|Fr\.?)$/u.test(last) && /^\d/.test(next);
 }

@@ -44,6 +44,10 @@ export class Scope implements PackKnown {
     return this.parts.rest.prices?.rates ?? [];
   }
 
+  get factors(): PackKnown['factors'] {
+    return this.parts.rest.prices?.factors ?? [];
+  }
+
   get index(): PackKnown['index'] {
     return this.parts.rest.prices?.index ?? [];
   }

@@ -12,6 +12,10 @@ export const draftRoomTexts = {
   create: 'New draft',
   unnamed: 'Draft without a title',
   changed: (day: string) => `changed ${day}`,
+  /** After the day, of a draft that two windows wrote at once. */
+  ofItsOwn: ', written beside another window',
+  parted: (name: string) =>
+    `Another window has changed this draft at the same time. Nothing is lost: both stand in the list above, and what you write here goes on in one of its own, “${name}”.`,
   remove: 'Delete',
   removed: (name: string) => `“${name}” was deleted.`,
   undo: 'Put it back',

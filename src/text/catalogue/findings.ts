@@ -1,41 +1,50 @@
+import { sentenceCase } from './words';
+
 /** What the audit says. Plain words first; the exact words of the advert and the packs stand beside each sentence. */
 export const findingTexts = {
+  /** Said after a claim that was held against the model named, where the serial is another model's. */
+  otherModel: {
+    join: (first: string, second: string) => `${first} ${second}`,
+    fits: (other: string) => `It fits ${other}, to which the serial was allotted.`,
+    neither: (other: string) => `Nor does it hold for ${other}, to which the serial was allotted.`,
+    but: (other: string) => `It doesn’t hold for ${other}, to which the serial was allotted.`,
+    only: (quote: string, other: string, attribute: string, value: string) =>
+      `“${quote}” doesn’t hold for ${other}, to which the serial was allotted (${attribute}: ${value}).`,
+  },
   serialModel: {
     known: (label: string, first: string, last: string, year: string, place: string) =>
       `Numbers ${first} to ${last} were allotted to ${label}${year ? ` in ${year}` : ''}${place ? `, ${place}` : ''}.`,
     disproved: (serial: string, allotted: string, claimed: string) =>
       `The serial ${serial} was allotted to ${allotted}, not to ${claimed}.`,
     agrees: (serial: string, claimed: string) => `The serial ${serial} is one of those allotted to ${claimed}.`,
-    shared: (serial: string, models: string) => `The serial ${serial} is from a block shared by ${models}.`,
-    ask: 'Could you send a photo of the serial number, close up, and of any model plate?',
   },
   serialYear: {
     disproved: (serial: string, year: string, claimed: string) =>
       `The serial ${serial} was allotted in ${year}, which doesn’t fit “${claimed}”.`,
     agrees: (serial: string, year: string) => `The serial ${serial} was allotted in ${year}, as the advert says.`,
-    ask: 'How do you know when it was made? Could you send a photo of the serial number?',
   },
   serialForm: {
-    misread: (serial: string, suggestion: string) =>
-      `No known number looks like ${serial}; it may be a slip for ${suggestion}.`,
+    misread: (serial: string, suggestion: string, models: string) =>
+      `The serial ${serial} is in none of the tables as written. Read as ${suggestion}, it is a number of ${models}.`,
     badForm: (serial: string) => `${serial} doesn’t have the form of a serial of this maker.`,
     formKnown: (maker: string, form: string) => `Serials of ${maker} have this form: ${form}.`,
-    unknown: (serial: string) => `The serial ${serial} is in none of the tables here.`,
+    gap: (serial: string) =>
+      `The serial ${serial} was never allotted, if the table is right: it is said to be complete, and it leaves this number out.`,
     complete: (maker: string, form: string) =>
-      `The table of ${maker}’s numbers of the form ${form} is complete: one that it doesn’t hold was not allotted, unless the table is wrong.`,
+      `The table of ${maker}’s numbers of the form ${form} is said to be complete: one that it leaves out was not allotted.`,
     anyMaker: 'this maker',
-    ask: 'Could you read the serial again, and send a photo of it close up?',
   },
   claimFact: {
-    known: (model: string, attribute: string, value: string) => `${model}: ${attribute}: ${value}.`,
-    knownSometimes: (model: string, attribute: string, value: string) => `${model}: ${attribute}: usually ${value}.`,
+    known: (model: string, attribute: string, value: string) => `${model}, ${attribute}: ${value}.`,
+    knownSometimes: (model: string, attribute: string, value: string) => `${model}, ${attribute}: usually ${value}.`,
+    ofKind: (model: string, kind: string) => `${model} is of this kind: ${kind}.`,
     disproved: (model: string, attribute: string, value: string, quote: string) =>
-      `“${quote}” doesn’t hold for ${model}. What is known of its ${attribute}: ${value}.`,
+      `“${quote}” doesn’t hold for ${model} (${attribute}: ${value}).`,
     usually: (model: string, attribute: string, value: string, quote: string) =>
-      `“${quote}” would be unusual for ${model}. Its ${attribute} is usually: ${value}.`,
+      `“${quote}” would be unusual for ${model} (${attribute}: usually ${value}).`,
     bothWays: (quote: string, other: string, model: string) =>
       `The advert says both “${quote}” and “${other}”. For ${model} only the second can be so.`,
-    agrees: (model: string, quote: string) => `“${quote}” is what is known of ${model}.`,
+    agrees: (model: string, quote: string) => `“${quote}” fits what is known of ${model}.`,
     whichever: 'any machine that this can be',
     yes: 'yes',
     no: 'no',
@@ -58,7 +67,6 @@ export const findingTexts = {
     unusual: (quote: string, model: string, range: string) =>
       `“${quote}” would be unusual for ${model}, which weighs ${range}.`,
     agrees: (quote: string, model: string, range: string) => `“${quote}” fits ${model}, which weighs ${range}.`,
-    ask: 'What does it weigh on a scale, and is the case on it?',
   },
   nameName: {
     disproved: (first: string, second: string) =>
@@ -68,16 +76,13 @@ export const findingTexts = {
     known: (label: string, other: string) => `${label} and ${other} are two models.`,
     knownMaker: (label: string, maker: string) => `${label} was made by ${maker}.`,
     anotherMaker: (maker: string, model: string) => `“${maker}” didn’t make the “${model}”.`,
-    askMaker: 'Could you send a photo of the maker’s name and of any model plate?',
-    ask: (first: string, second: string) =>
-      `Is it the ${first} or the ${second}? Could you send a photo of the whole machine and of any model plate?`,
   },
   rarity: {
-    known: (label: string, number: string) => `About ${number} of ${label} were made.`,
+    known: (label: string, number: string) => `About ${number} were made of ${label}.`,
     disproved: (quote: string, label: string, number: string) =>
-      `“${quote}” doesn’t hold: about ${number} of ${label} were made.`,
+      `“${quote}” doesn’t hold: about ${number} were made of ${label}.`,
     caution: (quote: string, label: string, number: string) =>
-      `Weigh the word “${quote}”: about ${number} of ${label} were made.`,
+      `Weigh the word “${quote}”: about ${number} were made of ${label}.`,
   },
   ageWords: {
     knownSerial: (serial: string, year: string) => `Serial ${serial} was allotted in ${year}.`,
@@ -93,7 +98,6 @@ export const findingTexts = {
     disproved: (quote: string, basis: string) => `“${quote}” doesn’t hold: ${basis}`,
     caution: (quote: string, basis: string) => `Weigh the word “${quote}”: ${basis}`,
     agrees: (quote: string, basis: string) => `“${quote}” fits: ${basis}`,
-    ask: 'How do you know when it was made? Could you send a photo of the serial number?',
   },
   price: {
     known: {
@@ -131,38 +135,36 @@ export const findingTexts = {
     unusual: (first: string, second: string) => `“${second}” would be unusual of a machine with “${first}”.`,
     years: (first: string, second: string) => `The advert says both “${first}” and “${second}” of when it was made.`,
     known: (attribute: string, first: string, second: string) =>
-      `${attribute}: ${first} and ${second} exclude each other.`,
-    ask: (first: string, second: string) => `Which is right, “${first}” or “${second}”?`,
+      `${sentenceCase(attribute)}: ${first} and ${second} exclude each other.`,
   },
   family: {
     disproved: (quote: string, label: string) => `If “${quote}” is right, it can’t be a ${label}.`,
     agrees: (quote: string, label: string) => `“${quote}” is so of every ${label}.`,
-    known: (label: string, attribute: string, value: string) => `Every ${label}: ${attribute}: ${value}.`,
-    ask: 'Could you send a photo of the whole machine and of any maker’s plate?',
+    every: (label: string) => `Every ${label}`,
+    usual: (label: string) => label,
   },
   fits: {
     disproved: (quote: string, model: string, attribute: string, value: string) =>
-      `“${quote}” doesn’t fit ${model}, which takes this ${attribute}: ${value}.`,
+      `“${quote}” doesn’t fit ${model} (${attribute}: ${value}).`,
     agrees: (quote: string, model: string) => `“${quote}” is what fits ${model}.`,
     unproved: (part: string, model: string, others: string) =>
       `“${part}” is known to fit ${others}; nothing here says that it fits ${model}.`,
     knownFit: (model: string, part: string) => `${part} fits ${model}.`,
-    ask: 'Could you send a photo of the part beside a ruler, and of any number on it?',
   },
   madeWhere: {
     disproved: (quote: string, label: string, places: string) =>
       `“${quote}” doesn’t hold: ${label} was made at ${places}.`,
     serial: (quote: string, serial: string, place: string) =>
       `“${quote}” doesn’t hold: ${serial} was allotted at ${place}.`,
-    agrees: (quote: string, label: string) => `${label} was made there: “${quote}”.`,
+    agrees: (quote: string, label: string, places: string) => `“${quote}” fits: ${label} was made at ${places}.`,
+    serialAgrees: (quote: string, serial: string, place: string) =>
+      `“${quote}” fits: ${serial} was allotted at ${place}.`,
     known: (label: string, places: string) => `${label} was made at ${places}.`,
-    ask: 'Where does it say so? Could you send a photo of the plate?',
   },
   lookAlike: {
     unproved: (model: string, other: string, attribute: string, own: string, others: string) =>
       `${model} and ${other} are taken for each other. What tells them apart is the ${attribute}: ${own} here, ${others} there.`,
     plain: (model: string, other: string) => `${model} and ${other} are taken for each other.`,
-    ask: (other: string) => `How do you know that it isn’t a ${other}? Could you send a photo of any plate or number?`,
   },
   sourceConflict: {
     field: {
@@ -176,22 +178,24 @@ export const findingTexts = {
       listedDate: 'date',
       photo: 'photo',
     },
-    page: (field: string, shown: string, other: string) =>
-      `The page itself disagrees about the ${field}: “${shown}” and “${other}”. Please check.`,
+    page: (field: string, shown: string, other: string, source: string) =>
+      `The page itself disagrees about the ${field}: it shows “${shown}”, and ${source} “${other}”.`,
+    /** Where the page's other word stands. */
+    sources: {
+      'json-ld': 'its embedded data say',
+      microdata: 'marks in its text say',
+      rdfa: 'marks in its text say',
+      state: 'data inside its scripts say',
+      meta: 'its head says',
+      page: 'elsewhere it shows',
+      draft: 'elsewhere it says',
+    },
     packs: (quote: string) => `The packs disagree about “${quote}”.`,
-    knownPage: (other: string, source: string) => `The page also gives “${other}” (${source}).`,
-    askPrice: (shown: string, other: string) => `Is the price ${shown} or ${other}?`,
   },
   missing: {
     serial: 'The advert gives no serial number.',
-    serialAsk: 'Could you send me the serial number, with a photo of it close up?',
     photos: 'The advert shows no photograph.',
-    photosAsk: 'Could you send photos of the whole machine from all sides and of the underside?',
     model: 'The advert names no model that is known here.',
     photograph: (label: string, tells: string) => `Look for, or ask for, a photo of ${label}. ${tells}`,
-    modelAsk: 'Is there a model name or number on a plate or decal? A photo would help.',
-  },
-  source: {
-    none: 'no source given',
   },
 } as const;

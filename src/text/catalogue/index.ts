@@ -10,6 +10,8 @@ import { originTexts } from './origin';
 import { outdatedTexts } from './outdated';
 import { outlineTexts } from './outline';
 import { panelTexts } from './panel';
+import { priceCliTexts } from './price-cli';
+import { priceTexts } from './prices';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
   cli,
@@ -24,6 +26,8 @@ export const texts = {
   outdated: outdatedTexts,
   outline: outlineTexts,
   panel: panelTexts,
+  price: priceTexts,
+  priceCli: priceCliTexts,
   install: installTexts,
   workbench: workbenchTexts,
   product: {

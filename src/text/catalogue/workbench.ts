@@ -20,7 +20,7 @@ export const installTexts = {
 export const workbenchTexts = {
   title: 'Bedplate: workbench',
   product: 'Bedplate',
-  rooms: { label: 'Rooms of the workbench', drafts: 'Drafts', enquiry: 'Enquiry', packs: 'Packs' },
+  rooms: { label: 'Rooms of the workbench', drafts: 'Drafts', enquiry: 'Enquiry', packs: 'Packs', opening: 'Opening…' },
 
   shelf: {
     heading: 'Packs',

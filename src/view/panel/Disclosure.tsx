@@ -5,18 +5,19 @@ interface Props {
   /** What is inside, said beside the label. */
   inside?: ComponentChildren;
   part: string;
-  /** As a row of its own across the whole width: a part of the page that is folded away. */
-  row?: boolean;
+  /** As a row of its own across the whole width, a part of the page that is folded away: the level of its heading. */
+  row?: 'h2' | 'h3';
   children: ComponentChildren;
 }
 
 /** Something more, for whoever wants it: opened by click, Enter or space. */
-export function Disclosure({ label, inside, part, row = false, children }: Props) {
+export function Disclosure({ label, inside, part, row, children }: Props) {
+  const Name = row ?? 'span';
   return (
     <details class={row ? 'more row' : 'more'} data-part={part}>
       <summary>
         <span class="more-line">
-          <span class="more-name">{label}</span>
+          <Name class="more-name">{label}</Name>
           {inside !== undefined && <span class="soft"> {inside}</span>}
         </span>
       </summary>

@@ -26,7 +26,7 @@ export function FindingGroup({ standing, findings, ...rest }: Props) {
   if (standing === 'agrees')
     return (
       <section class="group fold" data-group={standing}>
-        <Disclosure label={heading} inside={<span dir="auto">{agreeing(findings)}</span>} part="agreeing" row>
+        <Disclosure label={heading} inside={<span dir="auto">{agreeing(findings)}</span>} part="agreeing" row="h2">
           <Tags findings={findings} {...rest} />
         </Disclosure>
       </section>

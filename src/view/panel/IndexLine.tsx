@@ -3,8 +3,8 @@ import type { ComponentChildren } from 'preact';
 /** A line among the parts that are folded away, which has nothing more to unfold. */
 export function IndexLine({ name, children }: { name: string; children: ComponentChildren }) {
   return (
-    <p class="index-line">
-      <b class="index-name">{name}</b> <span class="soft">{children}</span>
-    </p>
+    <div class="index-line">
+      <h2 class="index-name">{name}</h2> <span class="soft">{children}</span>
+    </div>
   );
 }

@@ -22,7 +22,7 @@ export function PacksSpoke({ audit, words }: { audit: Audit; words: Words }) {
   const unsealed = packs.filter(({ origin }) => isUnsealed(origin)).length;
   return (
     <section class="group fold" data-part="packs">
-      <Disclosure label={texts.heading} inside={texts.count(packs.length, unsealed)} part="who-spoke" row>
+      <Disclosure label={texts.heading} inside={texts.count(packs.length, unsealed)} part="who-spoke" row="h2">
         <ul class="spoke">
           {packs.map(({ id, edition, note, origin }) => (
             <li key={id} data-pack-id={id}>

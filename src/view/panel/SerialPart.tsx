@@ -29,7 +29,7 @@ export function SerialPart({ audit, words }: { audit: Audit; words: Words }) {
           label={texts.heading}
           inside={texts.folded(shown(serial.asWritten, 40), texts.short[serial.verdict])}
           part="serial-runs"
-          row
+          row="h2"
         >
           {body}
         </Disclosure>

@@ -20,7 +20,7 @@ export function StandingCaution({ finding, language, words }: FindingProps) {
       data-finding={finding.check}
       data-standing={finding.standing}
     >
-      <Disclosure label={<span dir="auto">{shown(head)}</span>} part="caution" row>
+      <Disclosure label={<span dir="auto">{shown(head)}</span>} part="caution" row="h3">
         {rest !== '' && (
           <p>
             <Explained text={rest} words={words} />

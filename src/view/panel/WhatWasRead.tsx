@@ -24,7 +24,7 @@ export function WhatWasRead({ listing }: { listing: Listing }) {
   ];
   return (
     <section class="group fold" data-part="read">
-      <Disclosure label={texts.heading} part="what-was-read" row>
+      <Disclosure label={texts.heading} part="what-was-read" row="h2">
         <p class="soft">{texts.intro}</p>
         <dl class="facts">
           {rows.map(([field, value]) => (

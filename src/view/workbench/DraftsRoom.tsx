@@ -15,6 +15,8 @@ export interface DraftsState {
   drafts: readonly KeptDraft[] | null;
   /** The id of the draft that is worked on. */
   chosen: string | null;
+  /** Counts the choices: whoever goes on writing under another id sits at the same desk. */
+  sitting: number;
   /** What was seen of the thing that it offers. */
   seen: Seen;
   /** The last answer of the engine, and to which words and to what was seen. */
@@ -23,6 +25,8 @@ export interface DraftsState {
   kept: 'kept' | 'waiting' | 'not' | 'blank';
   copied: 'none' | 'copied' | 'refused';
   removed: KeptDraft | null;
+  /** The name of the draft that another window has changed at the same time, until another one is chosen. */
+  parted: string | null;
   trouble: BenchTrouble | null;
   /** A private window keeps nothing. */
   isPrivate: boolean;
@@ -41,7 +45,7 @@ export interface DraftsActions {
 
 /** The seller's door: drafts, the one that is worked on, and what the packs say of it. */
 export function DraftsRoom({ state, actions }: { state: DraftsState; actions: DraftsActions }) {
-  const { drafts, chosen, removed, trouble, isPrivate } = state;
+  const { drafts, chosen, sitting, removed, parted, trouble, isPrivate } = state;
   const draft = drafts?.find(({ id }) => id === chosen);
   const { part, pressed } = useFocusKept();
   const remove = (id: string) => {
@@ -89,8 +93,15 @@ export function DraftsRoom({ state, actions }: { state: DraftsState; actions: Dr
           )}
         </div>
       </section>
+      <div role="status">
+        {parted !== null && (
+          <p class="trouble" data-part="parted">
+            {texts.parted(shown(parted, 80))}
+          </p>
+        )}
+      </div>
       {draft ? (
-        <DraftEditor key={draft.id} draft={draft.draft} state={state} actions={actions} />
+        <DraftEditor key={sitting} draft={draft.draft} state={state} actions={actions} />
       ) : (
         drafts && drafts.length > 0 && <p class="room-part soft">{texts.choose}</p>
       )}
@@ -111,7 +122,10 @@ function DraftRow({ draft, chosen, actions }: { draft: KeptDraft; chosen: boolea
       >
         {name}
       </button>
-      <span class="soft">{texts.changed(draft.changedAt.slice(0, 10))}</span>
+      <span class="soft">
+        {texts.changed(draft.changedAt.slice(0, 10))}
+        {draft.partedFrom !== undefined && texts.ofItsOwn}
+      </span>
       <button type="button" class="button plain" data-part="remove-draft" onClick={() => actions.remove(draft.id)}>
         {texts.remove}
         <span class="unseen"> {name}</span>

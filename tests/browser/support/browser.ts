@@ -20,6 +20,8 @@ export interface RoomOptions {
   market?: string;
   /** The folder of the built extension. */
   extension?: string;
+  /** Allows the extension in private windows. */
+  privately?: boolean;
   /** How many bytes there are for all that pages keep. */
   space?: number;
 }
@@ -40,7 +42,7 @@ export function openRoom(options: RoomOptions = {}): Promise<Room> {
   if (!executable) throw new Error(`no Chromium found: install one, or name it in ${BROWSER_VARIABLE}`);
   return furnish(options, '.output/chrome-mv3', async (extension) => {
     const { driveChromium } = await import('../../../src/cli/demo/drive-chromium');
-    return driveChromium({ executable, extension, watch: true, window: WINDOW, ...spaceOf(options) });
+    return driveChromium({ executable, extension, watch: true, window: WINDOW, ...wishesOf(options) });
   });
 }
 
@@ -51,12 +53,15 @@ export function openTestedRoom(options: RoomOptions = {}): Promise<Room<Driven>>
   if (!executable) throw new Error(`no Firefox found: install one, or name it in ${FIREFOX_VARIABLE}`);
   return furnish(options, BUILD, async (extension) => {
     const { driveFirefox } = await import('../../../src/cli/demo/drive-firefox');
-    return driveFirefox({ executable, extension, watch: true, window: WINDOW, ...spaceOf(options) });
+    return driveFirefox({ executable, extension, watch: true, window: WINDOW, ...wishesOf(options) });
   });
 }
 
 const WINDOW = { width: 1280, height: 800 };
-const spaceOf = ({ space }: RoomOptions) => (space === undefined ? {} : { space });
+const wishesOf = ({ space, privately = false }: RoomOptions) => ({
+  privately,
+  ...(space === undefined ? {} : { space }),
+});
 
 async function furnish<B extends Driven>(
   options: RoomOptions,

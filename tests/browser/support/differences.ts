@@ -33,8 +33,11 @@ export const SHOWS_PDF: Applies = { here: inFirefox, why: 'a driven Chromium sav
 /** A Chromium without a window ends as a whole when the extension that it was started with is put in its place anew. */
 export const OUTLIVES_RELOAD: Applies = { here: inFirefox, why: 'a driven Chromium ends when its extension reloads' };
 
-/** Chromium opens an extension's pages in an ordinary window, whatever window they are asked for in. */
-export const PAGES_IN_PRIVATE: Applies = { here: inFirefox, why: 'no page of an extension stands in a private window' };
+/**
+ * Chromium opens an extension's pages in an ordinary window, whatever window they are asked for in; the panel alone stands
+ * beside a private page. In Firefox they stand in private windows too.
+ */
+export const PAGES_IN_PRIVATE = inFirefox;
 
 /** Chromium's driver is told of a file chooser that opens; in Firefox that is a window which no driver reaches. */
 export const TELLS_OF_CHOOSER = !inFirefox;

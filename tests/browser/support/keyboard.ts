@@ -91,6 +91,8 @@ export async function type(keys: Keys, text: string): Promise<void> {
 export async function chooseFile(tab: Tab, selector: string, path: string): Promise<void> {
   if (TELLS_OF_CHOOSER) {
     const chooser = (tab as Page).waitForEvent('filechooser');
+    // The browser has to be told of that wish before the key comes, or it opens a chooser of its own.
+    await tab.evaluate('0');
     await tab.keyboard.press('Enter');
     return (await chooser).setFiles(path);
   }

@@ -64,7 +64,9 @@ describe('walk', () => {
     const { page } = trimmed({ lines: seen, boxes, pictures: [], times: [] }, 0, 100_000);
     expect(page.boxes.length).toBeLessThanOrEqual(100);
     expect(readingOf(page).lines).toHaveLength(2);
-    expect(fromPage(page, '', '').candidates.map(({ value }) => value)).toContain('For £40');
+    expect(
+      fromPage(page, { windowTitle: '', siteName: '', told: '', language: null }).candidates.map(({ value }) => value),
+    ).toContain('For £40');
   });
 });
 

@@ -57,7 +57,7 @@ describe('an observation made comparable', () => {
     expect(made({ complete: false })).toMatchObject({ price: 80, weight: 0.5 }));
   it('a model of the type in question counts as it is, for less', () => {
     const type: Wanted = { ...WANTED, models: new Set(['t/t']), members: new Set(['p/a']) };
-    expect(made({}, KNOWN, type)).toEqual({ price: 80, kind: 'asked', weight: 0.1 });
+    expect(made({}, KNOWN, type)).toEqual({ price: 80, kind: 'asked', weight: 0.4 });
   });
   it('any grade is an answer where none is asked for', () =>
     expect(made({ grade: 'fine' }, KNOWN, { ...WANTED, grade: null })).toMatchObject({ price: 80, weight: 0.5 }));

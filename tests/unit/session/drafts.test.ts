@@ -34,11 +34,11 @@ describe('drafts that another window changes', () => {
 
   it('are shown as they are kept by now, in that order', () => {
     const kept = [draft('c', 'C'), draft('b', 'B, changed')];
-    expect(titles(draftsFollowed(shown, kept, null))).toEqual(['new ', 'c C', 'b B, changed']);
+    expect(titles(draftsFollowed(shown, kept, new Map()))).toEqual(['new ', 'c C', 'b B, changed']);
   });
 
   it('never take away what is being typed here, changed or removed there', () => {
-    const typed = draft('b', 'B, typed');
+    const typed = new Map([['b', draft('b', 'B, typed')]]);
     expect(titles(draftsFollowed(shown, [draft('b', 'B, changed')], typed))).toEqual(['new ', 'b B, typed']);
     expect(titles(draftsFollowed(shown, [], typed))).toEqual(['new ', 'b B, typed']);
   });

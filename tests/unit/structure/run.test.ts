@@ -75,7 +75,14 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'engine.worker-1.js'), "import('./parse-1.js');");
     writeFileSync(join(folder, 'parse-1.js'), "import './engine.worker-1.js';");
     writeFileSync(join(folder, 'workbench.html'), '<script type="module" src="./later.js"></script>');
-    writeFileSync(join(folder, 'later.js'), '');
+    const doors = ['packs', 'drafts', 'enquiry'].map((room) => `import('./${room}-12345678.js');`);
+    writeFileSync(join(folder, 'later.js'), doors.join(''));
+    writeFileSync(join(folder, 'packs-12345678.js'), '');
+    writeFileSync(join(folder, 'drafts-12345678.js'), "import './list-_abcdef-.js';");
+    writeFileSync(join(folder, 'enquiry-12345678.js'), "import './list-_abcdef-.js'; import './shared.js';");
+    writeFileSync(join(folder, 'list-_abcdef-.js'), '');
+    for (const style of ['drafts-87654321.css', 'list-87654321.css', 'other-87654321.css'])
+      writeFileSync(join(folder, style), 'p{}');
     writeFileSync(join(folder, 'background.js'), '');
     return folder;
   };
@@ -84,6 +91,19 @@ describe('byte budgets', () => {
     const lines: string[] = [];
     expect(checkBudgets(build(), BUDGETS, (line) => lines.push(line)).failed).toBe(0);
     expect(lines[1]).toContain('(panel.js, reader.js, shared.js, panel.css)');
+  });
+
+  it('count a room with its page: what it imports, and the style sheets that belong to that', () => {
+    const lines: string[] = [];
+    checkBudgets(build(), BUDGETS, (line) => lines.push(line));
+    const filesWith = (room: string) => lines.find((line) => line.includes(`room ${room}`))?.match(/\((.*)\)/)?.[1];
+    expect(filesWith('packs')).toBe('later.js, packs-12345678.js');
+    expect(filesWith('drafts')).toBe(
+      'later.js, drafts-12345678.js, list-_abcdef-.js, drafts-87654321.css, list-87654321.css',
+    );
+    expect(filesWith('enquiry')).toBe(
+      'later.js, enquiry-12345678.js, list-_abcdef-.js, reader.js, shared.js, list-87654321.css',
+    );
   });
 
   it('fail the run with their reason, and fail on what is not there', () => {

@@ -45,6 +45,8 @@ function show(state: Partial<DraftsState>): void {
   const whole: DraftsState = {
     drafts: [draft],
     chosen: null,
+    sitting: 0,
+    parted: null,
     seen: NOTHING_SEEN,
     answered: null,
     kept: 'blank',

@@ -5,9 +5,9 @@ import { afterEach, describe, expect, it } from 'vitest';
 import type { PackAbout, PackCard } from '../../../src/session/pack-card';
 import { originTexts } from '../../../src/text/catalogue/origin';
 import { workbenchTexts as texts } from '../../../src/text/catalogue/workbench';
-import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
+import { type PacksActions, PacksRoom, type PacksState } from '../../../src/view/workbench/PacksRoom';
 import { roomOf } from '../../../src/view/workbench/rooms';
-import { type BenchActions, type BenchState, Workbench } from '../../../src/view/workbench/Workbench';
+import { Workbench } from '../../../src/view/workbench/Workbench';
 
 const about: PackAbout = {
   title: 'Club handbook',
@@ -61,7 +61,9 @@ function show(state: Partial<PacksState>): void {
   };
   act(() =>
     render(
-      <Workbench state={{ room: 'packs', packs: whole } as BenchState} actions={{ packs } as BenchActions} />,
+      <Workbench room="packs">
+        <PacksRoom state={whole} actions={packs} />
+      </Workbench>,
       root,
     ),
   );

@@ -33,6 +33,11 @@ describe('words of age', () => {
     ).toEqual([]));
 });
 
+it('a word said in several places is one finding, with every place', () =>
+  expect(
+    found('age-words', { title: 'Antique Grindlewade Cressiter', description: 'An antique machine.', language: 'en' }),
+  ).toEqual(['caution: Antique | antique']));
+
 describe('years without a serial', () => {
   it.each([
     ['Made in 1935.', 'disproved: 1935'],

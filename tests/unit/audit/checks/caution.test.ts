@@ -37,4 +37,34 @@ describe('safety notes', () => {
     expect(ids(q41('1425000 N'))).not.toContain('trade/lifting-iron');
     expect(ids(q41('1415000 N'))).toContain('trade/lifting-iron');
   });
+
+  it('not by a word that the thing’s own number disproves', () => {
+    const q43 = (serialText: string): Draft => ({
+      ...{ title: 'Ulversholt Q 43 sewing machine', description: 'All cast iron.', language: 'en' },
+      serialText,
+    });
+    expect(ids(q43('1330415 N'))).not.toContain('trade/lifting-iron');
+    // Without the number the name may be what is wrong.
+    expect(ids(q43(''))).toContain('trade/lifting-iron');
+  });
+
+  it('of what it very likely is, whatever it is called', () => {
+    const wendelow: Draft = {
+      ...{ title: 'Grindlewade Wendelow sewing machine', description: '', language: 'en' },
+      serialText: 'KD 318472',
+    };
+    // That number is a Cressiter's.
+    expect(ids(wendelow)).toEqual(
+      expect.arrayContaining(['trade/lifting-iron', 'grindlewade-circle/cressiter-weight']),
+    );
+    // And that one is a Wendelow's.
+    const light = ids(cressiter('It is aluminium and weighs 9.3 kg.', { serialText: 'KD 330715' }));
+    expect(light).not.toContain('trade/lifting-iron');
+    expect(light).not.toContain('grindlewade-circle/cressiter-weight');
+  });
+
+  it('of a maker that no pack knows, where nearly all such machines are so', () =>
+    expect(ids({ title: 'Old sewing machine', description: 'With a hand crank.', language: 'en' })).toContain(
+      'trade/lifting-iron',
+    ));
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { knowing } from '../../pack/support/knowledge';
 import { smallPack } from '../../pack/support/packs';
-import { cressiter, found } from '../support/demo';
+import { auditOf, cressiter, found } from '../support/demo';
 
 const check = (text: string): string[] => found('claim-fact', cressiter(text));
 
@@ -78,4 +78,51 @@ describe('where no model is named', () => {
   });
 
   it('what every likely model is, is no finding', () => expect(check('It has a low shank.')).toEqual([]));
+});
+
+describe('where the number is another model’s', () => {
+  /** KD 318472 was allotted to the Cressiter: cast iron, straight stitch. */
+  const facts = (description: string, title = 'Grindlewade Wendelow sewing machine') =>
+    auditOf({ title, description, serialText: 'KD 318472', language: 'en' }).findings.filter(
+      ({ check, standing }) => check === 'claim-fact' && standing !== 'agrees',
+    );
+
+  it('what that one has is said, with both facts', () => {
+    const [finding] = facts('Cast iron.');
+    expect(finding).toMatchObject({ standing: 'disproved', attribute: 'frame' });
+    expect(finding?.text).toBe(
+      '“Cast iron” doesn’t hold for Grindlewade Wendelow (frame: aluminium). ' +
+        'It fits Grindlewade Cressiter, to which the serial was allotted.',
+    );
+    expect(finding?.known.map(({ text }) => text)).toEqual([
+      'Grindlewade Wendelow, frame: aluminium.',
+      'Grindlewade Cressiter, frame: cast iron.',
+    ]);
+  });
+  it('what neither has is said', () =>
+    expect(facts('It does zigzag.')[0]?.text).toMatch(/ Nor does it hold for Grindlewade Cressiter, to which/));
+  it('what only the one named has is open, and worth asking', () => {
+    const [finding] = facts('Alloy body.');
+    expect(finding).toMatchObject({ standing: 'unproved', ask: expect.stringMatching(/magnet/) });
+    expect(finding?.text).toMatch(
+      /^“Alloy body” fits what is known of Grindlewade Wendelow\. It doesn’t hold for Grindlewade Cressiter, to which/,
+    );
+  });
+});
+
+describe('whose fact it is', () => {
+  it('a kind’s is told of the kind, and that the model is one by the model’s own entry', () => {
+    const { findings } = auditOf({
+      ...{ title: 'Ulversholt Q 43 sewing machine', description: 'It has a free arm.', language: 'en' },
+    });
+    const [finding] = findings.filter(({ check, attribute }) => check === 'claim-fact' && attribute === 'bed');
+    expect(finding?.known).toMatchObject([
+      { pack: 'trade', entry: 'free-arm-zigzag', text: 'Free arm, zigzag, bed: free arm.' },
+      {
+        ...{ pack: 'grindlewade-circle', entry: 'q-43' },
+        text: 'Ulversholt Q 43 is of this kind: Free arm, zigzag.',
+        source: expect.any(String),
+      },
+    ]);
+  });
 });

@@ -17,6 +17,9 @@ describe('a model that others are taken for', () => {
 
   it('is settled by a serial that the tables know', () => expect(check('Serial number KD372118.')).toEqual([]));
 
+  it('is settled by a number with a slip in it, where all that it can be is of this model', () =>
+    expect(check('Serial number KD3721I8.')).toEqual([]));
+
   it('is no question for a brand-free kind of machine', () =>
     expect(found('look-alike', { title: 'Old sewing machine', description: '', language: 'en' })).toEqual([]));
 });

@@ -24,6 +24,15 @@ describe('where it was made', () => {
     expect(finding?.known.map(({ text }) => text).join()).toMatch(/H1004501 to H1048500.*Harrowslade/);
   });
 
+  it('said in several places it is one finding, with every place', () =>
+    expect(
+      found('made-where', {
+        title: 'Grindlewade Cressiter, made at Harrowslade',
+        description: 'It was made at Harrowslade.',
+        language: 'en',
+      }),
+    ).toEqual(['disproved: made at Harrowslade | made at Harrowslade']));
+
   it.each([
     'Collect from Harrowslade.',
     'Not made at Harrowslade.',

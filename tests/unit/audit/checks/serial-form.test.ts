@@ -7,7 +7,9 @@ describe('a serial that no table knows', () => {
   it('may be a slip of the eye for one that they know, which is shown', () => {
     expect(check('Serial number KD3721I8.')).toEqual(['unproved: KD3721I8']);
     const [finding] = findingsOf('serial-form', cressiter('Serial number KD3721I8.'));
-    expect(finding?.text).toBe('No known number looks like KD3721I8; it may be a slip for KD372118.');
+    expect(finding?.text).toBe(
+      'The serial KD3721I8 is in none of the tables as written. Read as KD372118, it is a number of Grindlewade Cressiter.',
+    );
     expect(finding?.known[0]?.text).toContain('KD370001');
   });
 
@@ -17,7 +19,14 @@ describe('a serial that no table knows', () => {
   it('is missing in a table that calls itself complete, which is no proof', () => {
     expect(check('Serial number KD297000.')).toEqual(['unproved: KD297000']);
     const [finding] = findingsOf('serial-form', cressiter('Serial number KD297000.'));
-    expect(finding?.known).toMatchObject([{ entry: 'brindfold-post-war', source: expect.any(String) }]);
+    // As strong as what is known: the table is complete, so the number was not allotted unless the table is wrong.
+    expect(finding?.text).toMatch(/^The serial KD297000 was never allotted, if the table is right/);
+    expect(finding?.known[0]).toMatchObject({ entry: 'brindfold-post-war', source: expect.any(String) });
+    // And the blocks on either side of it.
+    expect(finding?.known.slice(1).map(({ text }) => text)).toEqual([
+      expect.stringMatching(/to KD296\d+ were allotted|to KD297000|were allotted to/),
+      expect.stringMatching(/were allotted to/),
+    ]);
   });
 
   it.each(['Serial number KD372118.', 'Serial number B 999999.'])(

@@ -20,7 +20,13 @@ describe('a page that gives its price twice', () => {
       .map((finding) => finding.text);
 
   it('is asked which it is, where the reader isn’t sure', () =>
-    expect(prices(0.5)).toEqual(['The page itself disagrees about the price: “£120” and “£210”. Please check.']));
+    expect(prices(0.5)).toEqual([
+      'The page itself disagrees about the price: it shows “£120”, and its head says “£210”.',
+    ]));
+  it('with what such a thing goes for beside it, where that is known', () => {
+    const [finding] = audit(page(0.5), demo, { asOf: AS_OF }).findings.filter((one) => one.check === 'source-conflict');
+    expect(finding?.known.map(({ text }) => text)).toEqual([expect.stringMatching(/^Grindlewade Cressiter.*go for £/)]);
+  });
   it('not where it is', () => expect(prices(0.95)).toEqual([]));
 });
 

@@ -35,6 +35,17 @@ describe('stated weights', () => {
   );
 });
 
+describe('the same said in several places', () => {
+  it('is one finding, with every place', () => {
+    const draft = { title: 'Grindlewade Cressiter, lightweight, 9 kg', language: 'en' };
+    const description = 'A lightweight machine. It weighs 9 kg.';
+    expect(found('weight', { ...draft, description })).toEqual([
+      'disproved: 9 kg | 9 kg',
+      'disproved: lightweight | lightweight',
+    ]);
+  });
+});
+
 describe('words that limit the weight', () => {
   it('don’t hold of one heavier', () => expect(check('Lightweight.')).toEqual(['disproved: Lightweight']));
   it('hold of one lighter', () =>

@@ -1,0 +1,26 @@
+import type { ComponentChildren } from 'preact';
+import type { PackCard } from '../../src/session/pack-card';
+import type { PacksActions, PacksState } from '../../src/view/workbench/PacksRoom';
+import type { BenchEngine } from './bench-engine';
+
+/** What all rooms of the workbench share. */
+export interface Bench {
+  engine: BenchEngine;
+  /** A private window, which keeps nothing. */
+  isPrivate: boolean;
+  packs: {
+    state(): PacksState;
+    actions: PacksActions;
+    /** Tells a room that the shelf was read, for the first time or anew; at once where it has been read already. */
+    onShelf(tell: (shelf: readonly PackCard[]) => void): void;
+  };
+  /** Draws the room in front anew. */
+  draw(): void;
+}
+
+/** A room that was opened. It goes on living when another one is in front. */
+export interface OpenRoom {
+  content(): ComponentChildren;
+  /** The page has outlived its program: what isn't kept yet is kept now. */
+  close?(): void;
+}

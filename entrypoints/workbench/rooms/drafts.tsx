@@ -1,0 +1,27 @@
+import '../../../src/view/style/findings.css';
+import '../../../src/view/style/likely.css';
+import '../../../src/view/style/drafts.css';
+import { NOTHING_SEEN } from '../../../src/session/seen';
+import { DraftsRoom, type DraftsState } from '../../../src/view/workbench/DraftsRoom';
+import { onDraftsChanged } from '../../shared/follow-messages';
+import type { Bench, OpenRoom } from '../bench';
+import { draftsActions } from '../drafts-actions';
+
+export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
+  let state: DraftsState = {
+    ...{ drafts: null, chosen: null, sitting: 0, seen: NOTHING_SEEN, answered: null, kept: 'blank', copied: 'none' },
+    ...{ removed: null, parted: null, trouble: null, isPrivate },
+  };
+  const drafts = draftsActions(
+    engine,
+    () => state,
+    (change) => {
+      state = { ...state, ...change };
+      draw();
+    },
+  );
+  onDraftsChanged(drafts.follow);
+  packs.onShelf(drafts.packsChanged);
+  void drafts.start();
+  return { content: () => <DraftsRoom state={state} actions={drafts.actions} />, close: drafts.flush };
+}

@@ -1,0 +1,139 @@
+import type { Knowledge, ModelKnown } from '../pack/knowledge';
+import type { Rate } from '../pack/schema/prices';
+import type { Observation } from '../price/observation';
+import { pastMoney } from '../price/past-money';
+import { type PriceQuestion, priceBand } from '../price/price-band';
+import { ratesKnown } from '../price/rates';
+import { type Alternative, alternativesTo, type Difference } from './alternatives';
+import { inBandsCurrency, standingOf } from './price-report';
+import { bandTold, rounded, seenTold } from './price-told';
+import type { NotComparable, PriceReport, PriceSeen, PriceStanding } from './types';
+import { say } from './words';
+
+/** A question for a price without an advert. */
+export interface PriceAsked {
+  /** packId/modelId */
+  model: string;
+  /** A grade's id, or null for the usual one. */
+  grade: string | null;
+  finish: 'plain' | 'refinished';
+  asking: { amount: number; currency: string } | null;
+  /** ISO 8601 date. */
+  asOf: string;
+  own: readonly Observation[];
+  rates: readonly Rate[];
+}
+
+/** A price of the past in words' numbers: in the money of the day, and in weeks of an average wage. */
+export interface PastTold {
+  amount: number;
+  currency: string;
+  date: string;
+  today: { amount: number; source: string | null; last: string } | null;
+  weeks: { number: number; source: string | null; last: string } | null;
+  source: string | null;
+}
+
+export interface PriceAnswer {
+  schema: 1;
+  model: string;
+  label: string;
+  grade: { id: string; label: string } | null;
+  asOf: string;
+  standing: PriceStanding;
+  why: NotComparable | null;
+  ratio: number | null;
+  probability: number | null;
+  band: PriceReport['band'];
+  /** Where the stated band comes from: its pack, entry, date and source; null where no pack states one. */
+  stated: { pack: string; entry: string; date: string; source: string | null } | null;
+  /** The index that brought all of it into the money of the day; null without one. */
+  index: { source: string | null; last: string } | null;
+  /** All factors that packs know for such a thing. */
+  factors: { id: string; text: string; times: number; source: string | null }[];
+  /** Every price that was looked at, those that count for most first. */
+  seen: PriceSeen[];
+  /** What it cost when it was new. */
+  launch: PastTold | null;
+  /** What such a thing is good for, and what it can't do. */
+  suits: { good: string[]; poor: string[] };
+  alternatives: { model: string; label: string; common: string[]; differs: Difference[]; band: PriceReport['band'] }[];
+}
+
+/**
+ * What a model in a grade costs, where an asking price stands, and what else would do. Pure.
+ * @returns null where no pack knows the model
+ */
+export function priceEnquiry(asked: PriceAsked, knowledge: Knowledge): PriceAnswer | null {
+  const model = knowledge.models.get(asked.model);
+  if (!model) return null;
+  const question: PriceQuestion = {
+    ...{ models: [model], grade: asked.grade, finish: asked.finish, asOf: asked.asOf, own: asked.own },
+    ...{ rates: asked.rates, currency: asked.asking?.currency ?? null },
+  };
+  const band = priceBand(question, knowledge);
+  const pack = knowledge.packs.find((one) => one.id === model.pack)!;
+  const grade = pack.grades.find((one) => one.id === (band?.grade ?? asked.grade));
+  const from = band?.stated?.from[0];
+  const rates = ratesKnown(asked.rates, knowledge);
+  const placed =
+    band && asked.asking && inBandsCurrency(asked.asking.amount, asked.asking.currency, band, rates, asked.asOf);
+  const probability = typeof placed === 'number' ? band!.share(placed) : null;
+  const why = typeof placed === 'string' ? placed : band && !asked.asking ? 'no-price' : null;
+  return {
+    ...{ schema: 1, model: model.ref, label: model.label, asOf: asked.asOf },
+    grade: grade ? { id: grade.id, label: say(grade.label) } : null,
+    standing: probability !== null ? standingOf(probability) : band ? 'not-comparable' : 'no-band',
+    why,
+    ratio: typeof placed === 'number' ? rounded(placed / band!.mid) : null,
+    probability: probability === null ? null : rounded(probability),
+    band: band && bandTold(band),
+    stated: from ? { pack: from.pack, entry: from.entry, date: from.def.date, source: from.source } : null,
+    index: band?.index ?? null,
+    factors: pack.factors.map(({ id, label, times, source }) => ({
+      ...{ id, text: say(label), times, source: (source && pack.citations.get(source)) ?? null },
+    })),
+    seen: band ? seenTold(band, knowledge, Number.POSITIVE_INFINITY) : [],
+    launch: launchTold(asked, knowledge),
+    suits: suitsOf(model, knowledge),
+    alternatives: alternativesTo(model, question, knowledge).map(alternativeTold),
+  };
+}
+
+function alternativeTold({ model, common, differs, band }: Alternative): PriceAnswer['alternatives'][number] {
+  return { model: model.ref, label: model.label, common, differs, band: bandTold(band) };
+}
+
+function launchTold({ model: ref, asOf }: PriceAsked, knowledge: Knowledge): PastTold | null {
+  const { pack, def } = knowledge.models.get(ref)!;
+  if (!def.launchPrice) return null;
+  const { amount, currency, year, source } = def.launchPrice;
+  const cited = knowledge.packs.find((one) => one.id === pack)?.citations.get(source ?? '');
+  return pastTold({ amount, currency, date: String(year) }, pack, asOf, knowledge, cited ?? null);
+}
+
+/** What a price of the past comes to; null for what is no price, or of a date that has not come yet. */
+export function pastTold(
+  price: { amount: number; currency: string; date: string },
+  pack: string,
+  asOf: string,
+  knowledge: Knowledge,
+  source: string | null = null,
+): PastTold | null {
+  const past = pastMoney(price, pack, asOf, knowledge);
+  if (!past) return null;
+  const { today, weeks } = past;
+  return {
+    ...{ ...price, source },
+    today: today && { amount: today.amount, source: today.index.source, last: today.index.last },
+    weeks: weeks && { number: weeks.number, source: weeks.wages.source, last: weeks.wages.last },
+  };
+}
+
+/** By the model's own entry, else by that of its kind. */
+function suitsOf({ def, pack }: ModelKnown, { models }: Knowledge): PriceAnswer['suits'] {
+  const type =
+    def.type === undefined ? undefined : models.get(def.type.includes('/') ? def.type : `${pack}/${def.type}`);
+  const { good = [], poor = [] } = def.suits ?? type?.def.suits ?? {};
+  return { good: good.map(say), poor: poor.map(say) };
+}

@@ -1,0 +1,4 @@
+import { priceCommand } from './commands/price';
+import { runCommand } from './run-command';
+
+await runCommand(priceCommand);

@@ -1,0 +1,81 @@
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { PriceAnswer } from '../../../../src/audit/price-enquiry';
+import { BadInput } from '../../../../src/cli/bad-input';
+import { priceCommand } from '../../../../src/cli/commands/price';
+import { ROOT } from '../../../steps/root';
+
+const club = join(ROOT, 'fixtures/packs/grindlewade-circle.json');
+const ON = ['--as-of', '2026-11-25', '--pack', club];
+const json = (...argv: string[]): PriceAnswer => JSON.parse(priceCommand([...argv, ...ON, '--json']));
+const cressiter = (...argv: string[]) => json('--model', 'cressiter', ...argv);
+
+describe('the price command', () => {
+  it('tells the band of a model in a grade, and where an asking price stands on it', () => {
+    const answer = cressiter('--grade', 'good', '--asking', '£480');
+    expect(answer).toMatchObject({
+      ...{ schema: 1, model: 'grindlewade-circle/cressiter', grade: { id: 'good' }, standing: 'above', why: null },
+      stated: { pack: 'grindlewade-circle', date: '2026-06' },
+    });
+    expect(answer.ratio).toBeCloseTo(480 / answer.band!.mid, 3);
+    expect(answer.band!.low).toBeLessThan(answer.band!.half.low);
+  });
+  it.each(['grindlewade-circle/cressiter', 'Cressiter', 'Grindlewade Cressiter'])('finds the model as “%s”', (model) =>
+    expect(json('--model', model).model).toBe('grindlewade-circle/cressiter'),
+  );
+  it('another currency by a pack’s rate, or by one that is typed in', () => {
+    expect(cressiter('--asking', '€150').standing).toBe('within');
+    expect(cressiter('--asking', 'CHF 150').why).toBe('no-rate');
+    expect(cressiter('--asking', 'CHF 150', '--rate', 'CHF GBP 0.88 2026-06').standing).toBe('within');
+  });
+  it('refinished ones have no band here', () =>
+    expect(cressiter('--finish', 'refinished')).toMatchObject({ standing: 'no-band', band: null }));
+  it('tells what it cost when it was new, in today’s money and in weeks of a wage', () => {
+    const { launch } = cressiter();
+    expect(launch).toMatchObject({ amount: 34, currency: 'GBP', date: '1949', today: { last: '2025' } });
+    expect(launch!.today!.amount).toBeGreaterThan(1000);
+    expect(launch!.weeks!.number).toBeGreaterThan(1);
+  });
+  it('tells what would do the same, what differs, and what that costs', () => {
+    const { alternatives } = cressiter();
+    expect(alternatives.length).toBeGreaterThan(2);
+    expect(alternatives.map(({ model }) => model)).not.toContain('grindlewade-circle/cressiter');
+    for (const { common, band } of alternatives) {
+      expect(common.length).toBeGreaterThan(0);
+      expect(band).not.toBeNull();
+    }
+  });
+  it('lays it out in words', () => {
+    const text = priceCommand(['--model', 'cressiter', '--asking', '£480', ...ON]).replace(/\s+/g, ' ');
+    for (const part of ['£480: Above the band', 'Prices looked at', 'Good for', 'Not for', 'What else would do'])
+      expect(text).toContain(part);
+  });
+
+  const bad = (...argv: string[]): string => {
+    try {
+      priceCommand([...argv, ...ON]);
+    } catch (error) {
+      if (error instanceof BadInput) return error.message;
+      throw error;
+    }
+    return '';
+  };
+  it.each<[string, string[], string]>([
+    ['no model', [], '--model is missing'],
+    ['a word too many', ['--model', 'cressiter', 'x'], '"x" belongs to no option'],
+    ['an unknown model', ['--model', 'nowhere'], 'no pack here knows "nowhere"'],
+    ['part of a name', ['--model', 'cressit'], 'near it: grindlewade-circle/cressiter'],
+    ['an unknown grade', ['--model', 'cressiter', '--grade', 'superb'], 'there are: worn, good, fine'],
+    ['a finish', ['--model', 'cressiter', '--finish', 'shiny'], 'neither plain nor refinished'],
+    ['no price', ['--model', 'cressiter', '--asking', 'a lot'], '"a lot" is no price'],
+    ['nothing', ['--model', 'cressiter', '--asking', '£0'], 'is no price'],
+    ['less than nothing', ['--model', 'cressiter', '--asking', '£-20'], 'is no price'],
+    ['too much', ['--model', 'cressiter', '--asking', 'GBP 1000000000000'], 'is no price'],
+    ['no currency', ['--model', 'cressiter', '--asking', '$480'], 'of which currency'],
+    ['a rate', ['--model', 'cressiter', '--rate', 'EUR 0.86'], 'is not of the form'],
+  ])('refuses %s in one line', (_, argv, message) => {
+    const told = bad(...argv);
+    expect(told).toContain(message);
+    expect(told).not.toContain('\n');
+  });
+});
