@@ -35,7 +35,6 @@ export const likelyTexts = {
   besideExplain: 'What differs stands first.',
   besideThis: 'this one',
   besideNext: 'the next best',
-  property: 'What',
   notKnown: 'not said',
   same: 'the same in both',
 
