@@ -1,4 +1,6 @@
 import { weighed } from '../identify/grounds';
+import type { Identified } from '../identify/identify';
+import { posterior } from '../identify/posterior';
 import { identifyTexts as texts } from '../text/catalogue/identify';
 import type { AuditCase } from './case';
 import { followsOf } from './follows';
@@ -9,6 +11,15 @@ const MOST = 5;
 const LEAST_SHARE = 0.01;
 /** What weighs less than this is no ground worth telling, in bits. */
 const LEAST_GROUND = 0.1;
+
+/** Below this it isn't even likely (IPCC's scale, 2010). */
+const LIKELY = 0.66;
+
+/** It is likely by its number alone: without that it would not be. */
+function restsOnSerial({ evidence, posterior: { shares } }: Identified, h: number): boolean {
+  if (!evidence.serial || shares[h]! < LIKELY) return false;
+  return posterior(evidence, { kind: 'serial' }).shares[h]! < LIKELY;
+}
 
 /** What it most likely is: at most five of at least one in a hundred, "none" always among them where it has that. */
 export function likelyOf({ identified, reading, serial, answers }: AuditCase): Likely[] {
@@ -26,12 +37,13 @@ export function likelyOf({ identified, reading, serial, answers }: AuditCase): L
   const told: Told = { reading, evidence, serial: serial?.claim.quote ?? null, answers };
   return shown.map((h, i) => {
     const { model } = hypotheses[h]!;
-    const pieces = grounds[i]!.map((one) => groundOf(one, model, told));
+    const pieces = grounds[i]!.flatMap((one) => groundOf(one, model, told) ?? []);
     return {
       model: model?.ref ?? null,
       label: model?.label ?? texts.none,
       kind: model ? (model.isType ? 'type' : 'model') : 'none',
       probability: shares[h]!,
+      restsOn: i === 0 && restsOnSerial(identified, h) ? 'serial' : null,
       for: pieces.filter(({ bits }) => bits >= LEAST_GROUND),
       against: pieces.filter(({ bits }) => bits <= -LEAST_GROUND),
       follows: followsOf(model, evidence),

@@ -1,21 +1,35 @@
 import { nextEvidence, type Telling } from '../identify/next-evidence';
 import type { AttributeKnown, ModelKnown } from '../pack/knowledge';
 import { localText } from '../pack/local-text';
+import { askTexts } from '../text/catalogue/asks';
 import { identifyTexts as texts } from '../text/catalogue/identify';
 import type { AuditCase } from './case';
 import { valueText } from './ground-words';
-import type { AnswerOption, NextEvidence } from './types';
+import { serialLookOf } from './serial-look';
+import { saidPlainly } from './told';
+import type { AnswerOption, NextEvidence, SerialVerdict } from './types';
 import { say } from './words';
 
 const MOST = 5;
 
-/** What would settle it, in words; the question to the seller in the advert's language. */
-export function nextEvidenceOf({ identified, answers, listing }: AuditCase): NextEvidence[] {
+/** What a number may be that doesn't fit the rest. Of makers without tables any number is unknown, and nothing is odd. */
+const ODD: ReadonlySet<SerialVerdict> = new Set(['another-model', 'another-year', 'misread', 'bad-form']);
+
+/**
+ * What would settle it, in words; the question to the seller in the advert's language. Where the number doesn't fit what
+ * the advert says, a look at the number itself comes first; where all is as good as sure it is what is left to look at.
+ */
+export function nextEvidenceOf(auditCase: AuditCase): NextEvidence[] {
+  const { identified, answers, listing, serial } = auditCase;
   if (!identified) return [];
   const { evidence, order } = identified;
   if (evidence.field.hypotheses.length < 2) return [];
   const leader = evidence.field.hypotheses[order[0]!]!.model;
-  return nextEvidence(identified, answers, MOST, listing.byHand).map((one) => inWords(one, leader, listing.language));
+  const asked = { atHand: listing.byHand, told: saidPlainly(auditCase) };
+  const features = nextEvidence(identified, answers, MOST, asked).map((one) => inWords(one, leader, listing.language));
+  const isOdd = serial !== null && ODD.has(serial.verdict);
+  if (!isOdd && features.length > 0) return features;
+  return [...serialLookOf(auditCase, leader), ...features].slice(0, MOST);
 }
 
 function inWords({ leaves, bits, effort }: Telling, leader: ModelKnown | null, language: string | null): NextEvidence {
@@ -28,7 +42,7 @@ function inWords({ leaves, bits, effort }: Telling, leader: ModelKnown | null, l
     name,
     bits,
     effort,
-    ask: def.ask ? localText(def.ask, language) : texts.ask(name),
+    ask: def.ask ? localText(def.ask, language) : localText(askTexts.attribute(name), language),
     where: where ? say(where) : texts.where,
     see: def.see ? say(def.see) : null,
     place: def.place ?? null,

@@ -2,7 +2,7 @@ import { judge } from '../identify/judge';
 import type { Allowed, AttributeKnown, ModelKnown } from '../pack/knowledge';
 import { type Assertion, assertions } from './assertions';
 import { type AuditCase, type HeldAgainst, heldAgainst } from './case';
-import { conditionsOf, isAsserted } from './claims-held';
+import { conditionsOf, hold, isAsserted } from './claims-held';
 import { factsInForce } from './conditions';
 import { kindsOf } from './kinds';
 
@@ -12,13 +12,43 @@ import { kindsOf } from './kinds';
  * round bobbins are of several kinds.
  */
 export function isTold(auditCase: AuditCase, attribute: AttributeKnown): boolean {
-  const firm = assertions(auditCase).filter((one) => !one.guessed && !one.loose);
+  const firm = firmOf(auditCase);
   const said = firm.some((one) => one.attribute === attribute && !one.denied && oneValue(attribute, one.allowed));
   if (said || auditCase.reading.measures.some((one) => one.attribute === attribute && isAsserted(one))) return true;
   const { each } = heldAgainst(auditCase);
   const held = each.length > 0 ? each : kindsLeft(auditCase, firm).map((model) => ({ model, run: null }));
   const values = held.map((one) => known(auditCase, one, attribute));
   return values.length > 0 && values[0] !== null && values.every((value) => value === values[0]);
+}
+
+function firmOf(auditCase: AuditCase): Assertion[] {
+  return assertions(auditCase).filter((one) => !one.guessed && !one.loose);
+}
+
+/** Where sellers are right as often as this they need not be asked again, though it may still be worth seeing. Assumed. */
+const SELDOM_WRONG = 0.9;
+
+/**
+ * The attributes of which a question would be silly: whoever has the thing in hand has said it; or the advert says it, of
+ * something in which sellers seldom err, and nothing else speaks against it.
+ */
+export function saidPlainly(auditCase: AuditCase): Set<string> {
+  const out = new Set<string>();
+  const said = firmOf(auditCase);
+  for (const { attribute, allowed, denied } of said) {
+    const isSure = auditCase.listing.byHand || (attribute.def.trust?.seller ?? 0) >= SELDOM_WRONG;
+    if (!isSure || denied || !oneValue(attribute, allowed)) continue;
+    const isContested =
+      said.some((other) => other.attribute === attribute && speaksAgainst(other, allowed)) ||
+      hold(auditCase, attribute, allowed, denied)?.verdict === 'refutes';
+    if (!isContested) out.add(attribute.ref);
+  }
+  return out;
+}
+
+/** Another value of the same attribute, or its denial, stands in the advert too. */
+function speaksAgainst(other: Assertion, allowed: Allowed): boolean {
+  return other.denied ? meets(other.allowed, allowed) : !meets(other.allowed, allowed);
 }
 
 /** The brand-free kinds that the advert's words leave; none where its words rule none out. */

@@ -105,6 +105,8 @@ export interface Likely {
   /** model: one maker's; type: a brand-free kind; none: nothing that the packs know. */
   kind: 'model' | 'type' | 'none';
   probability: number;
+  /** What all of it hangs on: without its number it would not even be likely. Of the likeliest one only, else null. */
+  restsOn: 'serial' | null;
   for: Ground[];
   against: Ground[];
   follows: Follows[];

@@ -65,3 +65,28 @@ export function contains(outer: PhraseMatch<unknown>, inner: PhraseMatch<unknown
 export function ofKind<K extends Meaning['kind']>(hits: readonly Hit[], kind: K): Hit<K>[] {
   return hits.filter((hit): hit is Hit<K> => hit.value.kind === kind);
 }
+
+/** Of hits in order, as `hitsIn` gives them, those that begin at one token, at another or between. */
+export function beginningWithin(hits: readonly Hit[], first: number, last: number): readonly Hit[] {
+  const from = firstFrom(hits, first);
+  let to = from;
+  while (to < hits.length && hits[to]!.firstToken <= last) to++;
+  return hits.slice(from, to);
+}
+
+/** Of hits in order, those that a token is part of. */
+export function hitsOver(hits: readonly Hit[], token: number): readonly Hit[] {
+  return beginningWithin(hits, token - LONGEST_PHRASE, token).filter((hit) => hit.lastToken >= token);
+}
+
+/** The place of the first hit that begins at that token or after it. */
+function firstFrom(hits: readonly Hit[], token: number): number {
+  let low = 0;
+  let high = hits.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (hits[middle]!.firstToken < token) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}

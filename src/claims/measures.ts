@@ -1,9 +1,9 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import { findLengths, findWeights } from '../quantity/measures';
 import type { Measure } from '../quantity/types';
-import { ofKind } from './hits';
+import { beginningWithin, ofKind } from './hits';
 import { ofAnother } from './other-thing';
-import { clauseAt, quoteOf, tokenAt } from './part-text';
+import { type ClauseRange, clauseAt, FARTHEST, quoteOf, tokenAt } from './part-text';
 import type { MeasureClaim } from './reading';
 import type { StanceOf } from './stance';
 import { bracketed } from './subject';
@@ -46,10 +46,16 @@ function isIn(attribute: AttributeKnown, unit: string): boolean {
 function lengthMeant({ part, hits }: PartReading, measure: Measure): AttributeKnown | null {
   const clause = clauseAt(part, tokenAt(part, measure.start));
   if (!clause) return null;
-  const hit = ofKind(hits, 'measured').find(
-    (one) => one.firstToken >= clause.first && one.lastToken <= clause.last && isIn(one.value.attribute, 'mm'),
+  const { first, last } = around(clause, tokenAt(part, measure.start));
+  const hit = ofKind(beginningWithin(hits, first, last), 'measured').find(
+    (one) => one.lastToken <= clause.last && isIn(one.value.attribute, 'mm'),
   );
   return hit?.value.attribute ?? null;
+}
+
+/** Of a clause, the tokens that can have to do with one of it. */
+function around({ first, last }: ClauseRange, token: number): { first: number; last: number } {
+  return { first: Math.max(first, token - FARTHEST), last: Math.min(last, token + FARTHEST) };
 }
 
 function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKnown): MeasureClaim {
@@ -57,7 +63,8 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
   const first = tokenAt(part, measure.start);
   const last = tokenAt(part, measure.end - 1);
   const clause = clauseAt(part, first);
-  const words = clause ? part.tokens.slice(clause.first, clause.last + 1).map((token) => token.folded) : [];
+  const near = clause && around(clause, first);
+  const words = near ? part.tokens.slice(near.first, near.last + 1).map((token) => token.folded) : [];
   const stance = notWithout(stances.at(first, last));
   const inBrackets = bracketed(part, reading.hits, first);
   const weighed = !isIn(attribute, 'kg')

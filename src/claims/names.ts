@@ -35,8 +35,9 @@ export function namesIn(
 ): NameClaim[] {
   const exact = knowledge.names.search(part.tokens).map((match) => ({ ...match, misspelt: false }));
   const all: NameMatch[] = [...exact, ...misspeltNames(part, knowledge, exact, things)];
+  const beginning = byFirstToken(all);
   return all
-    .filter((match) => !all.some((other) => contains(other, match) && !(isModel(match) && isMaker(other))))
+    .filter((match) => !isHeld(match, beginning))
     .filter((match) => isNameHere(match, all, part, named))
     .map((match) => {
       const isName = !('maker' in match.value.of);
@@ -49,6 +50,27 @@ export function namesIn(
         identity: isIdentified(match, part),
       };
     });
+}
+
+/** In tokens: a name that begins farther before another can't hold it. */
+const LONGEST_NAME = 80;
+
+/** Stands within a longer name? A model's name within its maker's stands by itself. */
+function isHeld(match: NameMatch, beginning: ReadonlyMap<number, readonly NameMatch[]>): boolean {
+  for (let first = match.firstToken; first >= 0 && match.firstToken - first <= LONGEST_NAME; first--)
+    for (const other of beginning.get(first) ?? [])
+      if (contains(other, match) && !(isModel(match) && isMaker(other))) return true;
+  return false;
+}
+
+function byFirstToken(all: readonly NameMatch[]): ReadonlyMap<number, readonly NameMatch[]> {
+  const beginning = new Map<number, NameMatch[]>();
+  for (const match of all) {
+    const there = beginning.get(match.firstToken);
+    if (there) there.push(match);
+    else beginning.set(match.firstToken, [match]);
+  }
+  return beginning;
 }
 
 const isMaker = (match: NameMatch): boolean => 'maker' in match.value.of;

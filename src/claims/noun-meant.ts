@@ -1,4 +1,4 @@
-import type { Hit } from './hits';
+import { type Hit, hitsOver } from './hits';
 import { clauseAt, hasNameCapital, type TextPart } from './part-text';
 import type { PartReading } from './values';
 import { strangerAt } from './weight-subject';
@@ -70,9 +70,7 @@ export function foreignNoun({ part, hits, isEnglish, framer }: PartReading, hit:
   if (before?.kind !== 'word') return null;
   if (OF.test(before.folded) && !framer) return strangerAt({ part, hits }, hit.firstToken - 2);
   const isFrenchAdjective = hit.value.kind === 'wording' && /^industriel/.test(part.tokens[hit.lastToken]!.folded);
-  const known = hits.some(
-    (one) => one !== hit && one.firstToken <= hit.firstToken - 1 && one.lastToken >= hit.firstToken - 1,
-  );
+  const known = hitsOver(hits, hit.firstToken - 1).some((one) => one !== hit);
   return isFrenchAdjective && hit.firstToken === hit.lastToken && !known && !FRENCH_HEADS.test(before.folded)
     ? text(hit.firstToken - 1)
     : null;

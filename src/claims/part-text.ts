@@ -38,6 +38,12 @@ export function textPart(field: TextField, text: string): TextPart {
   return { field, text, tokens, clauses: ranges };
 }
 
+/**
+ * Tokens on either side of a place that can have to do with it. A clause of hundreds of words is no clause, and to read
+ * all of it for each of its words would take for ever.
+ */
+export const FARTHEST = 120;
+
 /** The clause in which a token stands, or null for a mark between clauses. */
 export function clauseAt(part: TextPart, token: number): ClauseRange | null {
   return part.clauses[clauseIndexAt(part, token)] ?? null;

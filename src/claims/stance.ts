@@ -1,6 +1,6 @@
 import type { Span } from '../text/span';
 import { deniedInList } from './denied-list';
-import { type ClauseRange, clauseAt, clauseIndexAt, quoteOf, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, quoteOf, type TextPart } from './part-text';
 import { quotations } from './quotation';
 import { type Found, triggersIn } from './triggers-in';
 import { turnsBack } from './turns-back';
@@ -20,8 +20,6 @@ const SHORT_DENIAL = 4;
 const COMPARED_WITHIN = 5;
 const FIRST_AS = new Set(['as', 'so', 'aussi']);
 const SECOND_AS = new Set(['as', 'wie', 'que', 'qu', "qu'"]);
-/** Tokens, on either side. */
-const FARTHEST = 120;
 /** In tokens: one that begins before a sentence may reach into it. */
 const LONGEST_TRIGGER = 12;
 /** Clauses of one list. */

@@ -1,7 +1,7 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import { labelWords } from './attribute-words';
-import { contains, type Hit, ofKind } from './hits';
-import { type ClauseRange, clauseAt, clauseIndexAt, type TextPart } from './part-text';
+import { beginningWithin, contains, type Hit, hitsOver, ofKind } from './hits';
+import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, type TextPart } from './part-text';
 
 /** Words after which a noun is what the feature is of: "handle in alloy", "the case is aluminium". */
 const LINKS = new Set('is are was in of made from has with aus ist sind im mit besteht est sont en de avec'.split(' '));
@@ -23,11 +23,11 @@ export function partMeant(
 ): Hit | null {
   const clause = clauseAt(part, hit.firstToken);
   if (!clause) return null;
-  const inClause = (one: Hit): boolean => one.firstToken >= clause.first && one.lastToken <= clause.last;
-  const parts = ofKind(hits, 'part').filter(
-    (one) => inClause(one) && !overlaps(one, hit) && !hits.some((other) => contains(other, one)),
-  );
-  const things = ofKind(hits, 'thing').filter(inClause);
+  const near = beginningWithin(hits, Math.max(clause.first, hit.firstToken - FARTHEST), hit.lastToken + 2);
+  const inClause = (one: Hit): boolean => one.lastToken <= clause.last;
+  const parts = ofKind(near, 'part').filter((one) => inClause(one) && !overlaps(one, hit));
+  const isHeld = (one: Hit): boolean => hitsOver(hits, one.firstToken).some((other) => contains(other, one));
+  const things = ofKind(near, 'thing').filter(inClause);
   const explained = bracketed(part, hits, hit.firstToken);
   if (explained && !(attribute && isAbout(attribute, part, explained))) return explained;
   const continued = partContinued(part, hits, hit, clause);
@@ -35,10 +35,11 @@ export function partMeant(
   for (const noun of parts) {
     if (attribute && isAbout(attribute, part, noun)) continue;
     const gap = noun.firstToken - hit.lastToken;
-    if (gap >= 1 && gap <= 2 && wordsBetween(part, hit.lastToken, noun.firstToken) === 0) return noun;
-    const precedes = noun.lastToken < hit.firstToken;
+    const follows = gap >= 1 && gap <= 2 && wordsBetween(part, hit.lastToken, noun.firstToken) === 0;
+    const links = noun.lastToken < hit.firstToken && isLinked(part, noun.lastToken + 1, hit.firstToken);
+    if (!follows && !links) continue;
     const thingBetween = things.some((thing) => thing.firstToken > noun.lastToken && thing.lastToken < hit.firstToken);
-    if (precedes && !thingBetween && isLinked(part, noun.lastToken + 1, hit.firstToken)) return noun;
+    if ((follows || !thingBetween) && !isHeld(noun)) return noun;
   }
   return null;
 }
@@ -50,10 +51,11 @@ function partContinued(part: TextPart, hits: readonly Hit[], hit: Hit, clause: C
   const before = part.clauses[clauseIndexAt(part, clause.first) - 1];
   if (before?.sentence !== clause.sentence || hit.firstToken - clause.first > 3) return null;
   if (!CONTINUES.test(part.tokens[clause.first]!.folded)) return null;
-  const first = [...ofKind(hits, 'part'), ...ofKind(hits, 'thing')]
-    .filter((one) => one.firstToken >= before.first && one.lastToken <= before.last)
+  const opening = beginningWithin(hits, before.first, before.first + 2);
+  const first = [...ofKind(opening, 'part'), ...ofKind(opening, 'thing')]
+    .filter((one) => one.lastToken <= before.last)
     .sort((a, b) => a.firstToken - b.firstToken)[0];
-  return first?.value.kind === 'part' && first.firstToken - before.first <= 2 ? first : null;
+  return first?.value.kind === 'part' ? first : null;
 }
 
 const LONGEST_BRACKET = 14;
@@ -63,7 +65,7 @@ export function bracketed(part: TextPart, hits: readonly Hit[], token: number): 
   for (let i = token - 1; i >= 0 && token - i <= LONGEST_BRACKET; i--) {
     const { kind, folded } = part.tokens[i]!;
     if (kind === 'break' || folded === ')') return null;
-    if (folded === '(') return ofKind(hits, 'part').find((one) => one.lastToken === i - 1) ?? null;
+    if (folded === '(') return ofKind(hitsOver(hits, i - 1), 'part').find((one) => one.lastToken === i - 1) ?? null;
   }
   return null;
 }
@@ -77,6 +79,8 @@ function isAbout(attribute: AttributeKnown, part: TextPart, noun: Hit): boolean 
   return false;
 }
 
+const MOST_LINKING = 4;
+
 /** Only linking and small words stand between the noun and the feature. */
 function isLinked(part: TextPart, from: number, to: number): boolean {
   let linked = false;
@@ -86,9 +90,10 @@ function isLinked(part: TextPart, from: number, to: number): boolean {
     if (JOINS.has(token.folded)) return false;
     if (token.kind !== 'word') continue;
     words++;
+    if (words > MOST_LINKING) return false;
     if (LINKS.has(token.folded)) linked = true;
   }
-  return linked && words <= 4;
+  return linked;
 }
 
 function wordsBetween(part: TextPart, after: number, before: number): number {

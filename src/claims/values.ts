@@ -2,7 +2,7 @@ import type { AttributeKnown } from '../pack/knowledge';
 import type { Span } from '../text/span';
 import { phraseWords } from './attribute-words';
 import type { Framer } from './frame/framed';
-import { type Hit, ofKind } from './hits';
+import { type Hit, hitsOver, ofKind } from './hits';
 import { foreignNoun, otherNounMeant } from './noun-meant';
 import { ofAnother } from './other-thing';
 import { quoteOf, type TextPart } from './part-text';
@@ -69,8 +69,7 @@ function ofTheNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
   const { part, hits, isEnglish } = reading;
   if (!isEnglish || claim.subject === 'other') return claim;
   const isNamed = (token: number): boolean =>
-    reading.framer?.isKnown(token) ||
-    hits.some((one) => one !== hit && one.value.kind !== 'part' && one.firstToken <= token && one.lastToken >= token);
+    reading.framer?.isKnown(token) || hitsOver(hits, token).some((one) => one !== hit && one.value.kind !== 'part');
   const own = hit.value.kind === 'value' ? phraseWords(hit.value.attribute) : null;
   const noun = otherNounMeant(part, hit, isNamed, own);
   return noun === null ? claim : ofAnother(claim, 'noun', noun);

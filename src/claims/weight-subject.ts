@@ -1,4 +1,5 @@
-import { type ClauseRange, clauseAt, clauseIndexAt, hasNameCapital, type TextPart } from './part-text';
+import { hitsOver } from './hits';
+import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, hasNameCapital, type TextPart } from './part-text';
 import type { PartReading } from './values';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
@@ -32,11 +33,12 @@ const AFTER = set(`
  */
 export function otherWeighed(reading: PartReading, first: number, last: number): string | null {
   const { part } = reading;
-  const clause = clauseAt(part, first);
-  if (!clause) return null;
+  const whole = clauseAt(part, first);
+  if (!whole) return null;
+  const clause = { ...whole, first: Math.max(whole.first, first - FARTHEST) };
   const after = part.tokens[last + 1];
   if (after?.kind === 'word' && AFTER.has(after.folded)) return written(part, last + 1);
-  const before = relatedTo(reading, clause) ?? beforeBare(reading, clause, first, last);
+  const before = relatedTo(reading, whole) ?? beforeBare(reading, whole, first, last);
   if (before !== null) return before;
   const verb = lastWeighing(part, clause, first);
   if (verb < 0) return strangerIn(reading, clause.first, first);
@@ -51,12 +53,9 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
 /** "The cabinet (24 kg)", "the case is of fibre, about 2 kg": a bare weight is of what its sentence spoke of before. */
 function beforeBare(reading: PartReading, clause: ClauseRange, first: number, last: number): string | null {
   const { part } = reading;
-  const isBare = clause.tokens.every((token, at) => {
-    const i = clause.first + at;
-    return (i >= first && i <= last) || token.kind !== 'word' || OF_THE_THING.has(token.folded);
-  });
   const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
-  if (!isBare || previous?.sentence !== clause.sentence || part.field === 'title') return null;
+  if (!isBare(part, clause, first, last) || previous?.sentence !== clause.sentence || part.field === 'title')
+    return null;
   const bracket = part.tokens[clause.first]!.folded === '(' || part.tokens[clause.first - 1]?.folded === '(';
   if (bracket) return nounBefore(reading, previous);
   const at = previous.tokens.findIndex(
@@ -102,7 +101,7 @@ const MOST_CLAUSES = 8;
 /** The word at a place, where it is of a part's phrase. */
 function partAt({ part, hits }: PartReading, at: number): string | null {
   if (at < 0) return null;
-  const isPart = hits.some((hit) => hit.value.kind === 'part' && hit.firstToken <= at && hit.lastToken >= at);
+  const isPart = hitsOver(hits, at).some((hit) => hit.value.kind === 'part');
   return isPart ? written(part, at) : null;
 }
 
@@ -115,6 +114,16 @@ function nounBefore(reading: PartReading, { first, last }: ClauseRange): string 
     if (stranger !== null && !/ed$/.test(reading.part.tokens[i]!.folded)) return stranger;
   }
   return null;
+}
+
+/** Nothing but the weight and words that say nothing of what is weighed. */
+function isBare(part: TextPart, clause: ClauseRange, first: number, last: number): boolean {
+  if (clause.last - clause.first > FARTHEST) return false;
+  for (let i = clause.first; i <= clause.last; i++) {
+    const { kind, folded } = part.tokens[i]!;
+    if ((i < first || i > last) && kind === 'word' && !OF_THE_THING.has(folded)) return false;
+  }
+  return true;
 }
 
 const isPronoun = (folded: string): boolean =>
@@ -148,7 +157,7 @@ export function strangerAt({ part, hits }: Words, i: number, from = i): string |
   {
     const token = part.tokens[i];
     if (token?.kind !== 'word' || OF_THE_THING.has(token.folded)) return null;
-    const known = hits.filter((hit) => hit.firstToken <= i && hit.lastToken >= i);
+    const known = hitsOver(hits, i);
     if (known.some((hit) => hit.value.kind !== 'part')) return null;
     // A name, as far as writing tells: a capital inside a sentence, or letters beside a number.
     const isName = known.length === 0 && i > from && hasNameCapital(part, i) && !isGermanNoun(part, i);

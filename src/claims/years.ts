@@ -1,6 +1,7 @@
 import type { YearMention } from '../quantity/types';
 import { findYears } from '../quantity/years';
-import { clauseAt, quoteOf, type TextPart, tokenAt } from './part-text';
+import { beginningWithin, hitsOver } from './hits';
+import { clauseAt, FARTHEST, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { YearClaim } from './reading';
 import type { PartReading } from './values';
 import { strangerAt } from './weight-subject';
@@ -41,15 +42,14 @@ const FIRMS = new Set(
 function isOfAnother({ part, hits }: PartReading, first: number): boolean {
   const clause = clauseAt(part, first);
   if (!clause) return false;
-  let verb = -1;
-  for (let i = clause.first; i < first; i++) if (COPULA.test(part.tokens[i]!.folded)) verb = i;
-  if (verb <= clause.first) return false;
-  const isThing = hits.some(
-    (hit) => hit.value.kind === 'thing' && hit.firstToken >= clause.first && hit.lastToken < verb,
-  );
+  const from = Math.max(clause.first, first - FARTHEST);
+  let verb = first - 1;
+  while (verb > from && !COPULA.test(part.tokens[verb]!.folded)) verb--;
+  if (verb <= from) return false;
+  const isThing = beginningWithin(hits, from, verb).some((hit) => hit.value.kind === 'thing' && hit.lastToken < verb);
   if (isThing) return false;
   const before = verb - 1;
-  const isPart = hits.some((hit) => hit.value.kind === 'part' && hit.firstToken <= before && hit.lastToken >= before);
+  const isPart = hitsOver(hits, before).some((hit) => hit.value.kind === 'part');
   return isPart || strangerAt({ part, hits }, before) !== null;
 }
 
@@ -57,7 +57,9 @@ const COPULA = /^(?:is|was|are|ist|war|est|etait|dates?)$/;
 
 function isOfTheFirm({ part }: PartReading, first: number): boolean {
   const clause = clauseAt(part, first);
-  return clause !== null && part.tokens.slice(clause.first, first).some((token) => FIRMS.has(token.folded));
+  if (!clause) return false;
+  const from = Math.max(clause.first, first - FARTHEST);
+  return part.tokens.slice(from, first).some((token) => FIRMS.has(token.folded));
 }
 
 function kindHere(reading: PartReading, mention: YearMention, first: number, last: number): YearMention['kind'] {
@@ -75,9 +77,8 @@ function isMadeByPlace({ part, hits }: PartReading, mention: YearMention, first:
   if (part.field === 'details') return YEAR_LABELS.test(lineStart(part, mention.start));
   const clause = clauseAt(part, first);
   if (!clause) return false;
-  return hits.some(
-    (hit) =>
-      hit.value.kind === 'thing' && hit.firstToken > last && hit.lastToken <= clause.last && hit.firstToken - last <= 4,
+  return beginningWithin(hits, last + 1, last + 4).some(
+    (hit) => hit.value.kind === 'thing' && hit.lastToken <= clause.last,
   );
 }
 

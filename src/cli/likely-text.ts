@@ -14,6 +14,7 @@ export function likelyText({ likely }: Audit, width: number): string[] {
   if (likely.length === 0) return [];
   const rows = likely.flatMap((one, i) => [
     ...hanging(percent(one.probability).padStart(5), printable(one.label), LEAD, width),
+    ...(one.restsOn === 'serial' ? hanging('', texts.restsOn, LEAD, width) : []),
     ...(i < MOST_REASONED
       ? [...grounds(texts.for, one.for, width), ...grounds(texts.against, one.against, width)]
       : []),
@@ -51,7 +52,9 @@ function question(one: NextEvidence, number: string, width: number, atHand: bool
   const rows: [string, string][] = [
     [texts.where, one.where],
     ...(one.see ? [[texts.see, one.see] as [string, string]] : []),
-    [texts.answers, one.options.map(({ value, text }) => `${value} (${text})`).join(', ')],
+    ...(one.options.length > 0
+      ? [[texts.answers, one.options.map(({ value, text }) => `${value} (${text})`).join(', ')] as [string, string]]
+      : []),
   ];
   const name = one.attribute.slice(one.attribute.indexOf('/') + 1);
   const head = `${atHand ? one.name : texts.effort(one.name, one.effort)} [${name}; ${one.bits.toFixed(2)} bits]`;

@@ -57,9 +57,10 @@ export const NAME_DENIED = 0.05;
 
 /**
  * How often a number that is called the serial is something else (a casting, a patent, the motor, a school's mark); one
- * that nothing calls so; one that the advert itself doubts. Assumed.
+ * that nothing calls so; one that the advert itself doubts; one that somebody has looked at, whose plate may still be another
+ * machine's. Assumed.
  */
-export const NOT_THE_SERIAL = { called: 0.1, uncalled: 0.3, doubted: 0.5 };
+export const NOT_THE_SERIAL = { called: 0.1, uncalled: 0.3, doubted: 0.5, seen: 0.02 };
 /** A serial read or typed wrongly. Assumed: one in fifty. */
 export const MISREAD = 0.02;
 /** How many wrong readings a number has: each digit for another, one too many or too few. For 6 digits; order of size only. */

@@ -9,6 +9,7 @@ import { measureLogs } from './measure-likelihood';
 import { type NamesHeard, namesHeard } from './names-heard';
 import { saidIn } from './said';
 import { type SerialSaid, serialEvidence } from './serial-likelihood';
+import { serialLookedAt } from './serial-look';
 
 /** What the viewer saw: attribute ref -> a value of it, or null for "can't tell". */
 export type Answers = Readonly<Record<string, string | boolean | null>>;
@@ -21,6 +22,10 @@ export interface Evidence {
   serial: Float64Array | null;
   /** Models in whose runs the serial lies. */
   numbered: ReadonlyMap<string, NumberedIn>;
+  /** Models to one of whose numbers the serial is close enough for a slip, with that number. */
+  slips: ReadonlyMap<string, string>;
+  /** If it is this one, how likely the serial is the machine's own, and rightly read; or null without a serial. */
+  asWritten: Float64Array | null;
   attributes: readonly AttributeEvidence[];
   /** What else a seller states, by its key: a measure's ref, that of words that limit one, "year" or "place". Natural logarithms per hypothesis. */
   stated: ReadonlyMap<string, Float64Array>;
@@ -37,7 +42,8 @@ export interface Asked {
 
 export function evidenceOf({ reading, serial, answers, byHand }: Asked, knowledge: Knowledge): Evidence {
   const field = fieldOf(knowledge, reading.covering);
-  const number = serial && serialEvidence(serial, field, knowledge, reading.covering);
+  const looked = serialLookedAt(serial, answers);
+  const number = looked && serialEvidence(looked, field, knowledge, reading.covering);
   const numbered = number?.numbered ?? new Map<string, NumberedIn>();
   const said = saidIn(reading, knowledge);
   const attributes = [...field.tables.attributes].flatMap(([attribute, leaves]) => {
@@ -54,6 +60,8 @@ export function evidenceOf({ reading, serial, answers, byHand }: Asked, knowledg
     names: namesHeard(reading, field, byHand),
     serial: number?.logs ?? null,
     numbered,
+    slips: number?.slips ?? new Map(),
+    asWritten: number?.asWritten ?? null,
     attributes,
     stated,
   };

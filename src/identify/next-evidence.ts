@@ -22,14 +22,20 @@ export interface Telling {
  * mutual information between what an eye would say of it and which one it is. What the seller has claimed already counts
  * as far as he is to be trusted. Hypotheses that together hold less than PRUNED_MASS are left out of the sums.
  * @param atHand the thing stands before whoever answers: then looking at one place is as easy as at another
+ * @param told refs of attributes that need no question, because it is said and nobody errs there
  */
-export function nextEvidence(identified: Identified, answers: Answers, most: number, atHand = false): Telling[] {
+export function nextEvidence(
+  identified: Identified,
+  answers: Answers,
+  most: number,
+  { atHand = false, told = new Set() }: { atHand?: boolean | undefined; told?: ReadonlySet<string> } = {},
+): Telling[] {
   const { evidence, posterior, order } = identified;
   const kept = worthwhile(order, posterior.shares);
   const isSettled = posterior.shares[order[0]!]! > SETTLED;
   const out: Telling[] = [];
   for (const [ref, leaves] of evidence.field.tables.attributes) {
-    if (Object.hasOwn(answers, ref)) continue;
+    if (Object.hasOwn(answers, ref) || told.has(ref)) continue;
     const count = leaves.values.length;
     const { shares, largest, chances } = answerChances(identified, kept, leaves);
     const bits = expectedInformation(shares, chances, count);

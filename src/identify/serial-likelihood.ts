@@ -11,6 +11,8 @@ export interface SerialSaid {
   normal: string;
   stated: boolean;
   doubted?: boolean;
+  /** Somebody has seen that it reads so. */
+  seen?: boolean;
 }
 
 /** What a serial says of each hypothesis. */
@@ -19,6 +21,10 @@ export interface SerialEvidence {
   logs: Float64Array;
   /** Models in whose runs it lies, with the narrowest run. */
   numbered: Map<string, NumberedIn>;
+  /** Models to one of whose numbers it is close enough for a slip, with that number. */
+  slips: Map<string, string>;
+  /** If it is this one: how likely the number is the machine's own, and rightly read. */
+  asWritten: Float64Array;
 }
 
 /**
@@ -40,28 +46,38 @@ export function serialEvidence(
   const slipsOf = countEach(slips.flatMap((slip) => [...new Set(slip.runs.flatMap((run) => run.models))]));
   const makers = makersOf(field, knowledge);
   const anyone = anyMakers(normal);
-  const astray = serial.doubted
-    ? NOT_THE_SERIAL.doubted
-    : serial.stated
-      ? NOT_THE_SERIAL.called
-      : NOT_THE_SERIAL.uncalled;
-  const logs = Float64Array.from(field.hypotheses, ({ model }) => {
+  const astray = astrayOf(serial);
+  const misread = serial.seen ? 0 : MISREAD;
+  const asWritten = new Float64Array(field.hypotheses.length);
+  const logs = Float64Array.from(field.hypotheses, ({ model }, h) => {
     const schemes = model && !model.isType ? makers.schemesOf(model) : [];
     let chance = anyone;
+    let wrong = 0;
     if (model && schemes.length > 0) {
       const made = model.def.number ?? UNSTATED.number;
-      if (numbered.has(model.ref)) chance = (1 - MISREAD - GAP.open) / made;
+      if (numbered.has(model.ref)) chance = (1 - misread - GAP.open) / made;
       else {
         const own = matching.filter(({ scheme }) => schemes.includes(scheme));
         const gap = own.some(({ scheme }) => !scheme.complete) ? GAP.open : own.length > 0 ? GAP.complete : 0;
-        const near = own.length > 0 ? MISREAD / makers.madeBy(model) : 0;
-        const slip = (MISREAD * (slipsOf.get(model.ref) ?? 0)) / WRONG_READINGS / made;
-        chance = gap / makers.madeBy(model) + near + slip + OTHER_FORM * anyone;
+        const near = own.length > 0 ? misread / makers.madeBy(model) : 0;
+        const slip = (misread * (slipsOf.get(model.ref) ?? 0)) / WRONG_READINGS / made;
+        wrong = near + slip;
+        chance = gap / makers.madeBy(model) + wrong + OTHER_FORM * anyone;
       }
     }
-    return Math.log((1 - astray) * chance + astray * anyone);
+    const whole = (1 - astray) * chance + astray * anyone;
+    asWritten[h] = ((1 - astray) * (chance - wrong)) / whole;
+    return Math.log(whole);
   });
-  return { logs, numbered };
+  const near = slips.flatMap(({ normal: meant, runs: of }) =>
+    of.flatMap((run) => run.models.map((ref) => [ref, meant] as const)),
+  );
+  return { logs, numbered, slips: new Map(near.reverse()), asWritten };
+}
+
+function astrayOf({ seen, doubted, stated }: SerialSaid): number {
+  if (seen) return NOT_THE_SERIAL.seen;
+  return doubted ? NOT_THE_SERIAL.doubted : stated ? NOT_THE_SERIAL.called : NOT_THE_SERIAL.uncalled;
 }
 
 /** The narrowest run of each model with the number in its scheme; runs come narrowest first. */

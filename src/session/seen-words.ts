@@ -1,5 +1,7 @@
 import { say, valueLabel } from '../audit/words';
+import { READS_OTHERWISE, SERIAL_LOOK } from '../identify/serial-look';
 import type { AttributeKnown, Knowledge } from '../pack/knowledge';
+import { identifyTexts } from '../text/catalogue/identify';
 import { attributeKnown } from './attribute-known';
 import type { Seen, SeenValue } from './seen';
 
@@ -16,6 +18,7 @@ export interface SeenWords {
 /** What was seen in the packs' words, in the order in which it was said. */
 export function seenWords(seen: Seen, knowledge: Knowledge): SeenWords[] {
   return [...seen].map(([attribute, value]) => {
+    if (attribute === SERIAL_LOOK) return serialSeen(value);
     const known = attributeKnown(knowledge, attribute);
     if (!known) return { attribute, name: attribute, value, text: typeof value === 'string' ? value : null };
     return {
@@ -27,10 +30,26 @@ export function seenWords(seen: Seen, knowledge: Knowledge): SeenWords[] {
   });
 }
 
+/** What the number on the machine was seen to read. */
+function serialSeen(value: SeenValue): SeenWords {
+  const { name, other } = identifyTexts.serialLook;
+  const text = value === READS_OTHERWISE ? other : typeof value === 'string' ? value : null;
+  return { attribute: SERIAL_LOOK, name, value, text };
+}
+
+/** No machine's number is longer. */
+const LONGEST_NUMBER = 40;
+
+function isReading(value: SeenValue): boolean {
+  return value === null || (typeof value === 'string' && value.length <= LONGEST_NUMBER);
+}
+
 /** What packs that are on can make use of: a pack that was removed since takes its attributes and values with it. */
 export function usableSeen(seen: Seen, knowledge: Knowledge): Record<string, SeenValue> {
   return Object.fromEntries(
-    [...seen].filter(([attribute, value]) => fits(attributeKnown(knowledge, attribute), value)),
+    [...seen].filter(([attribute, value]) =>
+      attribute === SERIAL_LOOK ? isReading(value) : fits(attributeKnown(knowledge, attribute), value),
+    ),
   );
 }
 

@@ -5,7 +5,7 @@ import type { Answered } from './answer';
 import type { EnquiryAnswer } from './enquiry';
 import { originOf } from './pack-origin';
 import type { SeenWords } from './seen-words';
-import { surenessOf } from './sureness';
+import { surenessOf, sureWords } from './sureness';
 import { modelLabel, type Words } from './words';
 
 const texts = enquiryTexts.written;
@@ -63,7 +63,7 @@ function whatItIs(first: Likely, audit: Audit): string {
       .filter(Boolean)
       .join(' ');
   const label = first.kind === 'none' ? likely.none : first.label;
-  return [texts.what(label), likely.kinds[first.kind], first.kind === 'none' ? '' : likely.sure[sure]]
+  return [texts.what(label), likely.kinds[first.kind], first.kind === 'none' ? '' : sureWords(first)]
     .filter(Boolean)
     .join('\n');
 }

@@ -6,9 +6,15 @@ import { panelTexts } from '../text/catalogue/panel';
  */
 const UNSEEN = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g;
 
-/** A page's or pack's text as it is put on the screen: nothing hidden in it, and no longer than `limit` UTF-16 units. */
+/** UTF-16 units by which a text may be longer than its limit: what is left out must be worth saying so. */
+const SLACK = 40;
+
+/**
+ * A page's or pack's text as it is put on the screen: nothing hidden in it, and not much longer than `limit` UTF-16
+ * units.
+ */
 export function shown(text: string, limit = 600): string {
-  const cut = text.length > limit ? cutAt(text, limit) : text;
+  const cut = text.length > limit + SLACK ? cutAt(text, limit) : text;
   const visible = cut.replace(
     UNSEEN,
     (character) => `⟨U+${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}⟩`,
@@ -16,8 +22,10 @@ export function shown(text: string, limit = 600): string {
   return cut === text ? visible : `${visible}${panelTexts.cut(text.length - cut.length)}`;
 }
 
-/** Never between the halves of a character. */
+/** Between words where there are any, and never between the halves of a character. */
 function cutAt(text: string, limit: number): string {
+  const space = text.lastIndexOf(' ', limit);
+  if (space > Math.max(limit - SLACK, limit / 2)) return text.slice(0, space);
   const last = text.charCodeAt(limit - 1);
   return text.slice(0, last >= 0xd800 && last <= 0xdbff ? limit - 1 : limit);
 }

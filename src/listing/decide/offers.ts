@@ -35,6 +35,7 @@ const WORDS_LEAST = 80;
 export function offersIn(evidence: OfferEvidence): number {
   const { page, side } = evidence;
   const { marks } = page;
+  if (marks.gone && page.price < 0.5) return 0;
   const isTold = evidence.told !== null && !evidence.isCategory;
   const sale =
     (page.price >= 0.5 ? 1.4 : page.price >= 0.3 ? 0.8 : page.price >= 0.2 ? 0.7 : 0) +

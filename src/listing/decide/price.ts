@@ -18,8 +18,6 @@ export interface SettledPrice {
   note: FieldNote;
 }
 
-/** From this weight on a number on the page is taken for the price against what machines are told. */
-const PLAINLY_SHOWN = 0.5;
 /** Page numbers below this are no rivals worth telling: some other figure on the page. */
 const WORTH_TELLING = 0.45;
 /** Once page and machines agree, only such another one on the page is worth telling. */
@@ -28,12 +26,9 @@ const WORTH_TELLING_STILL = 0.6;
 const PRICE_MOST = 60;
 
 /**
- * Decides the price, by the first reason that holds:
- * 1. what the page shows and what it tells machines agree;
- * 2. the page shows one plainly (label, class, place): it is what a buyer is asked to pay;
- * 3. machines are told one; 4. the page shows some amount.
- * What lost and differs is kept as an alternative. Null where nothing reads as money. `home`: what a sign that several
- * currencies share means on this page, or null.
+ * Decides the price: the amount for which most speaks, by what the page shows (label, class, place), and less by what it
+ * tells machines. What lost and differs is kept as an alternative. Null where nothing reads as money. `home`: what a sign
+ * that several currencies share means on this page, or null.
  */
 export function settlePrice(
   candidates: Candidate[],
@@ -42,32 +37,20 @@ export function settlePrice(
 ): SettledPrice | null {
   const reads = candidates.map((candidate) => readOne(candidate, language, home)).filter((read) => read !== null);
   const shown = reads.filter(({ candidate }) => isShown(candidate.source)).sort(byWeight);
-  const nonzero = reads.filter(({ candidate, amounts }) => !isShown(candidate.source) && Number(amounts[0]) > 0);
-  // Machines are told "0" where a template had nothing to fill in.
-  const told = (
-    nonzero.length > 0 ? nonzero : reads.filter(({ candidate }) => !isShown(candidate.source) && shown.length === 0)
-  ).sort(byWeight);
+  // Machines are told "0" where a template had nothing to fill in: free is what says so on the page.
+  const told = reads
+    .filter(({ candidate, amounts }) => !isShown(candidate.source) && Number(amounts[0]) > 0)
+    .sort(byWeight);
 
-  let winner: Read | undefined;
-  let confidence = 0;
-  const agreeing = shown.find((one) => told.some((other) => agree(one, other)));
-  const best = shown[0];
-  if (agreeing && (agreeing === best || agreeing.candidate.weight >= 0.3)) {
-    winner = agreeing;
-    confidence = agreeing === best || agreeing.candidate.weight > best!.candidate.weight - 0.25 ? 0.95 : 0.8;
-  } else if (best && best.candidate.weight >= PLAINLY_SHOWN) {
-    winner = best;
-    confidence = told.length > 0 ? 0.5 : Math.min(0.9, best.candidate.weight);
-  } else if (told[0]) {
-    winner = told[0];
-    confidence = best ? 0.55 : told.slice(1).some((other) => agree(winner!, other)) ? 0.85 : 0.75;
-  } else if (best) {
-    winner = best;
-    confidence = Math.min(0.7, best.candidate.weight);
-  }
+  const [winner, second] = [...shown, ...told]
+    .filter((one, index, all) => all.findIndex((earlier) => agree(earlier, one)) === index)
+    .map((read) => ({ read, ...standingOf(read, shown, told) }))
+    .sort((a, b) => b.score - a.score);
   if (!winner) return null;
+  const confidence = confidenceIn(winner, second ?? null, told.length > 0);
 
-  const decided = winner;
+  const decided = winner.read;
+  const agreeing = winner.told > 0 && winner.shown > 0;
   const supporters = reads.filter((other) => agree(decided, other));
   // Of two readings of one figure ("1.340") the one that others share.
   const amount =
@@ -95,6 +78,37 @@ export function settlePrice(
       alternatives: rivals.slice(0, 8).map(({ text, candidate }) => ({ value: text, source: candidate.source })),
     },
   };
+}
+
+interface Standing {
+  /** The greatest weight among what the page shows, and what machines are told, of this amount; 0 where they don't. */
+  shown: number;
+  told: number;
+  score: number;
+}
+
+/** What machines are told counts by itself, or on top of what the page shows. */
+const TOLD_BESIDE = 0.3;
+const TOLD_ALONE = 0.5;
+
+function standingOf(read: Read, shown: Read[], told: Read[]): Standing {
+  const itsShown = shown.find((other) => agree(read, other))?.candidate.weight ?? 0;
+  let doubt = 1;
+  for (const other of told) if (agree(read, other)) doubt *= 1 - Math.min(0.95, other.candidate.weight);
+  const itsTold = 1 - doubt;
+  const score = itsShown > 0 ? itsShown + itsTold * TOLD_BESIDE : itsTold * TOLD_ALONE;
+  return { shown: itsShown, told: itsTold, score };
+}
+
+/** How sure: most where page and machines agree and nothing else stands as plainly; little where they don't. */
+function confidenceIn(winner: Standing, second: Standing | null, isTold: boolean): number {
+  const lead = winner.score - (second?.score ?? 0);
+  if (winner.shown > 0 && winner.told > 0) return lead >= 0.25 ? 0.95 : lead >= 0.1 ? 0.75 : 0.6;
+  if (winner.shown > 0) {
+    if (isTold) return Math.min(0.5, winner.shown);
+    return Math.min(winner.shown, second === null ? 0.9 : lead >= 0.3 ? 0.78 : 0.65);
+  }
+  return second === null ? (winner.told > 0.93 ? 0.85 : 0.75) : 0.55;
 }
 
 const isShown = (source: SourceName): boolean => source === 'page' || source === 'draft';

@@ -24,20 +24,26 @@ const MONEY = new RegExp(
 const PARTING = /[+|·•;()/]|\s[-–—]\s|,\s|\b(?:plus|zzgl|and|und|et)\b/;
 
 const POSTAGE =
-  /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|pallet|spedition|versand\w*|porto|lieferung|liefer\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos)\b/;
+  /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|pallet|insured post|spedition|versand\w*|porto|lieferung|liefer\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos|frakt\w*|fragt\w*|wysylk\w*|dostaw\w*|przesylk\w*|doprav\w*|postovne|frete|portes|toimitus\w*|szallitas\w*)\b/;
 const WITH_POSTAGE = /\b(?:incl\w*|inkl\w*|inbegr\w*|compris\w*|free|gratis|kostenlos\w*|offert\w*|offerte|franco)\b/;
 const INSTALMENT =
-  /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|finance|leasing)\b/;
+  /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|finance|leasing|per manad|pr\.? maned|manedlig\w*|miesiecznie|mesicne|al mese|mensais)\b/;
 /** Words that stand before the amount that they speak of, and say nothing of one before them. */
 const BEFORE_OTHER =
   /\b(?:was|save|you save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|antes|en vez de)\b/;
 const OTHER_MONEY =
-  /\b(?:saving|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|tax|mwst|vat|tva|voucher|gutschein|coupon|credit|minimum order|worth|valued at|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
+  /\b(?:saving|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|tax|mwst|vat|tva|voucher|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next (?:minimum )?bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|worth|valued at|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
 
 const BID =
-  /\b(?:current bid|highest bid|winning bid|starting bid|opening bid|bid|aktuelles gebot|hochstgebot|startgebot|gebot|enchere actuelle|enchere|mise a prix|huidig bod|bod|offerta attuale|puja actual|puja)\b/;
-const SOLD = /\b(?:sold for|sold|hammer price|hammer|verkauft|zuschlag|vendu\w*|adjuge|verkocht|venduto|vendido)\b/;
+  /\b(?:current bid|highest bid|winning bid|starting bid|opening bid|bid|aktuelles gebot|hochstgebot|startgebot|gebot|enchere actuelle|enchere|mise a prix|huidig bod|bod|offerta attuale|base d'asta|puja actual|puja|(?:ledande|hogsta|hojeste|hoyeste) bud|bud|utropspris|aktualna (?:oferta|cena)|licytacja|cena wywolawcza|vyvolavaci cena|prihoz|lance atual|lance|korkein tarjous)\b/;
+const SOLD =
+  /\b(?:sold for|sold|hammer price|hammer|verkauft|zuschlag|vendu\w*|adjuge|verkocht|venduto|vendido|sald(?: for)?|solgt|sprzedan\w*|prodano|myyty)\b/;
 const FROM = /(?:^|\s)(?:from|starting at|starting from|ab|a partir de|a partire da|des|vanaf|desde|da)\s*:?\s*$/;
+
+/** A bid that is only the first, while others may have been made. */
+const STARTING =
+  /\b(?:start(?:ing)?|opening|minimum|startgebot|startpreis|mindestgebot|mise a prix|prix de depart|openingsbod|base d'asta|prezzo base|precio de salida|utropspris|utgangspris|wywolawcz\w*|vyvolavaci|inicial)\b/;
+export const isStartingBid = (folded: string): boolean => STARTING.test(folded);
 
 /** How the words of a label or of the text before an amount say that a price is meant, or null. */
 export function howIn(folded: string): PriceHow | null {

@@ -8,6 +8,8 @@ import { AWAY } from './zones';
 const LEVELS_MOST = 10;
 const LINES_OF_A_CARD = 30;
 const AMOUNTS_OF_A_CARD = 3;
+/** Characters. */
+const CARD_MOST = 700;
 /** Shorter window titles are words that stand anywhere. */
 const TITLE_LEAST = 8;
 
@@ -45,6 +47,12 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
     }
   }
 
+  /** Boxes with any picture: three alike of them, each with an amount, are cards without a link too. */
+  const illustrated = new Set<number>(pictured);
+  for (const { box } of reading.pictures) {
+    for (let at = box, step = 0; step < LEVELS_MOST && at >= 0; step++, at = boxes[at]!.parent) illustrated.add(at);
+  }
+
   const found: Reading['cards'] = { lines: new Set(), boxes: new Set(), count: 0 };
   /** Lines that are a card each, and the first lines of the cards in boxes. */
   const starts = new Set<number>();
@@ -57,17 +65,19 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
     let amounts = 0;
     for (let index = box.from; index < box.to; index++) if (amountsIn(lines[index]!.text).length > 0) amounts++;
     if (amounts > AMOUNTS_OF_A_CARD) return false;
-    for (let index = box.from; index < box.to; index++) {
-      const line = lines[index]!;
-      if (hasNamedLink(line)) return true;
-    }
-    return pictured.has(child) && box.to - box.from >= 2;
+    let words = 0;
+    for (let index = box.from; index < box.to; index++) words += lines[index]!.text.length;
+    // A post of a board, or an article, is no card.
+    if (words > CARD_MOST) return false;
+    return lines.slice(box.from, box.to).some(hasNamedLink) || (illustrated.has(child) && box.to - box.from >= 2);
   };
+  const leads = (child: number) =>
+    pictured.has(child) || lines.slice(boxes[child]!.from, boxes[child]!.to).some(hasNamedLink);
 
   const isLinked = (child: number): boolean => {
     const box = boxes[child]!;
     if (sizeOf(box) === 0 || sizeOf(box) > LINES_OF_A_CARD) return false;
-    return pictured.has(child) || lines.slice(box.from, box.to).some(hasNamedLink);
+    return illustrated.has(child) || lines.slice(box.from, box.to).some(hasNamedLink);
   };
   const childrenOf: number[][] = boxes.map(() => []);
   for (const [index, { parent }] of boxes.entries()) if (parent >= 0) childrenOf[parent]!.push(index);
@@ -87,7 +97,7 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
       else byTag.set(tag, [child]);
     }
     for (const same of byTag.values()) {
-      if (same.length < 2) continue;
+      if (same.length < 2 || (same.length < 3 && !same.every(leads))) continue;
       // What is sold already, or has its price on request, is a card like its neighbours.
       const { parent, tag, hint } = boxes[same[0]!]!;
       const alike = childrenOf[parent]!.filter(

@@ -15,6 +15,9 @@ const CONTACT =
 /** How a list counts and sorts what it shows. */
 const OF_A_LIST =
   /^(?:(?:\d+\s?[-–]\s?\d+ (?:of|von|sur|van|di|de|av|z) )?[\d.,]+ (?:results?|adverts?|ads|listings|items|things|anzeigen|treffer|ergebnisse|annonces|resultats|advertenties|resultaten|annunci|risultati|anuncios|resultados|annonser|annoncer|traffar|ogloszen\w*|wynik\w*|inzerat\w*|ilmoitus\w*)\b.*|sort(?:ed)? by.*|sortieren.*|trier par.*|sorteer.*|ordina per.*|ordenar.*|sortera.*|sortuj.*)$/;
+/** A title that says that there is no advert any more, or no page. The same languages. */
+const GONE =
+  /\b(?:no longer (?:available|exists?|for sale|online)|not (?:available|found)|(?:has|have) (?:expired|ended|been (?:removed|deleted))|does not exist|page not found|404|nicht mehr|nicht gefunden|abgelaufen|wurde geloscht|n'existe (?:plus|pas)|n'est plus|introuvable|a ete supprimee|niet (?:meer|gevonden)|bestaat niet|verlopen|non (?:e )?(?:piu|esiste|disponibile|trovat\w)|scadut\w|ya no|no (?:existe|disponible|encontrad\w)|caducad\w|finns inte|har tagits bort|findes ikke|finnes ikke|nie istnieje|nieaktualn\w*|zakonczon\w*|neexistuje|nenalezen\w*|ja nao|nao (?:existe|encontrad\w)|ei (?:enaa|loydy))\b/;
 const TEXT_MOST = 600;
 
 /** What a page has of an advert besides a price. */
@@ -28,6 +31,8 @@ export interface Marks {
   place: boolean;
   /** The page counts or sorts what it shows. */
   list: boolean;
+  /** The title says that the advert is no more. */
+  gone: boolean;
 }
 
 export function marksOf(reading: Reading, rows: Row[], title: string, blocks: Block[]): Marks {
@@ -46,6 +51,7 @@ export function marksOf(reading: Reading, rows: Row[], title: string, blocks: Bl
     contact: short.some((text) => CONTACT.test(text)),
     selling: blocks.length > 0 && said.some((text) => SELLING.test(fold(text.slice(0, TEXT_MOST)).text)),
     place: rows.some(({ label }) => rowLabel(label) === 'place'),
+    gone: GONE.test(fold(title.slice(0, TEXT_MOST)).text),
     list: short.some((text) => OF_A_LIST.test(text)),
   };
 }

@@ -1,6 +1,6 @@
 import { fold } from '../../text/fold';
 import { LINK, type Line, type PriceHow, STRUCK } from '../types';
-import { type Amount, amountsIn, howIn, isOtherMoney } from './amounts';
+import { type Amount, amountsIn, howIn, isOtherMoney, isStartingBid } from './amounts';
 import { OTHER_NAMES, PRICE_NAMES } from './price-names';
 import { isOnly, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
@@ -12,12 +12,16 @@ export interface PagePrice {
   line: number;
   weight: number;
   how: PriceHow | null;
+  /** It is what bidding starts at. */
+  starting: boolean;
 }
 
 /** Longer lines are sentences: an amount in them is told, seldom asked. */
 const SHORT_LINE = 60;
 const SENTENCE_MOST = 600;
 const LINES_NEAR_TITLE = 12;
+/** From this weight on an amount stands plainly as a price. */
+const PLAIN = 0.6;
 /** Where the price stands, but no amount: "Free", "Offers". */
 const WORDS_MOST = 40;
 /** In a sentence: words by which a seller asks. English; German; French. From memory. */
@@ -47,18 +51,31 @@ export function pricesOf(reading: Reading): PagePrice[] {
     if (amount && !asked && isSentence(line.text) && !PRICE_NAMES.test(hints)) continue;
 
     const before = amount ? fold(line.text.slice(0, amount.start)).text : '';
-    const how = amount?.how ?? (isLabelled ? howIn(fold(label).text) : null) ?? howIn(before.slice(-30));
+    const said = `${fold(label).text} ${before.slice(-30)}`;
+    const how = amount?.how ?? howIn(fold(label).text) ?? howIn(before.slice(-30)) ?? bidsAfter(reading, index);
     const text = asked
       ? line.text.slice(asked.start, asked.end)
       : written(line, amount, all, reading.level[line.box]! > 0);
     found.push({
       text,
       line: index,
-      weight: weightOf(reading, index, { amount, isLabelled, hints, before, how, isAsked: asked !== null }),
+      weight: weightOf(reading, index, {
+        amount,
+        isLabelled,
+        hints,
+        before,
+        how,
+        isAsked: asked !== null,
+        isStarting: isStartingBid(said),
+      }),
       how,
+      starting: isStartingBid(said),
     });
     if (found.length >= 200) break;
   }
+  // Where others bid, a price for which it could be had at once is not the one that it stands at.
+  if (found.some(({ how, starting, weight }) => how === 'bid' && !starting && weight >= PLAIN))
+    for (const one of found) if (one.how !== 'bid') one.weight *= 0.6;
   // The earlier of two equals: an asking price comes before what else is told.
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 20);
 }
@@ -77,6 +94,7 @@ function weightOf(
     before: string;
     how: PriceHow | null;
     isAsked: boolean;
+    isStarting: boolean;
   },
 ): number {
   const line = lines[index]!;
@@ -85,12 +103,14 @@ function weightOf(
   if (its.isLabelled || rowLabel(its.before.trim()) === 'price' || PRICE_NAMES.test(its.before.slice(-30)))
     weight += 0.3;
   if (PRICE_NAMES.test(its.hints)) weight += 0.25;
-  const distance = titleLine < 0 ? index : index - titleLine;
-  if (distance >= 0 && distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
+  const distance = titleLine < 0 ? index : Math.abs(index - titleLine);
+  if (distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
   if (its.amount && its.amount.end - its.amount.start >= line.text.length * 0.5) weight += 0.1;
   if (zones[index] !== MAIN) weight -= 0.05;
   if (isOnly(line, LINK)) weight -= 0.15;
-  if (its.how === 'bid') weight -= 0.05;
+  // What is bid, or was paid, is said of this one thing; its first bid only until there is another.
+  if (its.how === 'bid') weight += its.isStarting ? -0.1 : 0.1;
+  if (its.how === 'sold') weight += 0.3;
   return Math.max(0.05, Math.min(0.95, weight));
 }
 
@@ -102,7 +122,17 @@ function isSentence(text: string): boolean {
 function askedIn(text: string, all: Amount[]): Amount | null {
   const isAsked = (one: Amount) =>
     !one.other && ASKING.test(fold(text.slice(Math.max(0, one.start - 40), one.start)).text);
-  return all.find(isAsked) ?? null;
+  return (
+    all.find(isAsked) ?? all.find((one) => !one.other && /(?:^|[.!?;]\s*)$/.test(text.slice(0, one.start))) ?? null
+  );
+}
+
+/** How often was bid, right after an amount. The languages of the labels. */
+const BIDS = /^\(?\d+ (?:bids?|gebote?|encheres?|offres|biedingen|offerte|pujas|bud|ofert\w*|prihoz\w*|lances)\b/;
+
+function bidsAfter({ lines }: Reading, index: number): PriceHow | null {
+  const next = lines.slice(index + 1, index + 3).some(({ text }) => text.length < 40 && BIDS.test(fold(text).text));
+  return next ? 'bid' : null;
 }
 
 /** A bare number under a price label; or words ("Free") under one, or where a class says price. */

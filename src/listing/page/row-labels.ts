@@ -10,21 +10,21 @@ export const rowLabel = labelReader({
     'preis|verkaufspreis|festpreis|kaufpreis|sofortkauf|sofort-kaufen|vb|vhb|aktuelles gebot|hochstgebot|startpreis|startgebot|gebot|preis ab|verkauft fur|preisvorstellung|zuschlag|' +
     'prix|prix demande|prix de vente|achat immediat|enchere actuelle|mise a prix|prix de depart|vendu|' +
     'prijs|vraagprijs|huidig bod|prezzo|prezzo richiesto|offerta attuale|precio|precio de venta|puja actual|' +
-    'asking price (ono)|sale price|offers over|pris|begart pris|utgangspris|ledande bud|hogsta bud|slutpris|mindstepris|hojeste bud|prisantydning|hoyeste bud|cena|kup teraz|aktualna cena|cena wywolawcza|vyvolavaci cena|aktualni cena|kup ihned|preco|valor|lance atual|hinta|hintapyynto|korkein tarjous|ar|vetelar|iranyar|pret',
+    'asking price (ono)|sale price|offers over|pris|begart pris|utgangspris|ledande bud|hogsta bud|slutpris|mindstepris|hojeste bud|prisantydning|hoyeste bud|cena|kup teraz|aktualna cena|cena wywolawcza|vyvolavaci cena|aktualni cena|kup ihned|preco|valor|lance atual|hinta|hintapyynto|korkein tarjous|vetelar|iranyar|pret',
   postage:
     "postage*|shipping*|delivery*|p&p|carriage|handling*|collection fee|buyer's premium|buyer fee|fee|fees|deposit|" +
     'versand|versandkosten|porto|lieferung|kaution|gebuhr*|aufgeld|livraison*|frais*|port|caution|verzendkosten*|spedizione|spese*|envio|gastos*|' +
     'frakt*|fragt*|wysylka*|dostawa*|przesylka*|koszt*|doprava*|postovne*|frete*|portes*|postikulut*|toimitus*|szallitas*|verzending*|protezione acquisti|totale|total|gesamt|totaal|summa',
   condition:
     "condition|cond|item condition|state of repair|zustand|artikelzustand|etat|etat de l'article|conditie|staat|condizione|condizioni|stato|stato dell'oggetto|estado|estado del producto|estado del articulo|condicion|" +
-    'condition of item|state|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|estado de conservacao|kunto|allapot|stare',
+    'condition of item|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|estado de conservacao|kunto|allapot|stare',
   serial:
     'serial|serial number|serial no|serial no.|serial #|serial nr|s/n|sn|number on the bed|seriennummer|serien-nr.|serien-nr|seriennr.|seriennr|fabriknummer|fabrik-nr.|maschinennummer|maschinen-nr.|gehausenummer|' +
     'numero de serie|n° de serie|no de serie|n de serie|nº de serie|serienummer|serie nummer|numero di serie|matricola|numero di matricola|numero de fabricacion|' +
     'tillverkningsnummer|serienr|serienr.|numer seryjny|nr seryjny|numer fabryczny|vyrobni cislo|seriove cislo|n. de serie|sarjanumero|valmistusnumero|sorozatszam|gyari szam',
   place:
     'location|where|item location|located in|place|town|area|pick-up location|collection from|collection|pickup|pick up|ort|wo|standort|artikelstandort|plz / ort|abholort|region|lieu|ou|localisation|ville|situe a|a retirer a|plaats|locatie|ophalen in|luogo|localita|citta|comune|provincia|lugar|localidad|ubicacion|poblacion|' +
-    'situated in|can be seen in|city|plats|ort|stad|kommun|finns i|hamtas i|sted|beliggenhed|beliggenhet|poststed|by|lokalizacja|miejscowosc|miasto|lokalita|misto|mesto|obec|localizacao|cidade|local|paikkakunta|sijainti|kunta|helyszin|telepules|varos|localitate|oras|localite|citta / zona|zona|woonplaats|wohnort|abholung in|plz|comune di',
+    'situated in|can be seen in|city|plats|ort|stad|kommun|finns i|hamtas i|sted|beliggenhed|beliggenhet|poststed|lokalizacja|miejscowosc|miasto|lokalita|misto|mesto|obec|localizacao|cidade|local|paikkakunta|sijainti|kunta|helyszin|telepules|varos|localitate|oras|localite|citta / zona|zona|woonplaats|wohnort|abholung in|plz|comune di',
   listedDate:
     'listed|listed on|date listed|posted|posted on|date posted|published|published on|ad placed|added|added on|date|listing date|online since|' +
     'eingestellt|eingestellt am|erstellt|erstellt am|veroffentlicht|veroffentlicht am|inseriert am|anzeige vom|datum|online seit|' +

@@ -59,12 +59,12 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     if (isHeading && heading[line.box] === last) {
       // A heading of several lines is one title.
       const previous = found.at(-1);
-      if (previous && previous.line >= index - 8) previous.text += ` ${line.text}`;
+      if (previous && previous.line >= index - 8 && !isBadge(line.text)) previous.text += ` ${line.text}`;
       continue;
     }
     last = isHeading ? heading[line.box]! : -1;
     const text = withoutState(withoutPrice(line));
-    if (text.length < 3 || headingLabel(text) || rowLabel(text)) {
+    if (text.length < 3 || isBadge(text) || headingLabel(text) || rowLabel(text)) {
       last = -1;
       continue;
     }
@@ -85,7 +85,15 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
 const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
 /** What sites set before a title: the state of the sale, the name of a list. Common usage, from memory. */
 const STATE =
-  /^(?:(?:sold|reserved|on hold|pending|ended|deleted|verkauft|reserviert|geloscht|gelöscht|beendet|vendue?|reservee?|réservée?|verkocht|gereserveerd|venduto|riservato|vendido|reservado|såld|reserverad|solgt|reservert|sprzedane|zarezerwowane|prodáno|rezervováno)\s*[•·|:!–—-]\s*|\[[^\]]{2,30}\]\s+)+/iu;
+  /^(?:(?:sold|reserved|on hold|pending|ended|deleted|verkauft|reserviert|geloscht|gelöscht|beendet|vendue?|reservee?|réservée?|verkocht|gereserveerd|venduto|riservato|vendido|reservado|såld|reserverad|solgt|reservert|sprzedane|zarezerwowane|prodáno|rezervováno)\s*[•·|:!–—-]\s*|\[\p{L}{5,30}\]\s+)+/iu;
+
+/** A price or the state of a sale that a page sets into its heading, on a line of its own. */
+function isBadge(text: string): boolean {
+  const [amount] = amountsIn(text);
+  return (
+    (amount !== undefined && amount.end - amount.start >= text.length * 0.5) || `${text} · x`.replace(STATE, '') === 'x'
+  );
+}
 
 /** A title without the state of its sale before it. */
 export const withoutState = (text: string): string => {
@@ -148,6 +156,8 @@ function lastCrumbs({ lines, cards }: Reading): Heading[] {
   return found;
 }
 
+/** How a heading begins that offers something. English; German; French; Dutch; Italian; Spanish. */
+const SELLS = /^(?:for sale|wanted|zu verkaufen|verkaufe|suche|a vendre|vends|te koop|vendo|vendesi|se vende)\b/;
 /** Lines looked through for a title where the page has no heading. */
 const FIRST_LINES = 30;
 
@@ -160,8 +170,11 @@ function firstLines({ lines, zones, cards }: Reading): Heading[] {
     const links = runsOf(line).filter(({ flags }) => flags & LINK).length;
     if (links > 1 || line.text.length > TITLE_MOST || line.text.length < 10 || wordsOf(line.text).length < 3) continue;
     const isBold = isOnly(line, BOLD);
-    if (isBold || found.length === 0) found.push({ text: line.text, line: index, weight: isBold ? 0.5 : 0.35 });
-    if (isBold) break;
+    const sells = SELLS.test(fold(line.text).text);
+    const isFirst = !found.some(({ weight }) => weight >= 0.5);
+    if (found.length === 0 || (isBold && (isFirst || sells)))
+      found.push({ text: line.text, line: index, weight: isBold ? (sells ? 0.7 : 0.5) : 0.35 });
+    if (sells && isBold) break;
   }
   return found;
 }

@@ -1,7 +1,7 @@
 import { fold } from '../../text/fold';
 import { isOnly } from '../page/reading';
 import { sharedWords } from '../page/title';
-import { LINK, type Line } from '../types';
+import { LINK, type PageText } from '../types';
 
 /** Titles longer than this are none that anything could be told from. */
 const TITLE_MOST = 2000;
@@ -41,16 +41,19 @@ const TITLE_WORDS = 3;
 /**
  * The greatest part of a window's title that the page shows on a line of its own: "Hand crank - Fettle" over a line
  * "Hand crank", where nothing says that "Fettle" is the site. A line that is all link may be one of a way through the
- * site; one or two words are a title only where they are half of it. Where the page shows none, the part of most words,
+ * site, unless it is a heading; one or two words are a title only where they are half of it. Where the page shows none, the part of most words,
  * if it has clearly the most.
  */
-export function asShown(title: string, lines: readonly Line[]): string {
+export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' | 'boxes'>): string {
   const parts = title.length > TITLE_MOST ? [] : title.split(PARTING);
   if (parts.length < 3 || parts.length > PARTS_MOST) return title;
   const shown = new Set(
     lines
       .slice(0, OPENING)
-      .filter((line) => line.text.length <= title.length && !isOnly(line, LINK))
+      .filter(
+        (line) =>
+          line.text.length <= title.length && (!isOnly(line, LINK) || /^h[1-4]$/.test(boxes[line.box]?.tag ?? '')),
+      )
       .map((line) => fold(line.text).text),
   );
   let longest = '';
@@ -59,9 +62,11 @@ export function asShown(title: string, lines: readonly Line[]): string {
       const part = parts.slice(from, to).join('').trim();
       if (part.length > longest.length && shown.has(fold(part).text)) longest = part;
     }
-  if (longest !== '' && (wordsIn(longest) >= TITLE_WORDS || sharedWords(title, longest) >= 0.5)) return longest;
   const single = parts.filter((_, index) => index % 2 === 0).map((part) => part.trim());
   const [most, next] = single.map(wordsIn).sort((a, b) => b - a) as [number, number];
+  // The site's name is shown too: a title is no shorter than what else the window says.
+  if (longest !== '' && (wordsIn(longest) >= Math.max(TITLE_WORDS, most) || sharedWords(title, longest) >= 0.5))
+    return longest;
   return most > TITLE_WORDS && most > next ? single.find((part) => wordsIn(part) === most)! : title;
 }
 

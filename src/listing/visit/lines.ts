@@ -60,6 +60,8 @@ function lineOf(sight: Sight, parts: Part[], box: number): Line {
       text += '.';
     // "$200" and "2 bids" in elements side by side are two things.
     else if (/^\d+\s*\p{L}/u.test(piece) && /\d$/.test(text)) text += ' ';
+    // A code or word of a currency behind its amount.
+    else if (/^(?:[A-Z]{3}(?![a-z])|kr|z\u0142|K\u010d|Ft)/.test(piece) && /\d$/.test(text)) text += ' ';
     // So are a label and its value, which the style sheet sets apart: <span>Material</span><span>Iron</span>.
     else if (/\p{Ll}$/u.test(text) && /^\p{Lu}\p{Ll}/u.test(piece)) text += ' ';
     let own = flags & (STRUCK | LINK | CONTROL | BOLD);

@@ -125,6 +125,8 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
   /** An element in the line has just ended, and another begins with nothing between. */
   let hasEnded = false;
   let isBeside = false;
+  /** An item of a row or grid begins. */
+  let isItem = false;
 
   const endLine = () => {
     parts = [];
@@ -134,9 +136,12 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       if (flags & FOR_SCREENS && /\S/.test(raw) && raw.length < 60) icon = labelled(raw.trim().replace(/:$/, ''));
       return;
     }
-    if (isBeside && parts.length > 0 && /\S/.test(raw) && !(flags & RAISED) && !isOneText(parts.at(-1)!.raw, raw))
-      endLine();
-    isBeside = false;
+    if (/\S/.test(raw)) {
+      const last = parts.findLast((part) => /\S/.test(part.raw))?.raw ?? '';
+      if ((isBeside || isItem) && last !== '' && !(flags & RAISED) && !isOneText(last, raw, isItem)) endLine();
+      isBeside = false;
+      isItem = false;
+    }
     for (const [index, piece] of (flags & KEEPS_BREAKS ? raw.split('\n') : [raw]).entries()) {
       if (index > 0) endLine();
       // White space belongs to a line only behind a word.
@@ -159,6 +164,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
     let hint = '';
     let level = 0;
     let isPictured = false;
+    let holdsItems = false;
     const get = (name: string) => sight.attribute(element, name);
 
     if (tag === 'script') {
@@ -177,7 +183,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
         if (SET_HIGH.test(style)) flags |= RAISED;
         if (PRE_STYLE.test(style)) flags |= KEEPS_BREAKS;
         if (BLOCK_STYLE.test(style)) block = true;
-        if (ITEMS_STYLE.test(style)) flags |= HOLDS_ITEMS;
+        if (ITEMS_STYLE.test(style)) holdsItems = true;
         if (style.includes('url(') && (DRAWN.test(style) || PICTURED.test(`${get('class')} ${get('id')}`)))
           isPictured = true;
       }
@@ -186,7 +192,7 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       const role = get('role');
       if (UNSEEN_CLASS.test(named)) flags |= HIDDEN | FOR_SCREENS;
       if (RAISED_CLASS.test(named)) flags |= RAISED;
-      if (ITEMS_CLASS.test(named)) flags |= HOLDS_ITEMS;
+      if (ITEMS_CLASS.test(named)) holdsItems = true;
       if (role === 'button') {
         flags |= CONTROL;
         block = true;
@@ -195,9 +201,8 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
       if (block) hint = namesOf(sight, element);
       if (get('aria-hidden') === 'true' && WAITING.test(`${tag} ${hint}`)) flags |= HIDDEN;
     }
-    const isItem = around !== undefined && (around.flags & HOLDS_ITEMS) !== 0;
-    flags &= ~HOLDS_ITEMS;
-    if (isItem) block ||= !NOT_ITEMS.has(tag);
+    if (around && around.flags & HOLDS_ITEMS && !block && !NOT_ITEMS.has(tag)) isItem = true;
+    flags = (flags & ~HOLDS_ITEMS) | (holdsItems ? HOLDS_ITEMS : 0);
     isBeside ||= hasEnded && !block && INLINE.has(tag);
     hasEnded = false;
     if (tag === 'dialog' && get('open') === null) flags |= HIDDEN;
@@ -292,9 +297,10 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
 }
 
 /** An amount in pieces (a sign, the whole, the cents), and marks between two texts. */
-function isOneText(before: string, after: string): boolean {
-  const [last, next] = [before.trimEnd(), after.trimStart()];
-  if (before !== last || after !== next) return true;
+function isOneText(before: string, after: string, isItem: boolean): boolean {
+  const [last, next] = [before.trim(), after.trim()];
+  // White space between the two is all that a line needs, but not a row of items.
+  if (!isItem && (!before.endsWith(last) || !after.startsWith(next))) return true;
   if (/^[^\p{L}\p{N}\p{Sc}]+$/u.test(next) || /[^\p{L}\p{N}\p{Sc}.,!?)%\]"']$/u.test(last)) return true;
   if (/\d[.,]?$/.test(last)) return /^(?:[.,:]|\d\d$|\p{Sc}|[A-Z]{3}(?![a-z])|kr|z\u0142|K\u010d|Ft|k$)/u.test(next);
   return /(?:\p{Sc}|(?<![A-Z])[A-Z]{3}|kr\.?|Fr\.?)$/u.test(last) && /^\d/.test(next);

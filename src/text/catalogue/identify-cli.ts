@@ -14,7 +14,8 @@ export const identifyCliTexts = {
   where: 'where',
   see: 'look for',
   answers: 'answers',
-  enough: 'Nothing that can be looked at would change this.',
+  enough: 'No further look would change this.',
+  restsOn: 'By its number alone: if that is read rightly, and the plate is the machine’s own.',
   serial: 'Serial',
   run: (first: string, last: string, models: string, year: string | null) =>
     `${first} to ${last}: ${models}${year === null ? '' : `, ${year}`}`,

@@ -17,6 +17,17 @@ export const likelyTexts = {
     even: 'This is about as likely as not.',
     open: '',
   },
+  /** The same where it hangs on the number alone. */
+  sureByNumber: {
+    'virtually-certain':
+      'By its number this is virtually certain, if the number is read rightly and the plate is its own. A photo of the number settles that.',
+    'very-likely':
+      'By its number this is very likely, if the number is read rightly and the plate is its own. A photo of the number settles that.',
+    likely:
+      'By its number this is likely, if the number is read rightly and the plate is its own. A photo of the number settles that.',
+    even: '',
+    open: '',
+  },
   open: 'It can’t be told yet.',
   openBetween: 'It may be:',
   openMore: (n: number) => `${sentenceCase(counted(n, 'other is', 'others are'))} possible too.`,
@@ -35,7 +46,6 @@ export const likelyTexts = {
   besideExplain: 'What differs stands first.',
   besideThis: 'this one',
   besideNext: 'the next best',
-  property: 'What',
   notKnown: 'not said',
   same: 'the same in both',
 

@@ -186,7 +186,6 @@ export const panelTexts = {
     /** On the drawn scale. */
     scaleLabel: (asked: string, low: string, mid: string, high: string) =>
       `Scale of prices: usual from ${low} to ${high}, middle ${mid}, this advert ${asked}.`,
-    thisOne: 'this advert',
     numbers: {
       middle: 'Middle of the known prices',
       ratio: 'This price divided by the middle',

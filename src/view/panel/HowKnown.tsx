@@ -1,4 +1,4 @@
-import type { Finding } from '../../audit/types';
+import type { Finding, Known } from '../../audit/types';
 import type { Words } from '../../session/words';
 import { panelTexts as texts } from '../../text/catalogue/panel';
 import { shown } from '../shown';
@@ -17,14 +17,29 @@ export function HowKnown({ finding, words }: { finding: Finding; words: Words })
           <dd key={`${field}${start}`}>{texts.howPlaceOf(texts.fields[field], start, end)}</dd>
         ))}
         {known.length > 0 && <dt>{texts.howEntry}</dt>}
-        {known.map(({ pack, entry }) => (
-          <dd key={`${pack}/${entry}`}>
-            {packName(pack, words)} <code>{entry.startsWith(`${pack}/`) ? entry : `${pack}/${entry}`}</code>
+        {byPack(known).map(({ pack, entries }) => (
+          <dd key={pack}>
+            {packName(pack, words)}
+            {entries.map((entry) => (
+              <code key={entry} class="entry">
+                {entry}
+              </code>
+            ))}
           </dd>
         ))}
       </dl>
     </Disclosure>
   );
+}
+
+/** Each pack once, with its entries by their whole names. */
+function byPack(known: readonly Known[]): { pack: string; entries: string[] }[] {
+  const packs = new Map<string, Set<string>>();
+  for (const { pack, entry } of known) {
+    const name = entry.startsWith(`${pack}/`) ? entry : `${pack}/${entry}`;
+    packs.set(pack, (packs.get(pack) ?? new Set()).add(name));
+  }
+  return [...packs].map(([pack, entries]) => ({ pack, entries: [...entries] }));
 }
 
 /** A pack by its title and edition, and whether it is invented. */

@@ -1,4 +1,4 @@
-import type { Likely } from '../../audit/types';
+import type { Follows, Likely } from '../../audit/types';
 import { likelyTexts as texts } from '../../text/catalogue/likely';
 import { shown } from '../shown';
 import { Disclosure } from './Disclosure';
@@ -39,9 +39,9 @@ export function HowLikely({ likely }: { likely: readonly Likely[] }) {
         <>
           <h3 class="likely-head">{texts.sources}</h3>
           <dl class="numbers wide">
-            {follows.map(({ attribute, name, source }) => (
-              <div key={attribute}>
-                <dt>{shown(name, 80)}</dt>
+            {bySource(follows).map(({ source, names }) => (
+              <div key={source}>
+                <dt>{shown(names.join(', '))}</dt>
                 <dd>{source === null ? texts.noSource : <cite dir="auto">{shown(source)}</cite>}</dd>
               </div>
             ))}
@@ -50,4 +50,11 @@ export function HowLikely({ likely }: { likely: readonly Likely[] }) {
       )}
     </Disclosure>
   );
+}
+
+/** Each source once, with all that is known from it. */
+function bySource(follows: readonly Follows[]): { source: string | null; names: string[] }[] {
+  const sources = new Map<string | null, string[]>();
+  for (const { source, name } of follows) sources.set(source, [...(sources.get(source) ?? []), name]);
+  return [...sources].map(([source, names]) => ({ source, names }));
 }

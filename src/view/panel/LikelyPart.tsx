@@ -1,6 +1,6 @@
 import type { Audit, Follows, Ground, Likely } from '../../audit/types';
 import type { KindNote } from '../../session/kind-note';
-import { surenessOf } from '../../session/sureness';
+import { surenessOf, sureWords } from '../../session/sureness';
 import type { Words } from '../../session/words';
 import { likelyTexts as texts } from '../../text/catalogue/likely';
 import { commonFollows, nextBest } from '../likely';
@@ -61,12 +61,12 @@ export function LikelyPart({ audit, words, kind, folded }: Props) {
 }
 
 function Named({ first, words }: { first: Likely; words: Words }) {
-  const { label, kind, probability } = first;
+  const { label, kind } = first;
   return (
     <>
       <p class="likely-name">{kind === 'none' ? texts.none : <Explained text={label} words={words} />}</p>
       <p>
-        {kind !== 'none' && texts.sure[surenessOf(probability)]} <span class="soft">{texts.kinds[kind]}</span>
+        {kind !== 'none' && sureWords(first)} <span class="soft">{texts.kinds[kind]}</span>
       </p>
     </>
   );

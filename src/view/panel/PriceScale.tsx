@@ -36,7 +36,7 @@ export function PriceScale({ band, asked }: Props) {
           <line class="scale-asked" x1={`${scale.asked}%`} x2={`${scale.asked}%`} y1="34" y2="66" />
           <circle class="scale-dot" cx={`${scale.asked}%`} cy="34" r="5" />
           <text class="scale-text scale-this" x={`${scale.asked}%`} y="20" text-anchor={anchorAt(scale.asked)}>
-            {`${asked.text}, ${texts.thisOne}`}
+            {asked.text}
           </text>
         </>
       )}

@@ -14,17 +14,21 @@ export function SideBySide({ left, right }: { left: Likely; right: Likely }) {
         <caption class="soft">{texts.besideExplain}</caption>
         <thead>
           <tr>
-            {[texts.property, texts.besideThis, texts.besideNext].map((name) => (
+            {[texts.besideThis, texts.besideNext].map((name) => (
               <th key={name} scope="col">
                 {name}
               </th>
             ))}
           </tr>
         </thead>
-        <tbody>
-          {rows.map(({ attribute, name, left: a, right: b, differs }) => (
-            <tr key={attribute} data-differs={String(differs)}>
-              <th scope="row">{shown(name, 80)}</th>
+        {rows.map(({ attribute, name, left: a, right: b, differs }) => (
+          <tbody key={attribute} data-differs={String(differs)}>
+            <tr>
+              <th scope="rowgroup" colSpan={2}>
+                {shown(name, 80)}
+              </th>
+            </tr>
+            <tr>
               {differs ? (
                 <>
                   <td>{a ? followsText(a) : <span class="soft">{texts.notKnown}</span>}</td>
@@ -36,8 +40,8 @@ export function SideBySide({ left, right }: { left: Likely; right: Likely }) {
                 </td>
               )}
             </tr>
-          ))}
-        </tbody>
+          </tbody>
+        ))}
       </table>
     </Disclosure>
   );

@@ -25,18 +25,19 @@ const bare = (text: string): string =>
       .replace(/\p{M}/gu, '')
       .toLowerCase()
       .match(/[\p{L}\p{N}]+/gu) ?? []
-  ).join(' ');
+  ).join('');
 
 /** Without the fields that the visible text no longer tells. */
 function stillTold(expected: ExpectedListing, document: Document): ExpectedListing {
   const clone = document.body?.cloneNode(true) as HTMLElement | undefined;
   for (const silent of clone?.querySelectorAll('script, style, template, noscript') ?? []) silent.remove();
   const raw = clone?.textContent ?? '';
-  const seen = ` ${bare(raw)} `;
+  // Without white space: elements side by side have none between them.
+  const seen = bare(raw);
   const digits = raw.replace(/[^\d]/g, '');
   const told: ExpectedListing = { ...expected };
   for (const field of ['title', 'condition', 'place'] as const)
-    if (told[field] && !seen.includes(` ${bare(told[field])} `)) delete told[field];
+    if (told[field] && !seen.includes(bare(told[field]))) delete told[field];
   if (told.description && !seen.includes(bare(told.description).slice(0, 60))) delete told.description;
   if (told.price && !digits.includes(told.price.amount.replace(/\.00$/, '').replace('.', ''))) delete told.price;
   return told;

@@ -73,8 +73,9 @@ describe('an audit as text', () => {
   });
 
   it('tells what it most likely is, and what would settle it', () => {
-    const one = { model: 'p/m', label: 'Model M', kind: 'model', probability: 0.8, for: [], against: [], follows: [] };
-    const shown = text({ likely: [one as Audit['likely'][number]] });
+    const lists = { for: [], against: [], follows: [] };
+    const one = { model: 'p/m', label: 'Model M', kind: 'model' as const, probability: 0.8, restsOn: null, ...lists };
+    const shown = text({ likely: [one] });
     expect(shown).toMatch(/^Most likely\n-+\n 80 % {2}Model M$/m);
     expect(shown).toMatch(/^What would settle it$/m);
     expect(text()).not.toContain('Most likely');

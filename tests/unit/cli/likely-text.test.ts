@@ -37,7 +37,7 @@ describe('what it most likely is, for a terminal', () => {
     expect(settleText(audit(), 80, true).join('\n')).not.toContain('photo');
   });
   it('says so where nothing is left to look at, and nothing where nothing is known', () => {
-    expect(settleText(audit({ nextEvidence: [] }), 80).at(-1)).toMatch(/Nothing that can be looked at/);
+    expect(settleText(audit({ nextEvidence: [] }), 80).at(-1)).toMatch(/No further look would change this/);
     expect(settleText(audit({ likely: [] }), 80)).toEqual([]);
     expect(likelyText(audit({ likely: [] }), 80)).toEqual([]);
   });

@@ -9,7 +9,7 @@ const asked = (
 ) => {
   const knowledge = knowledgeOf(small);
   const reading = readingWith(knowledge, claims, called);
-  return nextEvidence(identify({ reading, serial: null, answers }, knowledge), answers, 5, atHand);
+  return nextEvidence(identify({ reading, serial: null, answers }, knowledge), answers, 5, { atHand });
 };
 const ids = (list: ReturnType<typeof asked>) => list.map(({ leaves }) => leaves.attribute.id);
 const twins = (number: number): Small => ({
@@ -62,7 +62,7 @@ describe('what to find out next', () => {
       attribute.def = { ...attribute.def, effort: effort[attribute.id as keyof typeof effort] };
     const identified = identify({ reading: readingWith(knowledge, []), serial: null, answers: {} }, knowledge);
     expect(ids(nextEvidence(identified, {}, 5))).toEqual(['read', 'visit']);
-    expect(ids(nextEvidence(identified, {}, 5, true))).toEqual(['visit', 'read']);
+    expect(ids(nextEvidence(identified, {}, 5, { atHand: true }))).toEqual(['visit', 'read']);
   });
   it('at most so many', () => {
     const names = Array.from({ length: 9 }, (_, i) => `f-${i}`);

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { wholeMoney } from '../../../src/view/money';
 import { scaleOf } from '../../../src/view/price-scale';
-import { langOf, shown } from '../../../src/view/shown';
 
 describe('the scale of prices', () => {
   const band = { low: 100, mid: 200, high: 400 };
@@ -38,20 +37,5 @@ describe('the scale of prices', () => {
 describe('money', () => {
   it('of a band is not told to the cent', () => {
     expect([94.7, 152.2, 1337].map((amount) => wholeMoney(amount, 'EUR'))).toEqual(['€95', '€152', '€1,337']);
-  });
-});
-
-describe('text from pages', () => {
-  it('is never cut between the halves of a character', () => {
-    const text = '🧵'.repeat(20);
-    expect(shown(text, 5)).toMatch(/^🧵🧵…/u);
-  });
-
-  it.each(['en', 'de-AT', 'zh-Hant-TW'])('may name its language %s', (tag) => {
-    expect(langOf(tag)).toBe(tag);
-  });
-
-  it.each(['', 'e', '"><script>', 'en"', 'x'.repeat(50), null])('may not name as a language: %s', (tag) => {
-    expect(langOf(tag)).toBeUndefined();
   });
 });

@@ -192,7 +192,7 @@ export function sampleLikely(change: Partial<Likely> = {}): Likely {
     ...{ attribute: `club/${attribute}`, name: attribute, text, usually, source: 'Club handbook, page 3' },
   });
   return {
-    ...{ model: 'club/iron', label: 'Full size, iron', kind: 'type', probability: 0.8, against: [] },
+    ...{ model: 'club/iron', label: 'Full size, iron', kind: 'type', probability: 0.8, restsOn: null, against: [] },
     for: [{ text: 'You saw a long bobbin.', bits: 2.4 }],
     follows: [follows('frame', 'cast iron'), follows('bobbin', 'long'), follows('weight', '10 to 16 kg', true)],
     ...change,
