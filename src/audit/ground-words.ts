@@ -18,6 +18,8 @@ export interface Told {
   /** The serial that decides, as written. */
   serial: string | null;
   answers: Readonly<Record<string, string | boolean | null>>;
+  /** Described by somebody who has the thing before them, not by an advert. */
+  byHand: boolean;
 }
 
 /**
@@ -38,7 +40,7 @@ function textOf({ piece, bits }: Weighed, model: ModelKnown | null, told: Told):
     case 'serial':
       return serialText(model, bits > 0, told);
     case 'name':
-      return nameText(told.reading, model, bits > 0);
+      return nameText(told, model, bits > 0);
     case 'stated':
       return statedText(piece.attribute, model, told);
     case 'claimed':
@@ -53,7 +55,7 @@ function textOf({ piece, bits }: Weighed, model: ModelKnown | null, told: Told):
           ? texts.not(valueText(value, leaves))
           : valueText(denied ? !value : value, leaves),
       );
-      const said = piece.kind === 'seen' ? texts.seen(name, values.join()) : texts.claimed(name, values);
+      const said = piece.kind === 'seen' ? texts.seen(name, values.join()) : texts.claimed(name, values, told.byHand);
       const known = knownText(model, leaves.attribute, values, told.evidence);
       const isBorneOut = bits < 0 && heard.length > 0 && heard.every((each) => bearsOut(model, leaves, each));
       return texts.join(said, isBorneOut ? texts.join(known, texts.nextFitsBetter) : known);
@@ -68,7 +70,7 @@ function isItsName(model: ModelKnown | null, { claimedModels, claimedFamily }: R
 }
 
 /** The name that decided: the model's, else the family's, else the maker's; else one that is denied. */
-function nameText(reading: Reading, model: ModelKnown | null, isFor: boolean): string {
+function nameText({ reading, byHand }: Told, model: ModelKnown | null, isFor: boolean): string {
   const { names, claimedModels, claimedFamily } = reading;
   const meant = names.filter(
     ({ subject, stance }) => subject === 'this' && (stance === 'says' || stance === 'guesses'),
@@ -79,10 +81,10 @@ function nameText(reading: Reading, model: ModelKnown | null, isFor: boolean): s
     meant[0];
   if (decided) {
     const isOthers = isFor && claimedModels.length > 0 && model !== null && !isItsName(model, reading);
-    return (isOthers ? texts.name.takenFor : texts.name.called)(decided.quote);
+    return (isOthers ? texts.name.takenFor : texts.name.called)(decided.quote, byHand);
   }
   const denied = names.find(({ stance }) => stance === 'denies');
-  return denied ? texts.name.denied(denied.quote) : texts.name.none;
+  return denied ? texts.name.denied(denied.quote, byHand) : texts.name.none;
 }
 
 /** Of one maker's model packs know a number; how many of a kind were made anybody can but guess. */
@@ -102,9 +104,10 @@ function serialText(model: ModelKnown | null, isFor: boolean, { evidence, serial
   return (isFor ? texts.serial.itsForm : texts.serial.outside)(shown);
 }
 
-function statedText(key: string, model: ModelKnown | null, { reading, evidence }: Told): string {
-  if (key === 'year') return yearText(model, reading);
-  if (key === 'place') return placeText(model, reading);
+function statedText(key: string, model: ModelKnown | null, told: Told): string {
+  const { reading, evidence, byHand } = told;
+  if (key === 'year') return yearText(model, told);
+  if (key === 'place') return placeText(model, told);
   const attribute = evidence.field.attributes.find(({ ref }) => key === ref || key === limitKey(ref));
   if (!attribute) return key;
   const name = say(attribute.def.label);
@@ -114,19 +117,20 @@ function statedText(key: string, model: ModelKnown | null, { reading, evidence }
       subject === 'this' && stance === 'says' && means && ('atMost' in means || 'atLeast' in means),
   );
   const quote = (attribute.ref === key ? measure : word)?.quote ?? name;
-  const said = texts.claimed(name, [texts.quoted(quote)]);
+  const said = texts.claimed(name, [texts.quoted(quote)], byHand);
   return texts.join(said, knownText(model, attribute, [], evidence));
 }
 
-function yearText(model: ModelKnown | null, reading: Reading): string {
-  const said = texts.year(yearsClaimed(reading)[0]?.quote ?? '');
+function yearText(model: ModelKnown | null, { reading, byHand }: Told): string {
+  const said = texts.claimed(texts.year, [texts.quoted(yearsClaimed(reading)[0]?.quote ?? '')], byHand);
   const { from = null, to = null } = model?.def.made ?? {};
   const isKnown = from !== null || to !== null;
   return texts.join(said, isKnown ? texts.years(findingTexts.ageWords.years(from, to)) : texts.knownNothing);
 }
 
-function placeText(model: ModelKnown | null, reading: Reading): string {
-  const said = texts.place(reading.places.find(({ subject }) => subject === 'this')?.quote ?? '');
+function placeText(model: ModelKnown | null, { reading, byHand }: Told): string {
+  const quote = reading.places.find(({ subject }) => subject === 'this')?.quote ?? '';
+  const said = texts.claimed(texts.place, [texts.quoted(quote)], byHand);
   const places = model?.def.places ?? [];
   return texts.join(said, places.length > 0 ? texts.places(findingTexts.claimFact.or(places)) : texts.knownNothing);
 }
@@ -157,8 +161,10 @@ function knownText(
   evidence: Evidence,
 ): string {
   const facts = model ? thatCanHold(model, attribute, evidence) : [];
-  const values = [...new Set(facts.map(({ text }) => text))];
-  if (values.length === 0) return texts.knownNothing;
-  if (values.length === 1 && said.length === 1 && values[0] === said[0]) return texts.knownToo;
+  const [first] = facts;
+  if (!first) return texts.knownNothing;
+  if (facts.length === 1 && said.length === 1 && first.text === said[0])
+    return first.fact.always ? texts.knownToo : texts.usuallyToo;
+  const values = [...new Set(facts.map(({ fact, text }) => (fact.always ? text : texts.usually(text))))];
   return texts.known(values.join('; '));
 }

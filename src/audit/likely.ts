@@ -22,7 +22,7 @@ function restsOnSerial({ evidence, posterior: { shares } }: Identified, h: numbe
 }
 
 /** What it most likely is: at most five of at least one in a hundred, "none" always among them where it has that. */
-export function likelyOf({ identified, reading, serial, answers }: AuditCase): Likely[] {
+export function likelyOf({ identified, reading, serial, answers, listing }: AuditCase): Likely[] {
   if (!identified) return [];
   const { evidence, posterior, order } = identified;
   const { hypotheses } = evidence.field;
@@ -34,7 +34,13 @@ export function likelyOf({ identified, reading, serial, answers }: AuditCase): L
   // Each against the likeliest other one.
   const pairs = shown.map((own) => ({ own, rival: own === order[0] ? order[1]! : order[0]! }));
   const grounds = weighed(identified, pairs);
-  const told: Told = { reading, evidence, serial: serial?.claim.quote ?? null, answers };
+  const told: Told = {
+    reading,
+    evidence,
+    serial: serial?.claim.quote ?? null,
+    answers,
+    byHand: listing.byHand === true,
+  };
   return shown.map((h, i) => {
     const { model } = hypotheses[h]!;
     const pieces = grounds[i]!.flatMap((one) => groundOf(one, model, told) ?? []);

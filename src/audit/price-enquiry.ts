@@ -45,6 +45,8 @@ export interface PriceAnswer {
   ratio: number | null;
   probability: number | null;
   band: PriceReport['band'];
+  /** Plain quantiles of the prices counted, from ten on; null below. */
+  plain: { low: number; mid: number; high: number } | null;
   /** Where the stated band comes from: its pack, entry, date and source; null where no pack states one. */
   stated: { pack: string; entry: string; date: string; source: string | null } | null;
   /** The index that brought all of it into the money of the day; null without one. */
@@ -88,6 +90,7 @@ export function priceEnquiry(asked: PriceAsked, knowledge: Knowledge): PriceAnsw
     ratio: typeof placed === 'number' ? rounded(placed / band!.mid) : null,
     probability: probability === null ? null : rounded(probability),
     band: band && bandTold(band),
+    plain: band?.plain ?? null,
     stated: from ? { pack: from.pack, entry: from.entry, date: from.def.date, source: from.source } : null,
     index: band?.index ?? null,
     factors: pack.factors.map(({ id, label, times, source }) => ({

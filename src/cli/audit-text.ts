@@ -3,7 +3,7 @@ import type { Knowledge } from '../pack/knowledge';
 import { cli } from '../text/catalogue/cli';
 import { priceTexts } from '../text/catalogue/prices';
 import { beside, hanging, widthOf, wrap } from './layout';
-import { likelyText, settleText } from './likely-text';
+import { followsText, likelyText, settleText } from './likely-text';
 import { printable } from './printable';
 
 const texts = cli.audit;
@@ -17,12 +17,22 @@ export function auditText(audit: Audit, knowledge: Pick<Knowledge, 'models'>, wi
     wrap(summaryOf(audit.findings), width),
     ...ORDER.map((standing) => findingsOf(audit.findings, standing, width)),
     likelyText(audit, width),
+    kindText(audit, width),
     settleText(audit, width),
     asksOf(audit, width),
     priceOf(audit, width),
   ];
   const lines = blocks.filter((block) => block.length > 0).map((block) => block.join('\n'));
   return `${lines.join('\n\n')}\n`;
+}
+
+/** Below this a kind is one of several, and what is so of it would mislead. */
+const AS_LIKELY_AS_NOT = 0.33;
+
+/** Of a machine of which no model is known: what is so of the kind that it most likely is. */
+function kindText({ claimedModel, likely: [first] }: Audit, width: number): string[] {
+  const isKind = claimedModel === null && first?.kind === 'type' && first.probability >= AS_LIKELY_AS_NOT;
+  return isKind ? followsText(first, width) : [];
 }
 
 function headOf(audit: Audit, labelOf: (ref: string) => string, width: number): string[] {

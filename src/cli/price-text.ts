@@ -24,7 +24,7 @@ export function priceText(answer: PriceAnswer, asking: PriceAsked['asking'], wid
 }
 
 function head(answer: PriceAnswer, asking: PriceAsked['asking'], width: number): string[] {
-  const { band, why, ratio, stated, index } = answer;
+  const { band, why, ratio, plain, stated, index } = answer;
   const title = printable(texts.heading(answer.label, answer.grade?.label ?? null, answer.asOf));
   const sentences: string[] = [];
   if (asking || !band) {
@@ -38,6 +38,7 @@ function head(answer: PriceAnswer, asking: PriceAsked['asking'], width: number):
     sentences.push(price.half(short(band.half.low), short(band.half.high)), price.of[band.kind]);
     sentences.push(price.stands(band.observations, String(Number(band.effective.toFixed(1)))));
   }
+  if (plain) sentences.push(texts.plain(short(plain.low), short(plain.mid), short(plain.high)));
   if (stated) sentences.push(texts.stated(stated.pack, stated.entry, stated.date, stated.source));
   if (index) sentences.push(texts.index(index.last, index.source));
   return [...under(title), ...wrap(printable(sentences.join(' ')), width)];

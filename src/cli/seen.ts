@@ -1,5 +1,7 @@
 import { type Leaves, leavesOf } from '../identify/leaves';
+import { READS_OTHERWISE, SERIAL_LOOK } from '../identify/serial-look';
 import type { Knowledge } from '../pack/knowledge';
+import { normaliseSerial } from '../quantity/serials';
 import { identifyCliTexts as texts } from '../text/catalogue/identify-cli';
 import { BadInput } from './bad-input';
 
@@ -10,7 +12,7 @@ const UNKNOWN = '?';
 
 /**
  * What was seen, "frame=aluminium" each, as answers: attribute ref -> value. A feature is named by its id or in full
- * ("trade/frame"); "?" is "can't tell".
+ * ("trade/frame"); "?" is "can't tell". The number on the machine is `serial=` what it reads, or "other".
  * @throws BadInput on what no pack knows.
  */
 export function seenOf(given: readonly string[], { attributes }: Knowledge): Record<string, string | boolean | null> {
@@ -21,6 +23,10 @@ export function seenOf(given: readonly string[], { attributes }: Knowledge): Rec
     const value = one.slice(at + 1).trim();
     if (at < 1 || name === '' || value === '') throw new BadInput(texts.seenForm(one));
     const found = [...attributes.values()].filter(({ ref, id }) => ref === name || id === name);
+    if (found.length === 0 && name === SERIAL_LOOK) {
+      out[name] = value === UNKNOWN ? null : value === READS_OTHERWISE ? value : normaliseSerial(value);
+      continue;
+    }
     if (found.length === 0) throw new BadInput(texts.noSuchFeature(name, [...attributes.keys()].join(', ')));
     if (found.length > 1) throw new BadInput(texts.severalFeatures(name, found.map(({ ref }) => ref).join(', ')));
     const leaves = leavesOf(found[0]!);

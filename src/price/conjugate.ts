@@ -26,6 +26,7 @@ export interface Posterior {
  * The conjugate update, given the weights: the prior stands as further rows of one least-squares problem.
  * @param rows one design row for each observation
  * @param weights above 0; a weight of 2 counts as two observations in the same place
+ * @param left a sum of squares that no coefficient can take up: of observations around the means that stand for them
  * @returns null where prior and observations leave a coefficient undetermined
  */
 export function posterior(
@@ -33,6 +34,7 @@ export function posterior(
   rows: readonly (readonly number[])[],
   y: readonly number[],
   weights: readonly number[],
+  left = 0,
 ): Posterior | null {
   const known = prior.means.flatMap((mean, at) => (prior.worth[at]! > 0 ? [{ mean, at }] : []));
   const design = [
@@ -49,7 +51,7 @@ export function posterior(
   // A coefficient of which nothing was known costs the observations one degree of freedom.
   const freedom = prior.freedom + counted - (prior.means.length - known.length);
   if (!(freedom > 0)) return null;
-  const variance = (prior.freedom * prior.variance + solved.residual) / freedom;
+  const variance = (prior.freedom * prior.variance + solved.residual + left) / freedom;
   return { coefficients: solved.coefficients, solved, freedom, variance };
 }
 

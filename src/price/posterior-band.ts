@@ -1,5 +1,5 @@
 import { type Posterior, type Prior, posterior, predictive, quantileOf, shareBelowOf } from './conjugate';
-import { median } from './median';
+import { median } from './quantile';
 import { robustStart } from './robust-start';
 import { keptAt, outlierWeights } from './robust-weights';
 import { studentQuantile } from './student-t';
@@ -32,8 +32,13 @@ export interface PosteriorBand {
   counted: number[];
 }
 
-/** Degrees of freedom behind a stated band's width: keepers know where prices lie better than how far they spread. */
-const FREEDOM = 5;
+/**
+ * Degrees of freedom behind a stated band's width: a third of what its place is worth, as keepers know where prices lie
+ * better than how far they spread, and three at least.
+ */
+function freedomOf(worth: number): number {
+  return Math.max(3, worth / 3);
+}
 /** Asked is not paid: in thin markets what is paid stands some 10 % below. Common practice, no source. */
 const PAID_BELOW_ASKED = Math.log(0.9);
 /** How many observations that is worth. */
@@ -48,12 +53,13 @@ const SETTLED = 1e-4;
 
 /** The belief before, on the even scale on which the stated band's ends are -1 and 1. */
 export function priorOf({ worth, kind }: Before, scale: TwoSided): Prior {
-  const t = studentQuantile(0.9, FREEDOM);
+  const freedom = freedomOf(worth);
+  const t = studentQuantile(0.9, freedom);
   const offset = kind === 'asked' ? PAID_BELOW_ASKED / scale.below : -PAID_BELOW_ASKED / scale.above;
   return {
     means: [0, offset],
     worth: [worth, OFFSET_WORTH],
-    freedom: FREEDOM,
+    freedom,
     // So that the predictive's central 80 % is the stated band exactly.
     variance: 1 / ((1 + 1 / worth) * t * t),
   };
@@ -110,7 +116,7 @@ function settled(
   for (let round = 0; robust && round < ROUNDS; round++) {
     const kept = outlierWeights(prior, found, rows, even, given, counted);
     const next = given.map((weight, i) => weight * kept[i]!);
-    const moved = Math.max(...next.map((weight, i) => Math.abs(weight - counted[i]!)));
+    const moved = next.reduce((most, weight, i) => Math.max(most, Math.abs(weight - counted[i]!)), 0);
     counted = next;
     found = solved(prior, rows, even, counted);
     if (moved < SETTLED) break;
@@ -120,7 +126,7 @@ function settled(
 
 function firstWeights(
   prior: Prior,
-  rows: readonly number[][],
+  rows: readonly (readonly number[])[],
   even: readonly number[],
   given: readonly number[],
 ): number[] {
@@ -129,22 +135,54 @@ function firstWeights(
   return given.map((weight, i) => weight * keptAt(Math.abs(shifted[i]! - at) / scale));
 }
 
+/**
+ * The update. Prices of one kind share a design row, so that they stand as one observation: their weighted mean, with all
+ * their weight; how far they lie from it goes to what is left over. That is the same sum of squares, in two rows.
+ */
 function solved(
   prior: Prior,
-  rows: readonly number[][],
+  rows: readonly (readonly number[])[],
   even: readonly number[],
   weights: readonly number[],
 ): Posterior {
-  const found = posterior(prior, rows, even, weights);
+  const together = [...new Set(rows)].map((row) => meanOf(row, rows, even, weights));
+  const found = posterior(
+    prior,
+    together.map(({ row }) => row),
+    together.map(({ mean }) => mean),
+    together.map(({ weight }) => weight),
+    together.reduce((sum, { squares }) => sum + squares, 0),
+  );
   // A price that nothing is known of before has been seen at least once, so that nothing is left undetermined.
   if (!found) throw new Error('neither a prior nor an observation');
   return found;
 }
 
-/** A price of the band's own kind, or of the other, with the offset between them. */
-export function rowOf(kind: 'asked' | 'paid', own: 'asked' | 'paid'): number[] {
-  return [1, kind === own ? 0 : 1];
+function meanOf(
+  row: readonly number[],
+  rows: readonly (readonly number[])[],
+  even: readonly number[],
+  weights: readonly number[],
+): { row: readonly number[]; mean: number; weight: number; squares: number } {
+  let [weight, mean, squares] = [0, 0, 0];
+  // Welford's way: no small difference of large sums.
+  for (let i = 0; i < rows.length; i++) {
+    if (rows[i] !== row || weights[i] === 0) continue;
+    const away = even[i]! - mean;
+    weight += weights[i]!;
+    mean += (away * weights[i]!) / weight;
+    squares += weights[i]! * away * (even[i]! - mean);
+  }
+  return { row, mean, weight, squares };
 }
+
+/** A price of the band's own kind, or of the other, with the offset between them. */
+export function rowOf(kind: 'asked' | 'paid', own: 'asked' | 'paid'): readonly number[] {
+  return kind === own ? OWN : OTHER;
+}
+
+const OWN = [1, 0];
+const OTHER = [1, 1];
 
 /** The price below which such a thing is asked for (or paid) with probability p. */
 export function priceAt(band: PosteriorBand, p: number, kind = band.kind): number {

@@ -4,6 +4,7 @@ import { comparable, type LeftOut, type PriceKnowledge, type Wanted } from './co
 import type { Observation } from './observation';
 import { type Comparable, type PosteriorBand, priceAt, seenAlone, shareAtMost, updated } from './posterior-band';
 import { pullsOf } from './pulls';
+import { quantile } from './quantile';
 import { convert, ratesKnown } from './rates';
 import { type OnRecord, relatedPrices } from './related-prices';
 import { inMoneyOf, type Points } from './series';
@@ -58,6 +59,8 @@ export interface PriceBand {
   observations: number;
   effective: number;
   stated: StatedBand | null;
+  /** Plain quantiles of what was counted, from ten on: the middle, and what 80 of 100 lie between. */
+  plain: { low: number; mid: number; high: number } | null;
   /** The index by which it is in today's money: its source and last date; null where there is none. */
   index: { source: string | null; last: string } | null;
   seen: readonly SeenPrice[];
@@ -121,10 +124,19 @@ export function priceBand(question: PriceQuestion, knowledge: Knowledge): PriceB
     observations: usable.length,
     effective: (stated?.worth ?? 0) + counted,
     stated,
+    plain: plainly(usable),
     index: series && { source: series.source, last: series.last },
     seen: withOutcome(found, compared, usable, band),
     share: (price) => shareAtMost(band, price),
   };
+}
+
+const LEAST_PLAIN = 10;
+
+function plainly(usable: readonly Comparable[]): PriceBand['plain'] {
+  if (usable.length < LEAST_PLAIN) return null;
+  const prices = usable.map(({ price }) => price);
+  return { low: quantile(prices, 0.1), mid: quantile(prices, 0.5), high: quantile(prices, 0.9) };
 }
 
 function enough(usable: readonly Comparable[]): boolean {

@@ -1,5 +1,5 @@
 import type { Prior } from './conjugate';
-import { median } from './median';
+import { median } from './quantile';
 
 /** The median absolute deviation of a normal distribution, in standard deviations. */
 const NORMAL_MAD = 0.6744897501960817;

@@ -6,7 +6,7 @@ import { leverage } from './least-squares';
  * its weight falls with the fourth power of the distance, so that a wild price has a bounded pull and leaves next to no trace
  * in the spread (after Huber, Robust Estimation of a Location Parameter, 1964, with a redescending weight).
  */
-const HELD = 2.5;
+const HELD = 3;
 
 /** The weight that a price so many scales away keeps. */
 export function keptAt(away: number): number {
@@ -28,9 +28,14 @@ export function outlierWeights(
   counted: readonly number[],
 ): number[] {
   const { coefficients, solved, freedom, variance } = after;
+  const placed = new Map(
+    [...new Set(rows)].map((row) => {
+      const at = row.reduce((sum, value, j) => sum + value * coefficients[j]!, 0);
+      return [row, { at, all: leverage(solved.r, row) }];
+    }),
+  );
   return rows.map((row, i) => {
-    const at = row.reduce((sum, value, j) => sum + value * coefficients[j]!, 0);
-    const all = leverage(solved.r, row);
+    const { at, all } = placed.get(row)!;
     const kept = 1 - counted[i]! * all;
     const residual = (even[i]! - at) / kept;
     const othersFreedom = Math.max(freedom - counted[i]!, prior.freedom);

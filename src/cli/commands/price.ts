@@ -9,6 +9,7 @@ import { dayOf, readArguments } from '../arguments';
 import { today } from '../auditor';
 import { BadInput } from '../bad-input';
 import { pageWidth } from '../layout';
+import { loadObservations } from '../observations-file';
 import { loadPacks } from '../packs';
 import { priceText } from '../price-text';
 import { printableJson } from '../printable';
@@ -23,6 +24,7 @@ export function priceCommand(argv: string[]): string {
       grade: { type: 'string' },
       asking: { type: 'string' },
       finish: { type: 'string' },
+      seen: { type: 'string' },
       rate: { type: 'string', multiple: true },
       pack: { type: 'string', multiple: true },
       'as-of': { type: 'string' },
@@ -37,9 +39,10 @@ export function priceCommand(argv: string[]): string {
   const asOf = values['as-of'] === undefined ? today() : dayOf(values['as-of']);
   const knowledge = compile(loadPacks(values.pack ?? []));
   const model = modelOf(values.model, knowledge);
+  const own = values.seen === undefined ? [] : loadObservations(values.seen, asOf, knowledge);
   const asked: PriceAsked = {
     ...{ model: model.ref, grade: gradeOf(values.grade, model, knowledge), finish: finishOf(values.finish) },
-    ...{ asking: askingOf(values.asking), asOf, own: [], rates: (values.rate ?? []).map(rateOf) },
+    ...{ asking: askingOf(values.asking), asOf, own, rates: (values.rate ?? []).map(rateOf) },
   };
   const answer = priceEnquiry(asked, knowledge)!;
   return values.json

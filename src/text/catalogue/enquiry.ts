@@ -24,7 +24,7 @@ export const enquiryTexts = {
   noTables:
     'No pack that is switched on has tables of serial numbers. If your club has such a pack, open its file here.',
   pack: 'Ask',
-  allPacks: 'all packs that are switched on',
+  allPacks: 'all packs in use',
   serial: 'Serial number',
   serialHint: 'As it is stamped. Spaces, points and dashes don’t matter.',
   name: 'Name on it, if there is one',

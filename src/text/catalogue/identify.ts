@@ -23,25 +23,28 @@ export const identifyTexts = {
     anyMaker: (serial: string) => `The serial ${serial} may be of a maker that no pack knows.`,
   },
   name: {
-    called: (name: string) => `The advert calls it “${name}”.`,
-    takenFor: (name: string) => `The advert calls it “${name}”, which this one is sometimes taken for.`,
+    called: (name: string, byHand: boolean) => `${byHand ? 'You call' : 'The advert calls'} it “${name}”.`,
+    takenFor: (name: string, byHand: boolean) =>
+      `${byHand ? 'You call' : 'The advert calls'} it “${name}”, which this one is sometimes taken for.`,
     none: 'The advert names no maker or model that the packs know.',
-    denied: (name: string) => `The advert says that it is no “${name}”.`,
+    denied: (name: string, byHand: boolean) => `${byHand ? 'You say' : 'The advert says'} that it is no “${name}”.`,
   },
-  claimed: (attribute: string, values: readonly string[]) =>
-    `${sentenceCase(attribute)}: the advert says ${values.join(' and ')}.`,
+  claimed: (attribute: string, values: readonly string[], byHand: boolean) =>
+    `${sentenceCase(attribute)}: ${byHand ? 'you say' : 'the advert says'} ${values.join(' and ')}.`,
   not: (value: string) => `not ${value}`,
   quoted: (quote: string) => `“${quote}”`,
   seen: (attribute: string, value: string) => `${sentenceCase(attribute)}: you saw ${value}.`,
   /** What is known of the candidate itself, said after one of the above. */
   known: (value: string) => `Known of this one: ${value}.`,
   knownToo: 'Known of this one too.',
+  usually: (value: string) => `usually ${value}`,
+  usuallyToo: 'Usually so of this one too.',
   /** Said after that where the candidate bears it out and the next one does so still more. */
   nextFitsBetter: 'The next one fits this better still.',
   knownNothing: 'Nothing is known of that here.',
-  year: (quote: string) => `Year: the advert says “${quote}”.`,
+  year: 'year',
   years: (years: string) => `This one was made ${years}.`,
-  place: (quote: string) => `Place: the advert says “${quote}”.`,
+  place: 'place',
   places: (places: string) => `This one was made at ${places}.`,
   join: (first: string, second: string) => `${first} ${second}`,
   /** The number itself, as something to look at. */

@@ -1,7 +1,7 @@
 /** What the command line says of prices; English, as all of the command line. */
 export const priceCliTexts = {
   usage:
-    'npm run -s price -- --model MODEL [--grade GRADE] [--asking "£480"] [--finish plain|refinished] [--rate "EUR GBP 0.86 2026-06" ...] [--pack FILE ...] [--as-of YYYY-MM-DD] [--json]',
+    'npm run -s price -- --model MODEL [--grade GRADE] [--asking "£480"] [--finish plain|refinished] [--seen FILE.csv] [--rate "EUR GBP 0.86 2026-06" ...] [--pack FILE ...] [--as-of YYYY-MM-DD] [--json]',
   noModel: (usage: string) => `--model is missing. ${usage}`,
   noArguments: (given: string) => `"${given}" belongs to no option; the model goes after --model`,
   noSuchModel: (given: string, near: string) =>
@@ -14,9 +14,15 @@ export const priceCliTexts = {
   noCurrency: (given: string) => `--asking: "${given}" doesn’t say of which currency it is; write it as "GBP 480"`,
   notAPrice: (given: string) => `--asking: ${given} is no price of one such thing`,
   rateForm: (given: string) => `--rate: "${given}" is not of the form "EUR GBP 0.86 2026-06": 1 EUR cost 0.86 GBP then`,
+  badTable: (file: string, why: string) => `--seen: ${file}: ${why}`,
+  badRow: (row: number, problems: string) => `row ${row}: ${problems}`,
+  badRows: (file: string, count: number, rows: string) =>
+    `--seen: ${file}: ${count} ${count === 1 ? 'row is' : 'rows are'} no good, so that nothing was read; ${rows}`,
   heading: (label: string, grade: string | null, asOf: string) => `${label}${grade ? `, ${grade}` : ''}, on ${asOf}`,
   stated: (pack: string, entry: string, date: string, source: string | null) =>
     `Stated by ${pack}/${entry} in ${date}${source ? ` (${source})` : ''}.`,
+  plain: (low: string, mid: string, high: string) =>
+    `By plain counting, 80 of 100 of the prices counted lie between ${low} and ${high}, half of them below ${mid}.`,
   index: (last: string, source: string | null) =>
     `In the money of the day by a price index that ends in ${last}${source ? ` (${source})` : ''}.`,
   seen: 'Prices looked at',

@@ -42,7 +42,7 @@ export function FindingTag({ finding, language, words, asks, above }: TagProps) 
         </h3>
         {note}
         <SaidKnown finding={finding} language={language} words={words} above={above} />
-        {asks && finding.ask && (
+        {asks && finding.ask && finding.ask !== above?.ask && (
           <p class="ask">
             <b>{texts.ask}</b> <Explained text={finding.ask} words={words} />
           </p>

@@ -64,12 +64,12 @@ describe('where the price stands', () => {
     ['£100', 'within'],
     ['£200', 'within'],
     ['£201', 'high-side'],
-    ['£330', 'high-side'],
-    ['£340', 'above'],
+    ['£380', 'high-side'],
+    ['£390', 'above'],
     ['£50', 'within'],
     ['£49', 'low-side'],
-    ['£31', 'low-side'],
-    ['£29', 'below'],
+    ['£27', 'low-side'],
+    ['£25', 'below'],
   ])('%s: %s', (priceText, standing) => expect(priceOf({ priceText }).standing).toBe(standing));
 
   it('with ratio, probability and the band', () =>

@@ -72,6 +72,14 @@ describe('an audit as text', () => {
     expect(twice.match(/Does a magnet stick to the bed\?/g)).toHaveLength(1);
   });
 
+  it('tells what is so of a kind, where no model is known', () => {
+    const follows = [{ attribute: 't/bobbin', name: 'bobbin', text: 'long', usually: false, source: null }];
+    const kind = { model: 't/k', label: 'A kind', kind: 'type' as const, restsOn: null, for: [], against: [], follows };
+    expect(text({ likely: [{ ...kind, probability: 0.7 }], claimedModel: null })).toMatch(/A kind\n-+\nbobbin {2}long/);
+    expect(text({ likely: [{ ...kind, probability: 0.2 }], claimedModel: null })).not.toContain('bobbin');
+    expect(text({ likely: [{ ...kind, probability: 0.7 }], claimedModel: 'c/m' })).not.toContain('bobbin');
+  });
+
   it('tells what it most likely is, and what would settle it', () => {
     const lists = { for: [], against: [], follows: [] };
     const one = { model: 'p/m', label: 'Model M', kind: 'model' as const, probability: 0.8, restsOn: null, ...lists };

@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Before, type Comparable, priceAt, shareAtMost, updated } from '../../../src/price/posterior-band';
+import { posterior } from '../../../src/price/conjugate';
+import {
+  type Before,
+  type Comparable,
+  priceAt,
+  priorOf,
+  shareAtMost,
+  updated,
+} from '../../../src/price/posterior-band';
+import { toEven } from '../../../src/price/two-sided';
 
 const BEFORE: Before = { low: 60, mid: 90, high: 150, worth: 5, kind: 'asked' };
 const asked = (price: number, weight = 1): Comparable => ({ price, kind: 'asked', weight });
@@ -98,6 +107,26 @@ describe('the band after observations', () => {
     const plain = Array.from({ length: 20 }, (_, i) => asked(75 + 2 * i));
     const band = updated(BEFORE, [...plain, asked(4000), asked(4500), asked(3)]);
     expect(Math.max(...band.counted.slice(20))).toBeLessThan(0.05);
+  });
+
+  it('without the robust step is the conjugate update, price by price', () => {
+    fc.assert(
+      fc.property(befores, fc.array(seen, { minLength: 1, maxLength: 12 }), (before, all) => {
+        const { scale, posterior: found } = updated(before, all, { robust: false });
+        const direct = posterior(
+          priorOf(before, scale),
+          all.map(({ kind }) => [1, kind === before.kind ? 0 : 1]),
+          all.map(({ price }) => toEven(price, scale)),
+          all.map(({ weight }) => weight),
+        )!;
+        for (const at of [0, 1]) {
+          const [one, other] = [found.coefficients[at]!, direct.coefficients[at]!];
+          expect(Math.abs(one - other)).toBeLessThan(1e-9 * Math.max(1, Math.abs(other)));
+        }
+        expect(found.variance / direct.variance).toBeCloseTo(1, 9);
+        expect(found.freedom).toBeCloseTo(direct.freedom, 9);
+      }),
+    );
   });
 
   it('without the robust step every price counts by its weight alone', () => {

@@ -106,6 +106,6 @@ it('is a question, with the entry it comes from, and accuses nobody', () => {
       standing: 'unproved',
       said: [],
       ask: expect.any(String),
-      known: [{ pack: 'trade', source: 'Common practice, no source' }],
+      known: [{ pack: 'trade', source: 'Common practice in the trade' }],
     });
 });

@@ -16,7 +16,7 @@ describe('where the asking price stands', () => {
   it('shows the band with its date and source', () => {
     const [finding] = findingsOf('price', cressiter('', { priceText: '£500' }));
     expect(finding?.known[0]?.text).toBe(
-      'Grindlewade Cressiter, good, working: 80 of 100 go for £92 to £158. ' +
+      'Grindlewade Cressiter, good, working: 80 of 100 go for £91 to £160. ' +
         'Behind it: the pack’s word of 2026-06, worth 22 prices, and 12 prices seen.',
     );
     expect(finding?.known[0]?.source).toMatch(/./);

@@ -16,15 +16,18 @@ describe('the identify command', () => {
       claimedModel: null,
     });
     expect(json('--seen', 'frame=aluminium').likely[0].for).toEqual(
-      expect.arrayContaining([
-        expect.objectContaining({ text: expect.stringContaining('You saw: frame: aluminium.') }),
-      ]),
+      expect.arrayContaining([expect.objectContaining({ text: expect.stringContaining('Frame: you saw aluminium.') })]),
     );
   });
   it('asks the clubs’ tables for the number', () => {
     const answer = json('--pack', club, '--serial', 'KD 318472');
     expect(answer.serial.verdict).toBe('fits');
     expect(answer.likely[0].label).toBe('Grindlewade Cressiter');
+  });
+  it('takes what the number on the machine reads', () => {
+    const reads = (...seen: string[]) => json('--pack', club, '--serial', 'KD 318472', ...seen).likely[0];
+    expect(reads('--seen', 'serial=KD 318472').probability).toBeGreaterThan(reads().probability);
+    expect(reads('--seen', 'serial=other').label).not.toBe('Grindlewade Cressiter');
   });
   it('takes yes and no, and “?” for what can’t be told', () => {
     const asked = (...seen: string[]) =>

@@ -1,3 +1,5 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { PriceAnswer } from '../../../../src/audit/price-enquiry';
@@ -44,6 +46,16 @@ describe('the price command', () => {
       expect(common.length).toBeGreaterThan(0);
       expect(band).not.toBeNull();
     }
+  });
+  it('takes one’s own prices from a table, all of them or none', () => {
+    const file = join(mkdtempSync(join(tmpdir(), 'prices-')), 'seen.csv');
+    const row = (amount: string) => `Cressiter,paid,${amount},GBP,2026-10,good\n`;
+    const heading = 'model,kind,amount,currency,date,grade\n';
+    writeFileSync(file, heading + row('190').repeat(8));
+    expect(cressiter('--seen', file).band!.mid).toBeGreaterThan(cressiter().band!.mid + 10);
+    writeFileSync(file, heading + row('190') + row('nothing'));
+    expect(bad('--model', 'cressiter', '--seen', file)).toContain('row 3: price: is no price');
+    expect(bad('--model', 'cressiter', '--seen', `${file}x`)).toContain(`${file}x`);
   });
   it('lays it out in words', () => {
     const text = priceCommand(['--model', 'cressiter', '--asking', '£480', ...ON]).replace(/\s+/g, ' ');
