@@ -2,6 +2,7 @@ import type { Scheme } from '../pack/schema/serials';
 import { digitRange, numberIn } from '../pack/serial-form';
 import { normaliseSerial } from '../quantity/serials';
 import type { SerialMention } from '../quantity/types';
+import { visible } from '../text/visible';
 
 /** Digits, in one piece or parted as sellers part them. */
 const DIGITS = /\d+(?:[ ./-]\d+)*/g;
@@ -15,10 +16,13 @@ export function schemeCodes(text: string, schemes: readonly Scheme[]): SerialMen
   const lettered = schemes.filter(({ prefix, suffix = '' }) => /[A-Z]/.test(prefix + suffix)).map(formOf);
   if (lettered.length === 0) return [];
   const out: SerialMention[] = [];
-  for (const digits of text.matchAll(DIGITS)) {
+  const seen = visible(text);
+  for (const digits of seen.text.matchAll(DIGITS)) {
     const [start, end] = [digits.index, digits.index + digits[0].length];
-    const found = lettered.map((form) => written(form, text, start, end)).find((one) => one !== null);
-    if (found) out.push(found);
+    const found = lettered.map((form) => written(form, seen.text, start, end)).find((one) => one !== null);
+    if (!found) continue;
+    const span = seen.toOriginal(found.start, found.end);
+    out.push({ ...found, ...span, quote: text.slice(span.start, span.end) });
   }
   return out;
 }
