@@ -40,7 +40,8 @@ export function bareNumbers(
   );
 }
 
-function standsAlone(part: TextPart, start: number, end: number): boolean {
+/** Nothing behind it is what it counts, and nobody is asked to ring it. */
+export function standsAlone(part: TextPart, start: number, end: number): boolean {
   const next = part.tokens[tokenAt(part, end)];
   if (next?.kind === 'word' && !FOLLOWS.has(next.folded)) return false;
   const clause = clauseAt(part, tokenAt(part, start));

@@ -3,6 +3,7 @@ import { numberIn } from '../pack/serial-form';
 import { isSmallWord } from '../quantity/serial-codes';
 import { normaliseSerial } from '../quantity/serials';
 import type { SerialMention } from '../quantity/types';
+import { visible } from '../text/visible';
 
 /** Digits, in one piece or parted as sellers part them. */
 const DIGITS = /\d+(?:[ .,/\-–]\d+)*/g;
@@ -22,10 +23,13 @@ const FARTHEST = 16;
 export function schemeCodes(text: string, schemes: readonly Scheme[]): SerialMention[] {
   const lettered = schemes.filter(({ prefix, suffix = '' }) => /[A-Z]/.test(prefix + suffix)).map(formOf);
   if (lettered.length === 0) return [];
-  return [...text.matchAll(DIGITS)].flatMap((digits) => {
+  const seen = visible(text);
+  return [...seen.text.matchAll(DIGITS)].flatMap((digits) => {
     for (const [start, end] of stretches(digits[0], digits.index)) {
-      const found = lettered.map((form) => written(form, text, start, end)).find((one) => one !== null);
-      if (found) return [found];
+      const found = lettered.map((form) => written(form, seen.text, start, end)).find((one) => one !== null);
+      if (!found) continue;
+      const span = seen.toOriginal(found.start, found.end);
+      return [{ ...found, ...span, quote: text.slice(span.start, span.end) }];
     }
     return [];
   });

@@ -3,11 +3,13 @@ import type { Knowledge } from '../pack/knowledge';
 import { lookAlikes } from '../pack/misreadings';
 import { findSerialShapes, findSerials, normaliseSerial } from '../quantity/serials';
 import type { SerialMention } from '../quantity/types';
+import { visible } from '../text/visible';
 import { bareNumbers } from './bare-numbers';
 import { isOtherNumber, OTHER_NUMBERS, wordsBefore } from './other-numbers';
 import { clauseAt, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { SerialClaim } from './reading';
 import { schemeCodes } from './scheme-codes';
+import { spacedNumbers } from './spaced-numbers';
 import type { StanceReader } from './stance';
 
 const MOST = 20;
@@ -55,6 +57,10 @@ export function serialsOf(
     }
   }
   for (const part of parts) for (const code of calledCodes(part, stances, isKnown, isLike)) add(code);
+  for (const part of parts)
+    for (const claim of spacedNumbers(part, knowledge, covering))
+      if (!isWithin(claim, out) && isCalledNumber(part, claim.start) && isOfThis(part, claim.start, stances))
+        add(claim);
   if (out.length === 0)
     for (const { part, claim } of bareNumbers(parts, knowledge, covering, named))
       if (isOfThis(part, claim.start, stances)) add(claim);
@@ -63,6 +69,10 @@ export function serialsOf(
     if (normal) add({ field: 'serials', quote: written, start: 0, end: written.length, normal, stated: true });
   }
   return out.map((claim) => ({ ...claim, doubted: isDoubted(claim, parts) }));
+}
+
+function isWithin(claim: SerialClaim, others: readonly SerialClaim[]): boolean {
+  return others.some(({ field, start, end }) => field === claim.field && start < claim.end && end > claim.start);
 }
 
 /** A question mark, or a word that takes it back, right after the number: "210999? I make it 230999", "… no, 230999". */
@@ -91,15 +101,16 @@ function calledCodes(
   isKnown: IsKnown,
   isLike: IsKnown,
 ): SerialClaim[] {
-  return [...part.text.matchAll(CODE)].flatMap((found) => {
-    const start = found.index;
+  const seen = visible(part.text);
+  return [...seen.text.matchAll(CODE)].flatMap((found) => {
+    const { start, end } = seen.toOriginal(found.index, found.index + found[0].length);
     const normal = normaliseSerial(found[0]);
     const isNew = !isKnown(normal) && /[A-Z]/.test(normal);
     if (!isNew || !isOfThis(part, start, stances)) return [];
     if (/^(?:1[5-9]|20)\d\dS$/.test(normal)) return [];
     const isLong = normal.length >= FEWEST_UNCALLED;
     if (!isCalledNumber(part, start) && !(isLong && isLike(normal))) return [];
-    return [{ ...quoteOf(part, start, start + found[0].length), normal, stated: true }];
+    return [{ ...quoteOf(part, start, end), normal, stated: true }];
   });
 }
 

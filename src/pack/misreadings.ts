@@ -3,6 +3,8 @@ import type { Run } from './serial-index';
 
 /** Characters that are taken for each other on a worn plate or in a photograph. */
 const LOOKS_LIKE: Record<string, string> = { O: '0', '0': 'O', I: '1', '1': 'I', S: '5', '5': 'S', B: '8', '8': 'B' };
+/** Round letters that are taken for a third beside their likes: each is tried at one place of a number only. */
+const ROUND: Record<string, string> = { O: 'D', '0': 'D', D: 'O' };
 const MOST_CONFUSABLE = 8;
 const MOST_SUGGESTIONS = 6;
 
@@ -36,18 +38,45 @@ function found(variants: Iterable<string>, knowledge: Knowledge, packs: Readonly
   return [...out].map(([variant, runs]) => ({ normal: variant, runs }));
 }
 
+/** Fewest changes first. */
 function* alikeVariants(normal: string): Generator<string> {
-  const places = [...normal].flatMap((character, i) => (LOOKS_LIKE[character] ? [i] : [])).slice(0, MOST_CONFUSABLE);
-  const masks = Array.from({ length: 2 ** places.length - 1 }, (_, i) => i + 1);
-  // Fewest changes first.
+  const rounded = [...roundVariants(normal)];
+  yield* onePairChanged(normal);
+  yield* rounded;
+  yield* severalPairsChanged(normal);
+  for (const round of rounded) yield* onePairChanged(round);
+}
+
+function placesIn(normal: string, confused: Record<string, string>): number[] {
+  return [...normal].flatMap((character, i) => (confused[character] ? [i] : [])).slice(0, MOST_CONFUSABLE);
+}
+
+function* roundVariants(normal: string): Generator<string> {
+  const places = placesIn(normal, ROUND);
+  for (const place of places) yield changed(normal, [place], ROUND);
+  for (const place of places) if (normal[place] === 'D') yield changed(normal, [place], { D: '0' });
+}
+
+function* onePairChanged(normal: string): Generator<string> {
+  for (const place of placesIn(normal, LOOKS_LIKE)) yield changed(normal, [place], LOOKS_LIKE);
+}
+
+function* severalPairsChanged(normal: string): Generator<string> {
+  const places = placesIn(normal, LOOKS_LIKE);
+  const masks = Array.from({ length: 2 ** places.length }, (_, mask) => mask).filter((mask) => bits(mask) > 1);
   masks.sort((a, b) => bits(a) - bits(b));
-  for (const mask of masks) {
-    const characters = [...normal];
-    places.forEach((place, bit) => {
-      if (mask & (1 << bit)) characters[place] = LOOKS_LIKE[characters[place]!]!;
-    });
-    yield characters.join('');
-  }
+  for (const mask of masks)
+    yield changed(
+      normal,
+      places.filter((_, bit) => mask & (1 << bit)),
+      LOOKS_LIKE,
+    );
+}
+
+function changed(normal: string, places: readonly number[], into: Record<string, string>): string {
+  const characters = [...normal];
+  for (const place of places) characters[place] = into[characters[place]!]!;
+  return characters.join('');
 }
 
 function* oneDigitOff(normal: string): Generator<string> {

@@ -13,7 +13,10 @@ describe('the verdict on a serial', () => {
     ['KD297000', 'unknown'],
     ['KD3721I8', 'misread'],
     ['KD37211', 'misread'],
-    ['KO372118', 'bad-form'],
+    ['KO372118', 'misread'],
+    ['K0372118', 'misread'],
+    ['KD3D2118', 'misread'],
+    ['KX372118', 'bad-form'],
     ['XZ99412345', 'bad-form'],
   ])('%s: %s', (serial, expected) => expect(verdict(serial)).toBe(expected));
 

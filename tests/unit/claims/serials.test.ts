@@ -14,9 +14,21 @@ describe('serials that an advert states', () => {
     ['The number on the plate is KD372118.', 'KD372118'],
     ['Underneath: KD372118', 'KD372118 unstated'],
     ['Serial number 1150338 N.', '1150338N'],
+    ['Serial KD37\u200b2118, on the bed.', 'KD372118'],
+    ['Underneath: KD\u200b372118', 'KD372118 unstated'],
+    ['The number is KX37\u200b2118.', 'KX372118'],
+    ['The number is KD 21 45 32.', 'KD214532'],
+    ['The number is 118 402.', '118402'],
+    ['The number is 21 45 32.', '214532'],
+    ['Number on it: 2 14 532, and it works.', '214532'],
     ['Number KD372118 ... sorry, the other one.', 'KD372118 ?'],
     ['No KD372118. no wait, not that.', 'KD372118 ?'],
   ])('%s', (text, expected) => expect(serials(text)).toEqual([expected]));
+
+  it.each(['Model number 21 45 32.', 'The number 21 45 32 bobbins.', 'Ring this number: 21 45 32.', 'Number 1954 12.'])(
+    'no parted number in: %s',
+    (text) => expect(serials(text)).toEqual([]),
+  );
 
   it('a field of its own', () =>
     expect(readingOf({ title: 'Cressiter', serialText: 'KD372118' }).serials).toMatchObject([
