@@ -34,12 +34,18 @@ export function headOf(
       .map((name) => ({ what: 'name' as const, ...tokensOf(part, name), plural: false })),
   ].sort((a, b) => a.firstToken - b.firstToken);
   const first = nouns[0];
+  // A maker's name may be a word for the thing too.
+  const isName = (one: Noun): boolean =>
+    one.what === 'name' ||
+    nouns.some(
+      (other) => other.what === 'name' && other.firstToken <= one.firstToken && other.lastToken >= one.lastToken,
+    );
   if (isFeaturedPart(part, hits, first, cues)) return 'part';
   const counted = isCounted(part, cues);
   if (!first)
     return counted || cues.some((cue) => cue.value === 'lot' && cue.lastToken > cue.firstToken) ? 'lot' : null;
   if (counted && nouns.every((one) => one.what !== 'part')) return 'lot';
-  if (first.what === 'name' && isFittedTo(part, first, cues)) return 'part';
+  if (isName(first) && isFittedTo(part, first, cues)) return 'part';
 
   const things = nouns.filter((one) => one.what === 'thing');
   const countedThings = things.some(
@@ -55,16 +61,10 @@ export function headOf(
       part.tokens[cue.firstToken]!.folded !== 'machines' &&
       cue.firstToken <= first.firstToken + 1,
   );
-  const timesName = first.what === 'name' && isTimes(part, first.firstToken);
+  const timesName = isName(first) && isTimes(part, first.firstToken);
   if (countedThings || timesName || (lotWord && first.what !== 'part')) return 'lot';
 
   // "Pédale Name", "Ersatzteile Name": a part, then only what it is of.
-  // A maker's name may be a word for the thing too.
-  const isName = (one: Noun): boolean =>
-    one.what === 'name' ||
-    nouns.some(
-      (other) => other.what === 'name' && other.firstToken <= one.firstToken && other.lastToken >= one.lastToken,
-    );
   const behind = nouns.filter((one) => one.firstToken > first.lastToken);
   const opens = nouns.some((one) => one.what === 'part' && one.firstToken === first.firstToken);
   if (opens && behind.length > 0 && behind.every(isName)) return 'part';

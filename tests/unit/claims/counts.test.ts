@@ -8,6 +8,9 @@ describe('how many the advert says were made', () => {
   it.each([
     ['Only 200 ever made.', 'en', 'Only 200 ever made', 200],
     ['One of 500.', 'en', 'One of 500', 500],
+    ['They only made 500 of these.', 'en', 'only made 500', 500],
+    ['Fewer than 200 of her kind were ever built.', 'en', 'Fewer than 200 of her kind were ever built', 200],
+    ['Nur 80 Exemplare wurden je gebaut.', 'de', 'Nur 80 Exemplare wurden je gebaut', 80],
     ['1 of 200', 'en', '1 of 200', 200],
     ['Fewer than 50 Pelluckets were ever built.', 'en', 'Fewer than 50 Pelluckets were ever built', 50],
     ['Fewer than 1,500 were produced.', 'en', 'Fewer than 1,500 were produced', 1500],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readingOf } from './support/reading';
 
-const kinds: Record<string, readonly (string | { title: string; description: string })[]> = {
+const kinds: Record<string, readonly (string | { title: string; description: string; language?: string })[]> = {
   item: [
     'Grindlewade Cressiter sewing machine',
     'Old sewing machine with bobbin case and manual',
@@ -10,6 +10,10 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     'Cressiter sewing machine - looking for a new home',
     'Cressiter (motor needs rewiring)',
     'Cressiter, recently serviced',
+    'Haddercombe sewing machine spares or repair',
+    'Wendelow without its lid',
+    'Cressiter on treadle table',
+    { title: 'Cressiter treadle cabinet', description: 'Grindlewade Cressiter, cast iron. KD 372118.' },
     { title: 'Cressiter', description: 'We also repair machines, ask. A lovely old sewing machine.' },
   ],
   part: [
@@ -20,6 +24,15 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     'Needle plate Cressiter',
     'Spulenkapsel für Nähmaschine',
     'Sewing machine manual',
+    'Quarrendle shuttle and 3 bobbins',
+    'Lamp for a Cressiter',
+    { title: '10 x class 66 bobbins', description: 'For the Ostlewick. New old stock.' },
+    { title: 'Lot de 8 canettes pour Haddercombe', description: 'Huit canettes, neuves.', language: 'fr' },
+    {
+      title: 'Ulversholt Q 41 motor and pedal, two pin',
+      description: 'Motor, bracket and belt from a Q 41 that broke.',
+    },
+    { title: 'Foot controller', description: 'Came off a Q 43. Fits the Q 45 as well.' },
   ],
   wanted: [
     'Wanted: Grindlewade Cressiter',
@@ -37,6 +50,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
   lot: [
     'Job lot of sewing machines',
     'Three sewing machines',
+    '2x Cressiter and a cabinet',
+    { title: 'Wendelow and another for spares', description: 'Two Wendelows, sold together.' },
     'Two Grindlewade machines',
     'Cressiter and Pellucket sewing machines',
     '5x sewing machines for spares',
