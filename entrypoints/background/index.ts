@@ -1,11 +1,10 @@
 import { browser } from 'wxt/browser';
 import { defineBackground } from 'wxt/utils/define-background';
 import { followTab, resumeReadings } from '../../src/session/follow-tab';
-import { messageFrom } from '../../src/session/messages';
 import { readTab } from '../../src/session/read-tab';
 import { Readings } from '../../src/session/readings';
 import type { Where } from '../../src/session/where';
-import { ourselves } from '../shared/ourselves';
+import { onMessage } from '../shared/follow-messages';
 import { today } from '../shared/today';
 import { showMark } from './mark';
 import { openPanel } from './open-panel';
@@ -38,10 +37,7 @@ export default defineBackground(() => {
     await readings.forget({ window: windowId, tab: removed });
   });
 
-  browser.runtime.onMessage.addListener((value, sender) => {
-    const message = messageFrom(value, sender, ourselves());
-    if (message?.type === 'mark') void mark(message);
-  });
+  onMessage('mark', (message) => void mark(message));
 
   async function read(where: Where, url: string | undefined) {
     await readTab(where, url, today(), tabReach, readings);

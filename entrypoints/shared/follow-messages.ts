@@ -2,25 +2,21 @@ import { browser } from 'wxt/browser';
 import { type Message, messageFrom } from '../../src/session/messages';
 import { ourselves } from './ourselves';
 
-/** Tells when a panel of another window says that what was seen of a page has changed. */
-export function onSeenChanged(tell: (about: string) => void): void {
+/** Tells each message of one type that another page of ours sends. */
+export function onMessage<Type extends Message['type']>(
+  type: Type,
+  tell: (message: Extract<Message, { type: Type }>) => void,
+): void {
   browser.runtime.onMessage.addListener((value, sender) => {
     const message = messageFrom(value, sender, ourselves());
-    if (message?.type === 'seen-changed') tell(message.about);
+    if (message?.type === type) tell(message as Extract<Message, { type: Type }>);
   });
 }
 
-/** Tells when another page says that packs have changed. */
-export function onPacksChanged(tell: () => void): void {
+/** Tells when another page says that the prices that were kept have changed. */
+export function onPricesChanged(tell: () => void): void {
   browser.runtime.onMessage.addListener((value, sender) => {
-    if (messageFrom(value, sender, ourselves())?.type === 'packs-changed') tell();
-  });
-}
-
-/** Tells when another page says that drafts, or what was seen of one, have changed. */
-export function onDraftsChanged(tell: () => void): void {
-  browser.runtime.onMessage.addListener((value, sender) => {
-    if (messageFrom(value, sender, ourselves())?.type === 'drafts-changed') tell();
+    if (messageFrom(value, sender, ourselves())?.type === 'prices-changed') tell();
   });
 }
 

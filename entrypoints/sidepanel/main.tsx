@@ -12,7 +12,7 @@ import { wantedAudit, wantedSeen } from '../../src/session/wanted';
 import { panelTexts } from '../../src/text/catalogue/panel';
 import { Panel } from '../../src/view/panel/Panel';
 import { copyText } from '../shared/copy-text';
-import { onPacksChanged, onSeenChanged } from '../shared/follow-messages';
+import { onMessage } from '../shared/follow-messages';
 import { whenOutdated } from '../shared/when-outdated';
 import { startEngine } from './engine';
 import { followReadings } from './follow-readings';
@@ -52,8 +52,8 @@ whenOutdated('panel', () => {
 const { id: windowId, incognito } = await browser.windows.getCurrent();
 const keeper = seenKeeper(emit, incognito);
 const engine = startEngine(emit);
-onPacksChanged(engine.packsChanged);
-onSeenChanged(keeper.refresh);
+onMessage('packs-changed', () => engine.packsChanged());
+onMessage('seen-changed', ({ about }) => keeper.refresh(about));
 if (windowId !== undefined) {
   followTabs(windowId, emit);
   followReadings(windowId, emit);

@@ -1,6 +1,6 @@
-import { browser } from 'wxt/browser';
 import type { Message } from '../../src/session/messages';
 import { hasSomething, type Screen } from '../../src/session/screen';
+import { announce } from '../shared/follow-messages';
 
 let told = '';
 
@@ -12,6 +12,5 @@ export function markOf(screen: Screen): void {
   const text = JSON.stringify(message);
   if (text === told) return;
   told = text;
-  // Nobody listening is no harm: the mark is a convenience.
-  browser.runtime.sendMessage(message).catch(() => {});
+  announce(message);
 }

@@ -1,7 +1,6 @@
-import { browser } from 'wxt/browser';
 import type { SessionEvent } from '../../src/session/events';
-import type { Message } from '../../src/session/messages';
 import type { SeenActions } from '../../src/view/panel/Panel';
+import { announce } from '../shared/follow-messages';
 import { seenStore } from '../shared/seen-store';
 
 /** What was seen of pages, in the session and in this browser's storage. */
@@ -22,9 +21,7 @@ export function seenKeeper(emit: (event: SessionEvent) => void, isPrivate: boole
   }
 
   async function tellOthers(about: string, kept: Promise<boolean>): Promise<void> {
-    const message: Message = { type: 'seen-changed', about };
-    // Nobody listening is no harm: most people have one window.
-    if (await kept) browser.runtime.sendMessage(message).catch(() => {});
+    if (await kept) announce({ type: 'seen-changed', about });
   }
 
   return {

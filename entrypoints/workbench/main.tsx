@@ -9,7 +9,7 @@ import type { PacksState } from '../../src/view/workbench/PacksRoom';
 import { type Room, roomOf } from '../../src/view/workbench/rooms';
 import { TroubleNote } from '../../src/view/workbench/TroubleNote';
 import { Workbench } from '../../src/view/workbench/Workbench';
-import { onPacksChanged } from '../shared/follow-messages';
+import { onMessage } from '../shared/follow-messages';
 import { whenOutdated } from '../shared/when-outdated';
 import type { Bench, OpenRoom } from './bench';
 import { startBenchEngine } from './bench-engine';
@@ -20,6 +20,7 @@ import { packsActions } from './packs-actions';
 const fetchRoom: Record<Room, () => Promise<{ openRoom: (bench: Bench) => OpenRoom }>> = {
   drafts: () => import('./rooms/drafts'),
   enquiry: () => import('./rooms/enquiry'),
+  prices: () => import('./rooms/prices'),
   packs: () => import('./rooms/packs'),
 };
 
@@ -87,6 +88,6 @@ addEventListener('hashchange', () => {
   void open(roomOf(location.hash));
   scrollTo(0, 0);
 });
-onPacksChanged(packs.follow);
+onMessage('packs-changed', () => packs.follow());
 void open(roomOf(location.hash));
 packs.start();

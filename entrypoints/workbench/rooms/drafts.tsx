@@ -3,7 +3,7 @@ import '../../../src/view/style/likely.css';
 import '../../../src/view/style/drafts.css';
 import { NOTHING_SEEN } from '../../../src/session/seen';
 import { DraftsRoom, type DraftsState } from '../../../src/view/workbench/DraftsRoom';
-import { onDraftsChanged } from '../../shared/follow-messages';
+import { onMessage } from '../../shared/follow-messages';
 import type { Bench, OpenRoom } from '../bench';
 import { draftsActions } from '../drafts-actions';
 
@@ -20,7 +20,7 @@ export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
       draw();
     },
   );
-  onDraftsChanged(drafts.follow);
+  onMessage('drafts-changed', () => void drafts.follow());
   packs.onShelf(drafts.packsChanged);
   void drafts.start();
   return { content: () => <DraftsRoom state={state} actions={drafts.actions} />, close: drafts.flush };
