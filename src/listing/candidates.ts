@@ -50,7 +50,7 @@ export function candidatesIn(harvest: Harvest): Found {
     .slice(0, OPENING)
     .some(({ text }) => sharedWords(meta.windowTitle, text) >= 0.6);
   for (const one of meta.candidates)
-    if (!isRepeated && one.field === 'title' && one.value === meta.windowTitle) one.weight = 0.3;
+    if (!isRepeated && one.field === 'title' && one.value === meta.windowTitle) one.weight = 0.25;
 
   const titles = [
     ...about.titles,

@@ -11,6 +11,9 @@ const SIZE_END = new RegExp(`(?:[_.,;-](?:[swh]=)?${SIZE_WORD}|@\\dx)+$`, 'i');
 /** A folder that names a size, or gives an image server its orders ("w_400,h_300"). */
 const SIZE_FOLDER =
   /\/(?:thumb\w*|thumbnails?|small|medium|large|big|full|orig(?:inal)?s?|zoom|preview|mini|klein|gross|normal|fit-in|\d+x\d*|[swh]_?\d{2,4}|max|(?:[a-z]{1,3}[_:-]\w+)(?:[,:;][^/]*)+|(?:rs|resize|fit|fill|size|width|w|h|q|f)[:=_-]\w[^/]*)(?=\/)/gi;
+/** A last part of the path that is nothing but a size. */
+const SIZE_FILE =
+  /\/(?:[whs]_?\d{2,4}|\d{2,4}x\d{2,4}|thumb\w*|small|medium|large|big|full|orig\w*|preview|640|800|1080|1200|1280|1600|1920|2048)$/i;
 const PICTURE_END = /\.(?:jpe?g|png|webp|avif|gif|heic)$/i;
 
 /** What stays of an address when its size, format and version are taken off: one photograph, one key. */
@@ -18,7 +21,7 @@ export function photoKey(address: string): string {
   try {
     const { host, pathname, search } = new URL(address);
     const name = pathname.replace(SIZE_FOLDER, '').replace(PICTURE_END, '');
-    const bare = name.replace(SIZE_END, '') || name;
+    const bare = name.replace(SIZE_FILE, '').replace(SIZE_END, '') || name;
     // Where the path is a program, the query names the picture.
     const isProgram = /\.(?:php|aspx?|cgi|ashx)$|\/(?:image|img|photo|get)s?$/i.test(pathname);
     return `${host}${bare}${isProgram ? search : ''}`.toLowerCase();

@@ -60,9 +60,24 @@ export function isOtherMoney(folded: string): boolean {
 const isOtherBehind = (folded: string): boolean =>
   (POSTAGE.test(folded) && !WITH_POSTAGE.test(folded)) || INSTALMENT.test(folded) || OTHER_MONEY.test(folded);
 
-/** The amounts of a line, at most eight. */
+const NONE: Amount[] = [];
+/** Several readers ask about the same lines. */
+const known = new Map<string, Amount[]>();
+const KNOWN_MOST = 2000;
+const KNOWN_LONG = 1000;
+
+/** The amounts of a line, at most eight; not to be changed. */
 export function amountsIn(text: string): Amount[] {
-  if (!/\d/.test(text)) return [];
+  if (!/\d/.test(text)) return NONE;
+  const before = known.get(text);
+  if (before) return before;
+  const found = readAmounts(text);
+  if (known.size >= KNOWN_MOST) known.clear();
+  if (text.length <= KNOWN_LONG) known.set(text, found);
+  return found;
+}
+
+function readAmounts(text: string): Amount[] {
   const found = Array.from(text.slice(0, 600).matchAll(MONEY)).slice(0, 8);
   return found.map((match, index) => {
     const start = match.index;

@@ -69,6 +69,8 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
     for (let index = box.from; index < box.to; index++) words += lines[index]!.text.length;
     // A post of a board, or an article, is no card.
     if (words > CARD_MOST) return false;
+    // An answer under the page's own title is no other thing.
+    if (lines.slice(box.from, box.to).some(({ text }) => /^(?:re|aw|sv|odp):/i.test(text))) return false;
     return lines.slice(box.from, box.to).some(hasNamedLink) || (illustrated.has(child) && box.to - box.from >= 2);
   };
   const leads = (child: number) =>

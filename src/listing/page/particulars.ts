@@ -53,7 +53,7 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
     if (before) before.weight = Math.max(before.weight, weight);
     else found.push({ field, value, source: 'page', weight: Math.min(weight, 0.9) });
   };
-  const sites = [around.siteName, ...edgesOf(around.windowTitle)].map((name) => fold(name).text).filter(Boolean);
+  const sites = [around.siteName, lastPart(around.windowTitle)].map((name) => fold(name).text).filter(Boolean);
   for (const piece of pieces) {
     const { text, folded, hint, line } = piece;
     const label = piece.label ? rowLabel(piece.label) : null;
@@ -80,11 +80,11 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
   return found.sort((a, b) => b.weight - a.weight).slice(0, 40);
 }
 
-/** The last part of a window's title, which mostly names the site. */
-const edgesOf = (windowTitle: string): string[] => {
+/** The last of several parts of a window's title, which mostly names the site; "" where it is all one. */
+export function lastPart(windowTitle: string): string {
   const parts = windowTitle.split(/\s+[|–—·•»-]\s+|\s*[|»:]\s+/);
-  return parts.length > 1 ? [parts.at(-1)!.trim()] : [];
-};
+  return parts.length > 1 ? parts.at(-1)!.trim() : '';
+}
 
 const without = (text: string, part: string): string => (part === '' ? text : text.replaceAll(part, ' '));
 

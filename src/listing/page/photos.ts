@@ -13,13 +13,15 @@ const GALLERY =
 const CAPTIONS_MOST = 120;
 const LINES_NEAR_TITLE = 30;
 const LEVELS_MOST = 4;
+/** Names of sites are short. */
+const SITE_WORDS = 3;
 
 /**
  * Pictures of the advert itself, in their order: the one for which most speaks (its text says what the title says, a box
  * called a gallery, standing near the title), what stands beside it with no more than captions between, and what is filed
  * with it. Not those of other things for sale, of people and of the parts that are not the advert.
  */
-export function photosOf(reading: Reading, title: string, siteName: string): string[] {
+export function photosOf(reading: Reading, title: string, siteNames: readonly string[]): string[] {
   const { pictures, lines, boxes, zones, cards, titleLine } = reading;
   const around = (box: number, most: number, holds: (at: number) => boolean): boolean => {
     for (let at = box, step = 0; at >= 0 && step < most; step++, at = boxes[at]!.parent) if (holds(at)) return true;
@@ -31,9 +33,16 @@ export function photosOf(reading: Reading, title: string, siteName: string): str
     return known.length > 0 && known.every((index) => zones[index] === AWAY);
   };
   const isOfSite = ({ alt }: Picture): boolean =>
-    alt !== undefined && siteName !== '' && sharedWords(alt, siteName) === 1 && sharedWords(alt, title) < 0.5;
+    alt !== undefined &&
+    alt.split(' ').length <= SITE_WORDS &&
+    sharedWords(alt, title) < 0.5 &&
+    siteNames.some((name) => name !== '' && sharedWords(alt, name) === 1);
+  // Where photographs are, the other kind of file is for buttons and lines.
+  const isDrawn = ({ address }: Picture) => /\.gif(?:$|[?#])/i.test(address);
+  const hasPhotographs = !pictures.every(isDrawn);
   const own = pictures.filter(
     (picture) =>
+      !(hasPhotographs && isDrawn(picture)) &&
       !isAway(picture) &&
       !isOfSite(picture) &&
       !around(picture.box, 20, (at) => cards.boxes.has(at)) &&

@@ -3,4 +3,4 @@ export const PRICE_NAMES =
   /price|preis|prijs|precio|prezzo|\b(?:prix|pris|cena|preco|hinta|amount|amt|sum|somme|summa|cifra|cost|euro|valor)\b/;
 /** Names of amounts that are no price: what it was, what is saved, postage, instalments. */
 export const OTHER_NAMES =
-  /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|list|compare|compare-at|save|savings?|discount|badge|retail|strike\w*|struck|crossed|uvp|rrp|msrp|alt|alter|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan\w*|fees?|estimate|estimation|approx|converted)\b/;
+  /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|compare|compare-at|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|list-price|price-list|alt|alter|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan\w*|fees?|estimate|estimation|approx|converted)\b/;

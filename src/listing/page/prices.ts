@@ -14,12 +14,17 @@ export interface PagePrice {
   how: PriceHow | null;
   /** It is what bidding starts at. */
   starting: boolean;
+  /** A sentence asks it. */
+  asked: boolean;
 }
 
 /** Longer lines are sentences: an amount in them is told, seldom asked. */
 const SHORT_LINE = 60;
 const SENTENCE_MOST = 600;
 const LINES_NEAR_TITLE = 12;
+const LINES_OF_ADVERT = 40;
+/** Less than this speaks for no price, unless words ask it. */
+const THIN = 0.36;
 /** From this weight on an amount stands plainly as a price. */
 const PLAIN = 0.6;
 /** Where the price stands, but no amount: "Free", "Offers". */
@@ -33,11 +38,11 @@ const ASKING = /\b(?:asking|would like|i'd like|want|price|sell|preis|vb|vhb|fp|
  */
 export function pricesOf(reading: Reading): PagePrice[] {
   const { lines, zones, cards } = reading;
-  const found: PagePrice[] = [];
+  let found: PagePrice[] = [];
   for (const [index, line] of lines.entries()) {
     if (zones[index] === AWAY || cards.lines.has(index) || line.text.length > SENTENCE_MOST) continue;
     const label = labelBefore(reading, index);
-    const isLabelled = rowLabel(label) === 'price';
+    const isLabelled = rowLabel(label) === 'price' || /^(?:bid|sold)$/.test(howIn(fold(label).text) ?? '');
     const all = amountsIn(line.text);
     if (all.length === 0 && !isPriceWithoutSign(reading, line, isLabelled)) continue;
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
@@ -70,12 +75,15 @@ export function pricesOf(reading: Reading): PagePrice[] {
       }),
       how,
       starting: isStartingBid(said),
+      asked: asked !== null,
     });
     if (found.length >= 200) break;
   }
+  // A stray amount is none: of a partner's offer, of a gift to the site.
+  found = found.filter(({ weight, asked }) => asked || weight >= THIN);
   // Where others bid, a price for which it could be had at once is not the one that it stands at.
   if (found.some(({ how, starting, weight }) => how === 'bid' && !starting && weight >= PLAIN))
-    for (const one of found) if (one.how !== 'bid') one.weight *= 0.6;
+    for (const one of found) if (one.how !== 'bid' || one.starting) one.weight *= 0.6;
   // The earlier of two equals: an asking price comes before what else is told.
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 20);
 }
@@ -105,6 +113,7 @@ function weightOf(
   if (PRICE_NAMES.test(its.hints)) weight += 0.25;
   const distance = titleLine < 0 ? index : Math.abs(index - titleLine);
   if (distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
+  else if (distance <= LINES_OF_ADVERT) weight += 0.04;
   if (its.amount && its.amount.end - its.amount.start >= line.text.length * 0.5) weight += 0.1;
   if (zones[index] !== MAIN) weight -= 0.05;
   if (isOnly(line, LINK)) weight -= 0.15;

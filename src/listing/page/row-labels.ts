@@ -23,7 +23,7 @@ export const rowLabel = labelReader({
     'numero de serie|n° de serie|no de serie|n de serie|nº de serie|serienummer|serie nummer|numero di serie|matricola|numero di matricola|numero de fabricacion|' +
     'tillverkningsnummer|serienr|serienr.|numer seryjny|nr seryjny|numer fabryczny|vyrobni cislo|seriove cislo|n. de serie|sarjanumero|valmistusnumero|sorozatszam|gyari szam',
   place:
-    'location|where|item location|located in|place|town|area|pick-up location|collection from|collection|pickup|pick up|ort|wo|standort|artikelstandort|plz / ort|abholort|region|lieu|ou|localisation|ville|situe a|a retirer a|plaats|locatie|ophalen in|luogo|localita|citta|comune|provincia|lugar|localidad|ubicacion|poblacion|' +
+    'location|where|ships from|sent from|posted from|dispatched from|dispatches from|item location|located in|place|town|area|pick-up location|collection from|collection|pickup|pick up|ort|wo|standort|artikelstandort|plz / ort|abholort|region|lieu|ou|localisation|ville|situe a|a retirer a|plaats|locatie|ophalen in|luogo|localita|citta|comune|provincia|lugar|localidad|ubicacion|poblacion|' +
     'situated in|can be seen in|city|plats|ort|stad|kommun|finns i|hamtas i|sted|beliggenhed|beliggenhet|poststed|lokalizacja|miejscowosc|miasto|lokalita|misto|mesto|obec|localizacao|cidade|local|paikkakunta|sijainti|kunta|helyszin|telepules|varos|localitate|oras|localite|citta / zona|zona|woonplaats|wohnort|abholung in|plz|comune di',
   listedDate:
     'listed|listed on|date listed|posted|posted on|date posted|published|published on|ad placed|added|added on|date|listing date|online since|' +

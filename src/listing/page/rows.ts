@@ -71,8 +71,9 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
     for (let index = 0; index < row.length; index += 2) {
       const label = row[index]!;
       const value = row[index + 1]!;
-      if (row.length > 2 && label.tag !== 'th' && !/[:：]\s*$/.test(textOf(label))) continue;
-      if (value.to > value.from) add(textOf(label), textOf(value), label.from, value.to);
+      const name = textOf(label);
+      if (row.length > 2 && label.tag !== 'th' && !/[:：]\s*$/.test(name) && !rowLabel(name)) continue;
+      if (value.to > value.from) add(name, textOf(value), label.from, value.to);
     }
   }
   for (const same of pairs.values()) {

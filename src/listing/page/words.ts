@@ -2,6 +2,7 @@ import { fold } from '../../text/fold';
 
 /** Longer than any label. */
 const LABEL_MOST = 48;
+const KNOWN_MOST = 4000;
 
 /**
  * Reads labels: folded words in lists of "a|b|c", "*" at the end of a word for any ending. The first list that has the
@@ -16,11 +17,23 @@ export function labelReader<Label extends string>(lists: Record<Label, string>) 
       else if (!exact.has(word)) exact.set(word, label);
     }
   }
+  /** A page says the same short texts again and again, and each is asked about by several readers. */
+  const known = new Map<string, Label | null>();
+  const find = (text: string, exactly: boolean): Label | null => {
+    const word = bare(text);
+    return exact.get(word) ?? (exactly ? null : (beginnings.find(([start]) => word.startsWith(start))?.[1] ?? null));
+  };
   /** `exactly`: without the words that only begin a label. */
   return (text: string, exactly = false): Label | null => {
     if (text === '' || text.length > LABEL_MOST) return null;
-    const word = bare(text);
-    return exact.get(word) ?? (exactly ? null : (beginnings.find(([start]) => word.startsWith(start))?.[1] ?? null));
+    const key = exactly ? `=${text}` : text;
+    let label = known.get(key);
+    if (label === undefined) {
+      label = find(text, exactly);
+      if (known.size >= KNOWN_MOST) known.clear();
+      known.set(key, label);
+    }
+    return label;
   };
 }
 

@@ -1,15 +1,18 @@
 import { cardsOf } from '../page/cards';
 import { descriptionsOf } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
-import { headedParticulars, particularsOf, placesToldOf, timesOf, writtenDates } from '../page/particulars';
+import { headedParticulars, lastPart, particularsOf, placesToldOf, timesOf, writtenDates } from '../page/particulars';
 import { photosOf } from '../page/photos';
 import { pricesOf } from '../page/prices';
-import { readingOf } from '../page/reading';
+import { isOnly, type Reading, readingOf } from '../page/reading';
 import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
 import { sharedWords, titlesOf } from '../page/title';
-import { zonesOf } from '../page/zones';
-import type { Candidate, PageText } from '../types';
+import { AWAY, zonesOf } from '../page/zones';
+import { type Candidate, CONTROL, type PageText } from '../types';
+
+/** From this weight on a price stands plainly. */
+const PLAIN_PRICE = 0.5;
 
 export interface PageFindings {
   candidates: Candidate[];
@@ -53,12 +56,13 @@ export function fromPage(page: PageText, head: Head): PageFindings {
 
   const candidates: Candidate[] = [];
   const blocks = descriptionsOf(reading);
-  for (const { text, weight } of titles) {
-    const support = isTakenUp(text, reading.pictures, blocks[0]?.text ?? '');
+  const prices = pricesOf(reading);
+  const plain = prices.find(({ weight }) => weight >= PLAIN_PRICE)?.line ?? null;
+  for (const { text, weight, line } of [...titles, ...aboveThePrice(reading, plain)]) {
+    const support = takenUp(text, reading.pictures, blocks[0]?.text ?? '') + nearness(line, plain);
     candidates.push({ field: 'title', value: text, source: 'page', weight: Math.min(0.95, weight + support) });
   }
   for (const { text, weight } of blocks) candidates.push({ field: 'description', value: text, source: 'page', weight });
-  const prices = pricesOf(reading);
   for (const { text, weight, how } of prices) {
     candidates.push({ field: 'price', value: text, source: 'page', weight, ...(how ? { how } : {}) });
   }
@@ -87,7 +91,10 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     ...timesOf(reading),
     ...writtenDates(reading, head.language),
   );
-  for (const value of photosOf(reading, titles[0]?.text || windowTitle, siteName))
+  for (const value of photosOf(reading, titles[0]?.text || windowTitle, [
+    siteName,
+    lastPart(head.told.split('\n')[0] ?? ''),
+  ]))
     candidates.push({ field: 'photo', value, source: 'page', weight: 0.6 });
 
   const title = titles[0]?.text ?? '';
@@ -104,9 +111,30 @@ export function fromPage(page: PageText, head: Head): PageFindings {
 }
 
 /** What else says a title again: the texts of photographs, the first words of the seller. */
-function isTakenUp(title: string, pictures: PageText['pictures'], description: string): number {
+function takenUp(title: string, pictures: PageText['pictures'], description: string): number {
   if (title.split(' ').length < 3) return 0;
   const isShown = pictures.some(({ alt }) => alt !== undefined && sharedWords(title, alt) >= 0.8);
   const isBegun = sharedWords(title, description.slice(0, title.length * 2)) >= 0.8;
-  return (isShown ? 0.1 : 0) + (isBegun ? 0.15 : 0);
+  return (isShown ? 0.1 : 0) + (isBegun ? 0.2 : 0);
+}
+
+/** A title stands close to the price. */
+const nearness = (line: number, price: number | null): number => {
+  const distance = price === null ? Number.POSITIVE_INFINITY : Math.abs(line - price);
+  return distance <= 4 ? 0.12 : distance <= 10 ? 0.06 : 0;
+};
+
+/** The line of some words right over a price, whatever it is set in. */
+function aboveThePrice(
+  { lines, zones, cards }: Reading,
+  price: number | null,
+): { text: string; weight: number; line: number }[] {
+  for (let line = (price ?? 0) - 1; line >= 0 && line >= (price ?? 0) - 3; line--) {
+    const { text } = lines[line]!;
+    const isTitle =
+      text.length <= 150 && text.split(' ').length >= 3 && !/[.:]$/.test(text) && !/\d[.,]\d\d\b/.test(text);
+    if (isTitle && zones[line] !== AWAY && !cards.lines.has(line) && !isOnly(lines[line]!, CONTROL))
+      return [{ text, line, weight: 0.3 }];
+  }
+  return [];
 }
