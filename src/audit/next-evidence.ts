@@ -5,6 +5,7 @@ import { askTexts } from '../text/catalogue/asks';
 import { identifyTexts as texts } from '../text/catalogue/identify';
 import type { AuditCase } from './case';
 import { valueText } from './ground-words';
+import type { SerialCase } from './serial-case';
 import { serialLookOf } from './serial-look';
 import { saidPlainly } from './told';
 import type { AnswerOption, NextEvidence, SerialVerdict } from './types';
@@ -27,9 +28,15 @@ export function nextEvidenceOf(auditCase: AuditCase): NextEvidence[] {
   const leader = evidence.field.hypotheses[order[0]!]!.model;
   const asked = { atHand: listing.byHand, told: saidPlainly(auditCase) };
   const features = nextEvidence(identified, answers, MOST, asked).map((one) => inWords(one, leader, listing.language));
-  const isOdd = serial !== null && ODD.has(serial.verdict);
+  const isOdd = serial !== null && (ODD.has(serial.verdict) || isLeftOut(auditCase, serial));
   if (!isOdd && features.length > 0) return features;
   return [...serialLookOf(auditCase, leader), ...features].slice(0, MOST);
+}
+
+/** A table that calls itself complete leaves the number out. */
+function isLeftOut({ knowledge, reading }: AuditCase, { verdict, claim }: SerialCase): boolean {
+  const own = knowledge.serials.schemesOf(claim.normal).filter(({ pack }) => reading.covering.has(pack));
+  return verdict === 'unknown' && own.some(({ scheme }) => scheme.complete);
 }
 
 function inWords({ leaves, bits, effort }: Telling, leader: ModelKnown | null, language: string | null): NextEvidence {

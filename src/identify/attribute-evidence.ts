@@ -28,11 +28,14 @@ interface Heard {
   said: readonly Said[];
   /** A value that is none of the attribute, and null ("can't tell"), tell nothing. */
   answer: string | boolean | null;
+  /** The words are of somebody who has the thing before them. */
+  byHand?: boolean | undefined;
 }
 
 /** null where nothing is said of it. */
-export function attributeEvidence({ field, numbered, leaves, said, answer }: Heard): AttributeEvidence | null {
-  const claimed = saidLikelihood(said, leaves);
+export function attributeEvidence(of: Heard): AttributeEvidence | null {
+  const { field, numbered, leaves, said, answer } = of;
+  const claimed = saidLikelihood(said, leaves, of.byHand);
   const eye = leaves.attribute.def.trust?.eye ?? TRUST.eye;
   const seen = answer === null ? null : heard(answer, false, eye, leaves);
   if (!claimed && !seen) return null;

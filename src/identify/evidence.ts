@@ -48,7 +48,9 @@ export function evidenceOf({ reading, serial, answers, byHand }: Asked, knowledg
   const said = saidIn(reading, knowledge);
   const attributes = [...field.tables.attributes].flatMap(([attribute, leaves]) => {
     const words = said.filter((one) => one.attribute.ref === attribute);
-    return attributeEvidence({ field, numbered, leaves, said: words, answer: answers[attribute] ?? null }) ?? [];
+    return (
+      attributeEvidence({ field, numbered, leaves, said: words, answer: answers[attribute] ?? null, byHand }) ?? []
+    );
   });
   const stated = new Map([...measureLogs(reading, field), ...limitLogs(reading, field, knowledge)]);
   const years = yearLogs(reading, field.hypotheses);

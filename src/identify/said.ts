@@ -40,10 +40,14 @@ export function saidIn(reading: Reading, knowledge: Knowledge): Said[] {
   return [...out].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, said]) => said);
 }
 
-/** How likely these words are under each leaf: independent of each other once it is known which leaf it is. */
-export function saidLikelihood(said: readonly Said[], leaves: Leaves): Float64Array | null {
+/**
+ * How likely these words are under each leaf: independent of each other once it is known which leaf it is.
+ * @param byHand said by somebody who looks at the thing and sells nothing: right as often as the eye
+ */
+export function saidLikelihood(said: readonly Said[], leaves: Leaves, byHand = false): Float64Array | null {
   const { attribute, values } = leaves;
-  const trust = attribute.def.trust?.seller ?? TRUST.seller;
+  const { seller = TRUST.seller, eye = TRUST.eye } = attribute.def.trust ?? {};
+  const trust = byHand ? Math.max(seller, eye) : seller;
   let out: Float64Array | null = null;
   for (const one of said) {
     const reliable = one.loose ? loosened(trust, LOOSE_WORTH, values.length) : trust;

@@ -1,6 +1,7 @@
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import { moneyText } from '../money-text';
+import { serialsLabel, serialsModels } from '../serials-model';
 import type { Finding, Known, Standing } from '../types';
 import { saidOf, say } from '../words';
 
@@ -31,10 +32,17 @@ export function price(auditCase: AuditCase): Finding[] {
       attribute: null,
       said: [price, ...factors.map(({ said }) => saidOf(said))],
       known: [...knownBand(auditCase), ...factors.map(factorKnown)],
-      text: text(listing.priceText, model.label, texts.ratio(report.ratio, middle)),
+      text: ofAnother(auditCase, text(listing.priceText, model.label, texts.ratio(report.ratio, middle))),
       ask: null,
     },
   ];
+}
+
+/** A band is of the model named; where the number is another one's, that is said. */
+function ofAnother(auditCase: AuditCase, text: string): string {
+  if (serialsModels(auditCase).length === 0) return text;
+  const { join, price: note } = findingTexts.otherModel;
+  return join(text, note(serialsLabel(auditCase)));
 }
 
 /** The band in words, and how much stands behind it; nothing where there is none. */

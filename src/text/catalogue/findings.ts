@@ -8,6 +8,7 @@ export const findingTexts = {
     fits: (other: string) => `It fits ${other}, to which the serial was allotted.`,
     neither: (other: string) => `Nor does it hold for ${other}, to which the serial was allotted.`,
     but: (other: string) => `It doesn’t hold for ${other}, to which the serial was allotted.`,
+    price: (other: string) => `By its number it is another one: ${other}.`,
     only: (quote: string, other: string, attribute: string, value: string) =>
       `“${quote}” doesn’t hold for ${other}, to which the serial was allotted (${attribute}: ${value}).`,
   },
@@ -15,7 +16,7 @@ export const findingTexts = {
     known: (label: string, first: string, last: string, year: string, place: string) =>
       `Numbers ${first} to ${last} were allotted to ${label}${year ? ` in ${year}` : ''}${place ? `, ${place}` : ''}.`,
     disproved: (serial: string, allotted: string, claimed: string) =>
-      `The serial ${serial} was allotted to ${allotted}, not to ${claimed}.`,
+      `The serial ${serial} was allotted to ${allotted}, not to ${claimed}: the name is wrong, or the number is misread, or its plate is another machine’s.`,
     agrees: (serial: string, claimed: string) => `The serial ${serial} is one of those allotted to ${claimed}.`,
   },
   serialYear: {

@@ -153,6 +153,8 @@ describe('the number itself', () => {
     expect(first?.bits).toBeGreaterThan(0);
     expect(first?.options.map(({ value }) => value)).toEqual(['KD318472', 'other']);
   });
+  it('and where a complete table leaves it out', () =>
+    expect(of({ ...sold, serialText: 'KD 297310' }).nextEvidence[0]?.attribute).toBe(KEY));
   it('is what is left to look at where all is as good as sure', () =>
     expect(of({ ...sold, serialText: 'KD 131206' }).nextEvidence.map(({ attribute }) => attribute)).toEqual([KEY]));
   it('seen as said makes it surer; seen otherwise, the advert’s words decide', () => {
@@ -180,6 +182,15 @@ it('of a thing described by hand it is not the advert that says', () => {
   const told = likely.flatMap((one) => [...one.for, ...one.against]).map(({ text }) => text);
   expect(told.some((text) => text.startsWith('Size: you say full size.'))).toBe(true);
   expect(told.join()).not.toContain('advert says');
+});
+
+it('whoever has it in hand is right more often than a seller', () => {
+  const text = 'round bobbin';
+  const listing = { title: 'sewing machine', description: text, language: 'en' };
+  const share = (all: readonly { label: string; probability: number }[]): number =>
+    all.filter(({ label }) => label.includes('shuttle')).reduce((sum, { probability }) => sum + probability, 0);
+  const byHand = audit(listingByHand({ what: 'sewing machine', text }), tradeAlone, { asOf: AS_OF });
+  expect(share(byHand.likely)).toBeLessThan(share(audit(readDraft(listing), tradeAlone, { asOf: AS_OF }).likely));
 });
 
 describe('what needs no question', () => {

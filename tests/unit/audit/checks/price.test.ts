@@ -22,6 +22,12 @@ describe('where the asking price stands', () => {
     expect(finding?.known[0]?.source).toMatch(/./);
   });
 
+  it('says so where the number is another model’s than the one whose band it is', () => {
+    const [finding] = findingsOf('price', cressiter('', { priceText: '£120', serialText: 'KD 330715' }));
+    expect(finding?.text).toMatch(/ By its number it is another one: Grindlewade Wendelow\.$/);
+    expect(findingsOf('price', cressiter('', { priceText: '£120' }))[0]?.text).not.toContain('By its number');
+  });
+
   it('a price is never disproved', () =>
     expect(check('£100000').every((line) => line.startsWith('caution'))).toBe(true));
 
