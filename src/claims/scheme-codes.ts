@@ -56,13 +56,19 @@ interface Form {
   after: RegExp;
 }
 
+const forms = new WeakMap<Scheme, Form>();
+
 function formOf(scheme: Scheme): Form {
+  const there = forms.get(scheme);
+  if (there) return there;
   const { prefix, suffix = '' } = scheme;
-  return {
+  const made = {
     scheme,
     before: new RegExp(`(?:^|[^\\p{L}\\d])(${spelt(prefix)}${prefix ? BETWEEN : ''})$`, 'iu'),
     after: new RegExp(`^(${suffix ? '[ ./\\-]?' : ''}${spelt(suffix)})(?![\\p{L}\\d])`, 'iu'),
   };
+  forms.set(scheme, made);
+  return made;
 }
 
 /** A scheme's letters are few and ASCII by the pack's form; what else may stand there stands for itself. "K.D." is KD. */

@@ -31,8 +31,26 @@ const written = ({ text, folded }: Reading, start: number, end: number) => {
 const SIGN_BEFORE = /(\p{L}{0,4})( ?)(\p{Sc})[:]? {0,3}$/u;
 const WORD_BEFORE = /(?<![\p{L}\p{N}'])(\p{L}{1,8})(?:\/(?= ))?[.:]{0,2} {0,3}$/u;
 
+const MOST_SPACES = 3;
+const MOST_MARKS = 2;
+
+/**
+ * Can what stands before the number that starts at `at` end in a sign or a word? Before most numbers of most adverts
+ * stands none, and that is told by a few characters.
+ */
+function mayStandBefore(folded: string, at: number): boolean {
+  let last = at - 1;
+  while (last >= 0 && at - 1 - last < MOST_SPACES && folded.charCodeAt(last) === 0x20) last--;
+  for (let marks = 0; marks < MOST_MARKS && isPointOrColon(folded.charCodeAt(last)); marks++) last--;
+  const code = folded.charCodeAt(last);
+  return !(code < 0x80) || (code >= 0x61 && code <= 0x7a) || code === 0x24 || code === 0x2f;
+}
+
+const isPointOrColon = (code: number): boolean => code === 0x2e || code === 0x3a;
+
 /** The sign, word or code right before the number that starts at `at`. */
 export function signBefore(reading: Reading, at: number): Beside | null {
+  if (!mayStandBefore(reading.folded.text, at)) return null;
   const from = Math.max(0, at - 24);
   const left = reading.folded.text.slice(from, at);
   const sign = SIGN_BEFORE.exec(left);
