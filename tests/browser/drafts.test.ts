@@ -103,14 +103,18 @@ it('keeps what was seen of the thing with its draft, and with no other one', asy
   const remove = () => bench.click(part('remove-draft'), 'Treadle');
   await remove();
   await bench.click(part('undo-draft'));
+  await isListed(3);
   await bench.click('.draft-name', 'Treadle');
   await bench.click('[data-seen] button');
   await bench.lacks('[data-seen]');
   await remove();
+  await isListed(2);
 });
 
 it('copies a draft out as plain text', async () => {
   await bench.click('.draft-name', 'Renamed');
+  // The audit, once it is there, moves what stands below it.
+  await bench.shows('[data-part="summary"]');
   await bench.click(part('copy-draft'));
   await bench.shows(part('copy-outcome'), texts.copied);
   const text = await room.browser.copied();

@@ -1,7 +1,6 @@
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import type { Chromium } from '../../src/cli/demo/drive-chromium';
 import type { Driven, Tab } from '../../src/cli/demo/driven';
 import type { Panel } from '../../src/cli/demo/panel';
 import type { SeenError } from '../../src/cli/demo/watch-targets';
@@ -29,11 +28,6 @@ export async function until(what: string, holds: () => Promise<boolean>, timeout
 }
 
 /** Errors of our own pages and worker; what a market page's own console says is not ours. */
-export function ourErrors(browser: Chromium): SeenError[] {
-  return browser.errors.filter(({ where }) => where !== 'page');
-}
-
-/** The same in every browser. */
 export async function seenErrors(browser: Driven): Promise<SeenError[]> {
   return (await browser.seenErrors()).filter(({ where }) => where !== 'page');
 }

@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
-import type { Page } from 'playwright-core';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { folderOf, ourErrors, ourRequests } from './hands';
-import { openRoom, type Room } from './support/browser';
+import type { Driven } from '../../src/cli/demo/driven';
+import { folderOf, ourRequests, seenErrors, until } from './hands';
+import { openTestedRoom, type Room } from './support/browser';
+import { type OwnPage, ownPage } from './support/page';
 
 // Two windows of the workbench: what is done in one shows in the other, without a reload.
 
@@ -13,75 +15,79 @@ const files = folderOf({
   'newer.json': JSON.stringify({ ...sound, about: { ...sound.about, edition: sound.about.edition + 1 } }),
 });
 
-let room: Room;
-let one: Page;
-let other: Page;
+let room: Room<Driven>;
+let one: OwnPage;
+let other: OwnPage;
 beforeAll(async () => {
-  room = await openRoom({ packs: false });
-  one = await room.browser.openTab(room.browser.addressOf('workbench.html'));
-  other = await room.browser.openWindow(room.browser.addressOf('workbench.html'));
-  for (const page of [one, other]) await page.locator('[data-pack-id="trade"]').waitFor();
+  room = await openTestedRoom({ packs: false });
+  one = ownPage(await room.browser.openTab(room.browser.addressOf('workbench.html')));
+  other = ownPage(await room.browser.openWindow(room.browser.addressOf('workbench.html')));
+  for (const page of [one, other]) await page.shows('[data-pack-id="trade"]');
 });
 afterAll(() => room?.close());
 
-const row = (page: Page, id = ID) => page.locator(`[data-pack-id="${id}"]`);
-const box = (page: Page) => row(page).locator('input[type="checkbox"]');
-const troubles = (page: Page) => page.locator('[data-part="trouble"]').count();
+const ROW = `[data-pack-id="${ID}"]`;
+const BOX = `${ROW} input[type="checkbox"]`;
+const NAME = '.draft-name';
+const field = (name: string) => `#draft-${name}`;
+const reads = (page: OwnPage, name: string, value: string) =>
+  until(`${name} is “${value}”`, async () => (await page.valueOf(field(name))) === value);
 
 it('a pack that is installed, and the newer edition that takes its place', async () => {
-  await one.locator('[data-part="pack-file"]').setInputFiles(`${files}/sound.json`);
-  await row(other).waitFor();
-  await one.locator('[data-part="install-outcome"] p').waitFor();
-  await one.locator('[data-part="pack-file"]').setInputFiles(`${files}/newer.json`);
-  await row(other, ID)
-    .filter({ hasText: String(sound.about.edition + 1) })
-    .waitFor();
+  await one.choose('[data-part="pack-file"]', `${files}/sound.json`);
+  await other.shows(ROW, `edition ${sound.about.edition}`);
+  await one.shows('[data-part="install-outcome"] p');
+  await one.choose('[data-part="pack-file"]', `${files}/newer.json`);
+  await other.shows(ROW, `edition ${sound.about.edition + 1}`);
 });
 
 it('a pack that is switched off, from either side', async () => {
-  await box(other).click();
-  await row(one).locator('input:not(:checked)').waitFor();
-  await box(one).click();
-  await row(other).locator('input:checked').waitFor();
+  await other.click(BOX);
+  await one.shows(`${ROW}[data-on="false"] input:not(:checked)`);
+  await one.click(BOX);
+  await other.shows(`${ROW}[data-on="true"] input:checked`);
 });
 
 it('a pack that is removed and put back, and nobody is alarmed', async () => {
-  await row(one).locator('[data-part="remove"]').click();
-  await row(other).waitFor({ state: 'detached' });
-  expect(await troubles(other)).toBe(0);
-  await one.locator('[data-part="undo"]').click();
-  await row(other).waitFor();
+  await one.click(`${ROW} [data-part="remove"]`);
+  await other.lacks(ROW);
+  expect(await other.count('[data-part="trouble"]')).toBe(0);
+  await one.click('[data-part="undo"]');
+  await other.shows(ROW);
 });
 
 it('a draft that is written, changed, removed and put back', async () => {
-  for (const page of [one, other]) await page.locator('[data-part="to-drafts"]').click();
-  await one.locator('[data-part="new-draft"]').click();
-  await one.locator('#draft-title').fill('Grindlewade Haddercombe');
-  const listed = (title: string) => other.locator('.shelf', { hasText: title });
-  await listed('Grindlewade Haddercombe').waitFor();
-  await other.locator('.shelf button', { hasText: 'Grindlewade Haddercombe' }).first().click();
-  await one.locator('#draft-title').fill('Grindlewade Haddercombe, cast iron');
-  await expect.poll(() => other.locator('#draft-title').inputValue()).toBe('Grindlewade Haddercombe, cast iron');
-  await other.locator('#draft-priceText').fill('£40');
-  await expect.poll(() => one.locator('#draft-priceText').inputValue()).toBe('£40');
-  await one.locator('.shelf [data-part="remove-draft"]').first().click();
-  await listed('Grindlewade').waitFor({ state: 'detached' });
-  await one.locator('[data-part="undo-draft"]').click();
-  await listed('Grindlewade').waitFor();
+  for (const page of [one, other]) await page.click('[data-part="to-drafts"]');
+  await one.click('[data-part="new-draft"]');
+  await one.fill(field('title'), 'Grindlewade Haddercombe');
+  await other.click(NAME, 'Grindlewade Haddercombe');
+  await one.fill(field('title'), 'Grindlewade Haddercombe, cast iron');
+  await reads(other, 'title', 'Grindlewade Haddercombe, cast iron');
+  await other.fill(field('priceText'), '£40');
+  await reads(one, 'priceText', '£40');
+  await one.click('[data-part="remove-draft"]', 'Grindlewade');
+  await other.lacks(NAME, 'Grindlewade');
+  await one.click('[data-part="undo-draft"]');
+  await other.shows(NAME, 'Grindlewade');
 });
 
 it('what is being typed is not taken away by what another window does', async () => {
-  await other.locator('.shelf button', { hasText: 'Grindlewade' }).first().click();
-  await other.locator('#draft-description').pressSequentially('It runs well and it ', { delay: 20 });
-  await one.locator('[data-part="new-draft"]').click();
-  const typing = other.locator('#draft-description').pressSequentially('is heavy.', { delay: 60 });
-  await one.locator('#draft-title').fill('Another one');
+  await other.click(NAME, 'Grindlewade');
+  await other.fill(field('description'), 'It runs well and it ');
+  await one.click('[data-part="new-draft"]');
+  const typing = (async () => {
+    for (const character of 'is heavy.') {
+      await other.press(character);
+      await sleep(60);
+    }
+  })();
+  await one.fill(field('title'), 'Another one');
   await typing;
-  await other.locator('[data-kept="kept"]').waitFor();
-  expect(await other.locator('#draft-description').inputValue()).toBe('It runs well and it is heavy.');
+  await other.shows('[data-kept="kept"]');
+  expect(await other.valueOf(field('description'))).toBe('It runs well and it is heavy.');
 });
 
-it('none of this made a request or an error', () => {
+it('none of this made a request or an error', async () => {
   expect(ourRequests(room.browser)).toEqual([]);
-  expect(ourErrors(room.browser)).toEqual([]);
+  expect(await seenErrors(room.browser)).toEqual([]);
 });

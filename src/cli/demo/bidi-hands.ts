@@ -17,17 +17,27 @@ const KEYS: Record<string, string> = {
 };
 const SHIFT = '\uE008';
 
-/** A real mouse click in the middle of the selector's first match, scrolled into view. */
+/** A real mouse click in the middle of the selector's first match, scrolled into view, once it stands still there. */
 export async function clickIn(connection: Connection, context: string, selector: string): Promise<void> {
   const at = (await evaluateIn(
     connection,
     context,
-    (wanted: string) => {
-      const element = document.querySelector(wanted);
-      if (!element) throw new Error(`nothing matches ${wanted}`);
-      element.scrollIntoView({ block: 'center', behavior: 'instant' });
-      const box = element.getClientRects()[0] ?? element.getBoundingClientRect();
-      return { x: Math.floor(box.x + box.width / 2), y: Math.floor(box.y + box.height / 2) };
+    async (wanted: string) => {
+      const measure = () => {
+        const element = document.querySelector(wanted);
+        if (!element) throw new Error(`nothing matches ${wanted}`);
+        element.scrollIntoView({ block: 'center', behavior: 'instant' });
+        const box = element.getClientRects()[0] ?? element.getBoundingClientRect();
+        return { x: Math.floor(box.x + box.width / 2), y: Math.floor(box.y + box.height / 2) };
+      };
+      let at = measure();
+      for (let looks = 0; looks < 50; looks += 1) {
+        await new Promise((resolve) => setTimeout(resolve, 30));
+        const now = measure();
+        if (now.x === at.x && now.y === at.y) break;
+        at = now;
+      }
+      return at;
     },
     [selector],
   )) as { x: number; y: number };

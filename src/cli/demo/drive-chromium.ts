@@ -34,8 +34,6 @@ export interface Chromium extends Driven {
   openTab(url: string): Promise<Page>;
   openWindow(url: string): Promise<Page>;
   pressToolbarButton(page: Page): Promise<void>;
-  /** Errors on consoles, uncaught exceptions and violations of content security policies, so far. */
-  errors: readonly SeenError[];
 }
 
 /**
@@ -144,7 +142,6 @@ async function drive(
     name: 'chromium',
     context,
     extensionId,
-    errors,
     seenErrors: async () => errors,
     worker,
     addressOf: (page) => ours + page,
