@@ -107,7 +107,7 @@ function placeIn(
   const [name = folded] = folded.split(/[,(/]/);
   const core = name.replace(/^\S*\d\S* /, '').trim();
   if (core.length < 3) return null;
-  const holds = (all: string) => new RegExp(`(?<![\\p{L}\\d])${escaped(core)}(?![\\p{L}\\d])`, 'u').test(all);
+  const holds = (all: string) => holdsWords(all, core);
   const weight =
     (isLabelled ? 0.5 : 0) +
     (PLACE_NAMES.test(hint) ? 0.35 : 0) +
@@ -122,7 +122,13 @@ function placeIn(
   return { text, weight };
 }
 
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+/** True where the words stand in a text as words, not inside of others. */
+function holdsWords(all: string, words: string): boolean {
+  for (let at = all.indexOf(words); at >= 0; at = all.indexOf(words, at + 1))
+    if (!LETTER.test(all[at - 1] ?? '') && !LETTER.test(all[at + words.length] ?? '')) return true;
+  return false;
+}
+const LETTER = /[\p{L}\d]/u;
 
 /** A heading that is a label ("Localisation") over one short line. */
 export function headedParticulars(reading: Reading): Candidate[] {

@@ -10,18 +10,25 @@ const KNOWN_MOST = 4000;
  */
 export function labelReader<Label extends string>(lists: Record<Label, string>) {
   const exact = new Map<string, Label>();
-  const beginnings: [string, Label][] = [];
+  /** By their first character. */
+  const beginnings = new Map<string, [string, Label][]>();
   for (const label of Object.keys(lists) as Label[]) {
     for (const word of lists[label].split('|')) {
-      if (word.endsWith('*')) beginnings.push([word.slice(0, -1), label]);
-      else if (!exact.has(word)) exact.set(word, label);
+      if (word.endsWith('*')) {
+        const same = beginnings.get(word[0]!);
+        if (same) same.push([word.slice(0, -1), label]);
+        else beginnings.set(word[0]!, [[word.slice(0, -1), label]]);
+      } else if (!exact.has(word)) exact.set(word, label);
     }
   }
   /** A page says the same short texts again and again, and each is asked about by several readers. */
   const known = new Map<string, Label | null>();
   const find = (text: string, exactly: boolean): Label | null => {
     const word = bare(text);
-    return exact.get(word) ?? (exactly ? null : (beginnings.find(([start]) => word.startsWith(start))?.[1] ?? null));
+    return (
+      exact.get(word) ??
+      (exactly ? null : (beginnings.get(word[0] ?? '')?.find(([start]) => word.startsWith(start))?.[1] ?? null))
+    );
   };
   /** `exactly`: without the words that only begin a label. */
   return (text: string, exactly = false): Label | null => {
