@@ -35,28 +35,34 @@ export function draftKeeping(
 ): DraftKeeping {
   const writer = draftWriter(withKeep, () => crypto.randomUUID());
   let pause: ReturnType<typeof setTimeout> | undefined;
-  /** Drafts whose last words are not kept yet, by id. */
+  /** Drafts whose last words are not kept yet, by id; those that are under way into storage among them. */
   const unkept = new Map<string, KeptDraft>();
+  const underWay = new Set<KeptDraft>();
 
   async function keep(): Promise<void> {
-    const drafts = [...unkept.values()];
-    unkept.clear();
-    await Promise.all(drafts.map(keepOne));
+    await Promise.all([...unkept.values()].filter((draft) => !underWay.has(draft)).map(keepOne));
   }
 
   async function keepOne(draft: KeptDraft): Promise<void> {
-    if (state().isPrivate) return show({ kept: 'not' });
-    const done = await writer.write(draft);
-    if (!done.ok) {
-      // It is tried again with whatever is done next, unless more was typed meanwhile.
-      if (!unkept.has(draft.id)) unkept.set(draft.id, draft);
-      return show({ trouble: done.trouble, kept: 'not' });
+    if (state().isPrivate) {
+      unkept.delete(draft.id);
+      return show({ kept: 'not' });
     }
+    underWay.add(draft);
+    const done = await writer.write(draft);
+    underWay.delete(draft);
+    // It stays among the unkept, and is tried again with whatever is done next.
+    if (!done.ok) return show({ trouble: done.trouble, kept: 'not' });
+    // Unless more was typed meanwhile, which is kept by itself.
+    if (unkept.get(draft.id) === draft) unkept.delete(draft.id);
     const { draft: kept, partedFrom } = done.value;
     if (partedFrom !== null) part(partedFrom, kept);
     announce({ type: 'drafts-changed' });
     if (!unkept.has(kept.id) && state().chosen === kept.id) show({ kept: 'kept', trouble: null });
-    if (partedFrom !== null) await read();
+    if (partedFrom === null) return;
+    // More was typed meanwhile, and perhaps is under way under the old id: shown and kept under the new one.
+    void keep();
+    await read();
   }
 
   /** Another window has kept other words: what is written here goes on as a draft of its own. */
