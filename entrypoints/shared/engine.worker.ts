@@ -1,10 +1,14 @@
+import { readObservations } from '../../src/keep/observations';
 import type { Kept } from '../../src/keep/trouble';
 import type { Knowledge } from '../../src/pack/knowledge';
+import type { Observation } from '../../src/price/observation';
 import { answerByHand, answerTo, answerToDraft } from '../../src/session/answer';
 import type { FromEngine, Question, Replies, ToEngine } from '../../src/session/engine-messages';
 import { answerToEnquiry } from '../../src/session/enquiry';
+import { priceOfKept } from '../../src/session/kept-prices';
 import { cardOf, type PackCard } from '../../src/session/pack-card';
 import { knowledgeOf } from '../../src/session/packs';
+import { withKeep } from './keep';
 import { readShelf } from './shelf';
 
 // The engine in a thread of its own: however large the packs are, our pages answer to a finger. It reads the packs
@@ -16,6 +20,8 @@ interface Packs {
   knowledge: Knowledge;
   /** Ids of those that came with the program. */
   shipped: ReadonlySet<string>;
+  /** Prices that the user has kept. */
+  prices: readonly Observation[];
 }
 
 /** The packs as they were last read, and which reading of them that was. */
@@ -26,8 +32,11 @@ let speaking: Packs | null = null;
 async function load(): Promise<Kept<Packs>> {
   const shelf = await readShelf();
   if (!shelf.ok) return shelf;
+  const kept = await withKeep(readObservations);
+  // Packs speak even where nothing can be read of what was kept.
+  const prices = kept.ok ? kept.value.map(priceOfKept) : [];
   const shipped = new Set(shelf.value.flatMap((pack) => (pack.shipped ? [pack.id] : [])));
-  return { ok: true, value: { cards: shelf.value.map(cardOf), knowledge: knowledgeOf(shelf.value), shipped } };
+  return { ok: true, value: { cards: shelf.value.map(cardOf), knowledge: knowledgeOf(shelf.value), shipped, prices } };
 }
 
 async function readPacks(): Promise<void> {
@@ -54,19 +63,28 @@ async function newestPacks(): Promise<Kept<Packs>> {
 
 async function reply(number: number, question: Question): Promise<void> {
   const read = await newestPacks();
-  tell({ type: 'reply', number, reply: read.ok ? { ok: true, value: answer(question, read.value) } : read });
+  tell({ type: 'reply', number, reply: read.ok ? { ok: true, value: await answer(question, read.value) } : read });
 }
 
-function answer(question: Question, { cards, knowledge: known, shipped }: Packs): Replies[keyof Replies] {
+async function answer(
+  question: Question,
+  { cards, knowledge: known, shipped, prices }: Packs,
+): Promise<Replies[keyof Replies]> {
   switch (question.about) {
     case 'shelf':
       return cards;
     case 'draft':
-      return answerToDraft(question.draft, question.asOf, known, question.seen, shipped);
+      return answerToDraft(question.draft, question.asOf, known, question.seen, shipped, prices);
     case 'machine':
-      return answerByHand(question.described, question.asOf, known, question.seen, shipped);
+      return answerByHand(question.described, question.asOf, known, question.seen, shipped, prices);
     case 'serial':
       return answerToEnquiry(question.serial, question.pack, known, shipped);
+    case 'priceModels':
+    case 'price': {
+      // Asked in one room alone, and by no panel.
+      const { answerToPrice } = await import('../../src/session/price-answers');
+      return answerToPrice(question, known);
+    }
   }
 }
 
@@ -89,8 +107,8 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
     case 'audit':
       if (speaking) {
         const { wanted, harvest, asOf, seen } = data;
-        const { knowledge, shipped } = speaking;
-        tell({ type: 'answered', wanted, answer: answerTo(harvest, asOf, knowledge, seen, shipped) });
+        const { knowledge, shipped, prices } = speaking;
+        tell({ type: 'answered', wanted, answer: answerTo(harvest, asOf, knowledge, seen, shipped, prices) });
       }
       return;
     case 'ask':

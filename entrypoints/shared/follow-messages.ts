@@ -13,13 +13,6 @@ export function onMessage<Type extends Message['type']>(
   });
 }
 
-/** Tells when another page says that the prices that were kept have changed. */
-export function onPricesChanged(tell: () => void): void {
-  browser.runtime.onMessage.addListener((value, sender) => {
-    if (messageFrom(value, sender, ourselves())?.type === 'prices-changed') tell();
-  });
-}
-
 /** Tells all our other pages. Nobody listening is no harm: each reads what is kept when it opens. */
 export function announce(message: Message): void {
   browser.runtime.sendMessage(message).catch(() => {});

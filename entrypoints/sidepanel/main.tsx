@@ -53,6 +53,7 @@ const { id: windowId, incognito } = await browser.windows.getCurrent();
 const keeper = seenKeeper(emit, incognito);
 const engine = startEngine(emit);
 onMessage('packs-changed', () => engine.packsChanged());
+onMessage('prices-changed', () => engine.packsChanged());
 onMessage('seen-changed', ({ about }) => keeper.refresh(about));
 if (windowId !== undefined) {
   followTabs(windowId, emit);

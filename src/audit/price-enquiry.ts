@@ -115,8 +115,7 @@ function launchTold({ model: ref, asOf }: PriceAsked, knowledge: Knowledge): Pas
   return pastTold({ amount, currency, date: String(year) }, pack, asOf, knowledge, cited ?? null);
 }
 
-/** What a price of the past comes to; null for what is no price, or of a date that has not come yet. */
-export function pastTold(
+function pastTold(
   price: { amount: number; currency: string; date: string },
   pack: string,
   asOf: string,

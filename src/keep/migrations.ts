@@ -30,4 +30,8 @@ export const migrations: readonly Migration[] = [
       await cursor.update(pack);
     }
   },
+  // Prices that the user has seen are listed by when they were seen.
+  (_db, change) => {
+    change.objectStore('observations').createIndex('date', 'date');
+  },
 ];

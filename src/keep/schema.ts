@@ -66,9 +66,19 @@ export interface KeptObservation {
   id: string;
   model: string;
   kind: 'asked' | 'paid';
+  /** A decimal string. */
   amount: string;
   currency: string;
   date: string;
+  grade?: string;
+  complete?: boolean;
+  finish?: 'plain' | 'refinished';
+  place?: string;
+  seller?: 'private' | 'trade';
+  link?: string;
+  note?: string;
+  /** ISO 8601 instant; left out by those of earlier versions. */
+  keptAt?: string;
 }
 
 export interface Schema extends DBSchema {
@@ -79,5 +89,5 @@ export interface Schema extends DBSchema {
   drafts: { key: string; value: KeptDraft; indexes: { changedAt: string } };
   audits: { key: string; value: KeptAudit; indexes: { asOf: string } };
   answers: { key: [string, string]; value: KeptAnswer; indexes: { about: string } };
-  observations: { key: string; value: KeptObservation; indexes: { model: string } };
+  observations: { key: string; value: KeptObservation; indexes: { model: string; date: string } };
 }

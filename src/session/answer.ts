@@ -5,6 +5,7 @@ import { readDraft } from '../listing/draft';
 import { settle } from '../listing/settle';
 import type { Draft, Harvest, Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
+import type { Observation } from '../price/observation';
 import { type KindNote, kindNote } from './kind-note';
 import { NOTHING_SEEN, type Seen } from './seen';
 import { type SeenWords, seenWords, usableSeen } from './seen-words';
@@ -31,6 +32,7 @@ export interface Answered {
  * @param asOf the day of the audit, ISO 8601
  * @param seen what the viewer has seen of it
  * @param shipped ids of the packs that came with the program
+ * @param prices that the user has seen and kept
  */
 export function answerTo(
   harvest: Harvest,
@@ -38,8 +40,9 @@ export function answerTo(
   knowledge: Knowledge,
   seen: Seen = NOTHING_SEEN,
   shipped: Shipped = NONE_SHIPPED,
+  prices: readonly Observation[] = [],
 ): Answer {
-  return answered(() => settle(harvest, harvest.url), asOf, knowledge, seen, shipped);
+  return answered(() => settle(harvest, harvest.url), asOf, knowledge, seen, shipped, prices);
 }
 
 /** The same for a seller's own draft. */
@@ -49,8 +52,9 @@ export function answerToDraft(
   knowledge: Knowledge,
   seen: Seen = NOTHING_SEEN,
   shipped: Shipped = NONE_SHIPPED,
+  prices: readonly Observation[] = [],
 ): Answer {
-  return answered(() => readDraft(draft), asOf, knowledge, seen, shipped);
+  return answered(() => readDraft(draft), asOf, knowledge, seen, shipped, prices);
 }
 
 /** The same for a machine that somebody has before them. */
@@ -60,14 +64,22 @@ export function answerByHand(
   knowledge: Knowledge,
   seen: Seen,
   shipped: Shipped = NONE_SHIPPED,
+  prices: readonly Observation[] = [],
 ): Answer {
-  return answered(() => listingByHand(described), asOf, knowledge, seen, shipped);
+  return answered(() => listingByHand(described), asOf, knowledge, seen, shipped, prices);
 }
 
-function answered(read: () => Listing, asOf: string, knowledge: Knowledge, seen: Seen, shipped: Shipped): Answer {
+function answered(
+  read: () => Listing,
+  asOf: string,
+  knowledge: Knowledge,
+  seen: Seen,
+  shipped: Shipped,
+  observations: readonly Observation[],
+): Answer {
   try {
     const listing = read();
-    const result = audit(listing, knowledge, { asOf, answers: usableSeen(seen, knowledge) });
+    const result = audit(listing, knowledge, { asOf, answers: usableSeen(seen, knowledge), observations });
     const kind = kindNote(result.likely[0], result.findings, knowledge);
     const words = wordsOf(result, kind, knowledge, shipped);
     return { ok: true, listing, audit: result, words, seen: seenWords(seen, knowledge), kind };

@@ -1,6 +1,8 @@
+import type { PriceAnswer, PriceAsked } from '../audit/price-enquiry';
 import type { Kept } from '../keep/trouble';
 import type { Described } from '../listing/by-hand';
 import type { Draft, Harvest } from '../listing/types';
+import type { ModelNamed } from '../price/writing';
 import type { Answer } from './answer';
 import type { EnquiryAnswer } from './enquiry';
 import type { SessionEvent, Wanted } from './events';
@@ -35,7 +37,10 @@ export type Question =
   /** A machine that somebody has before them: what it is, and what they see. */
   | { about: 'machine'; described: Described; asOf: string; seen: Seen }
   /** A machine's number; of one pack alone, or of all that are switched on. */
-  | { about: 'serial'; serial: string; pack: string | null };
+  | { about: 'serial'; serial: string; pack: string | null }
+  /** The models whose prices can be asked or kept. */
+  | { about: 'priceModels' }
+  | { about: 'price'; asked: PriceAsked };
 
 /** What each question is answered with. */
 export interface Replies {
@@ -43,6 +48,8 @@ export interface Replies {
   draft: Answer;
   machine: Answer;
   serial: EnquiryAnswer;
+  priceModels: ModelNamed[];
+  price: PriceAnswer | null;
 }
 
 /** The answer, or why there is none: a trouble of storage. */

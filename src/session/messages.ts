@@ -22,7 +22,10 @@ export const SeenChanged = z.object({ type: z.literal('seen-changed'), about: z.
 /** Workbench to other workbenches: drafts were written, removed or put back, or something was seen of one. */
 export const DraftsChanged = z.object({ type: z.literal('drafts-changed') });
 
-export const Message = z.discriminatedUnion('type', [Mark, PacksChanged, SeenChanged, DraftsChanged]);
+/** Workbench to panels and other workbenches: prices were kept, removed or put back. */
+export const PricesChanged = z.object({ type: z.literal('prices-changed') });
+
+export const Message = z.discriminatedUnion('type', [Mark, PacksChanged, SeenChanged, DraftsChanged, PricesChanged]);
 export type Message = z.infer<typeof Message>;
 
 /** Who sent a message, as the browser says it. */

@@ -45,12 +45,21 @@ export const BUDGETS: readonly Budget[] = [
       return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
     },
   },
-  ...['packs', 'drafts', 'enquiry'].map((room) => ({
+  ...['packs', 'drafts', 'enquiry', 'prices'].map((room) => ({
     name: `workbench with its room ${room}`,
     most: 60_000,
     why: 'it opens from the panel, in the middle of a thought',
     files: (build: string) => filesOfRoom(build, 'workbench.html', room),
   })),
+  {
+    name: 'answers about prices, fetched by the engine on demand',
+    most: 10_000,
+    why: 'it is fetched where the room of prices is opened',
+    files: (build) => {
+      const onDemand = scriptsIn(build).filter((file) => /\bprice-answers-/.test(file));
+      return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
+    },
+  },
   {
     name: 'background',
     most: 20_000,

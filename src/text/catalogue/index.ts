@@ -11,6 +11,7 @@ import { outdatedTexts } from './outdated';
 import { outlineTexts } from './outline';
 import { panelTexts } from './panel';
 import { priceCliTexts } from './price-cli';
+import { priceRoomTexts } from './price-room';
 import { priceTexts } from './prices';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
@@ -28,6 +29,7 @@ export const texts = {
   panel: panelTexts,
   price: priceTexts,
   priceCli: priceCliTexts,
+  priceRoom: priceRoomTexts,
   install: installTexts,
   workbench: workbenchTexts,
   product: {

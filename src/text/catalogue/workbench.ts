@@ -20,7 +20,14 @@ export const installTexts = {
 export const workbenchTexts = {
   title: 'Bedplate: workbench',
   product: 'Bedplate',
-  rooms: { label: 'Rooms of the workbench', drafts: 'Drafts', enquiry: 'Enquiry', packs: 'Packs', opening: 'Opening…' },
+  rooms: {
+    label: 'Rooms of the workbench',
+    drafts: 'Drafts',
+    enquiry: 'Enquiry',
+    prices: 'Prices',
+    packs: 'Packs',
+    opening: 'Opening…',
+  },
 
   shelf: {
     heading: 'Packs',

@@ -1,0 +1,30 @@
+import '../../../src/view/style/disclosure.css';
+import '../../../src/view/style/enquiry.css';
+import '../../../src/view/style/price.css';
+import '../../../src/view/style/prices.css';
+import { NOTHING_WRITTEN } from '../../../src/price/observation-fields';
+import { PricesRoom } from '../../../src/view/workbench/prices/PricesRoom';
+import type { PricesState } from '../../../src/view/workbench/prices/state';
+import { onMessage } from '../../shared/follow-messages';
+import type { Bench, OpenRoom } from '../bench';
+import { pricesActions } from '../prices-actions';
+
+export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
+  let state: PricesState = {
+    ...{ models: null, model: '', grade: '', asking: '', problem: null, answer: null, askedFor: '' },
+    ...{ kept: isPrivate ? [] : null, form: NOTHING_WRITTEN, formProblems: [], saved: false, removed: null },
+    ...{ bringing: { step: 'none' }, trouble: null, isPrivate },
+  };
+  const prices = pricesActions(
+    engine,
+    () => state,
+    (change) => {
+      state = { ...state, ...change };
+      draw();
+    },
+  );
+  onMessage('prices-changed', () => void prices.follow());
+  packs.onShelf(() => void prices.packsRead());
+  void prices.start();
+  return { content: () => <PricesRoom state={state} actions={prices.actions} /> };
+}

@@ -1,0 +1,135 @@
+import { OBSERVATION_FIELDS, type ObservationField, writtenOf } from '../../../price/observation-fields';
+import type { RowRead } from '../../../price/table';
+import { priceRoomTexts } from '../../../text/catalogue/price-room';
+import { priceTexts } from '../../../text/catalogue/prices';
+import type { Bringing, PricesActions, PricesState } from './state';
+
+const texts = priceRoomTexts.bring;
+type Read = Extract<Bringing, { table: unknown }>;
+
+/** A table of prices: which column is what, the first rows as they come out, then all rows or none. */
+export function BringTable({ state, actions }: { state: PricesState; actions: PricesActions }) {
+  const { bringing } = state;
+  return (
+    <section class="room-part" aria-labelledby="price-bring">
+      <h2 id="price-bring">{texts.heading}</h2>
+      <p>{texts.intro}</p>
+      <label class="field">
+        <span>{texts.file}</span>
+        <input
+          type="file"
+          accept=".csv,.tsv,.txt,text/csv"
+          data-part="price-file"
+          onChange={({ currentTarget }) => {
+            const file = currentTarget.files?.[0];
+            if (file) actions.choose(file);
+            // The same file can be chosen again once it has been mended.
+            currentTarget.value = '';
+          }}
+        />
+      </label>
+      <div aria-live="polite" data-part="price-bringing" data-step={bringing.step}>
+        {bringing.step === 'refused' && <p class="trouble">{texts.refused(bringing.why)}</p>}
+        {bringing.step === 'done' && <p>{texts.done(bringing.count)}</p>}
+        {'table' in bringing && <Table bringing={bringing} actions={actions} />}
+      </div>
+    </section>
+  );
+}
+
+function Table({ bringing, actions }: { bringing: Read; actions: PricesActions }) {
+  const { step, table, guessedEncoding, done, bad, badCount } = bringing;
+  const all = table.rows.length;
+  return (
+    <>
+      {guessedEncoding && <p class="trouble">{texts.encoding}</p>}
+      <h3>{texts.columns}</h3>
+      <div class="price-form">
+        {OBSERVATION_FIELDS.map((field) => (
+          <Column key={field} field={field} bringing={bringing} actions={actions} />
+        ))}
+      </div>
+      <h3>{texts.preview}</h3>
+      <Preview rows={bringing.preview} />
+      {step === 'checking' && (
+        <p>
+          <progress max={all} value={done} /> {texts.checking(done, all)}
+        </p>
+      )}
+      {step === 'bad' && (
+        <div class="trouble" data-part="price-bad-rows">
+          <p>{texts.bad(badCount)}</p>
+          <ul>
+            {bad.map(({ row, problems }) => (
+              <li key={row}>
+                {texts.badRow(row, problems.map(({ field, wrong }) => priceTexts.wrong(field, wrong)).join('; '))}
+              </li>
+            ))}
+          </ul>
+          {badCount > bad.length && <p>{texts.more(badCount - bad.length)}</p>}
+        </div>
+      )}
+      {(step === 'columns' || step === 'bad') && (
+        <button type="button" class="button" data-part="price-check" onClick={actions.check}>
+          {texts.check}
+        </button>
+      )}
+      {step === 'good' && (
+        <button type="button" class="button" data-part="price-take" onClick={actions.take}>
+          {texts.take(all)}
+        </button>
+      )}{' '}
+      <button type="button" class="button plain" data-part="price-cancel" onClick={actions.cancel}>
+        {texts.cancel}
+      </button>
+    </>
+  );
+}
+
+function Column({ field, bringing, actions }: { field: ObservationField; bringing: Read; actions: PricesActions }) {
+  const { columns, rest, table } = bringing;
+  const name = priceTexts.fields[field];
+  return (
+    <div class="field">
+      <label for={`column-${field}`}>{name}</label>
+      <select
+        id={`column-${field}`}
+        value={columns[field] === null ? '' : String(columns[field])}
+        onChange={({ currentTarget: { value } }) =>
+          actions.map({ columns: { [field]: value === '' ? null : Number(value) } })
+        }
+      >
+        <option value="">{texts.none}</option>
+        {table.headings.map((heading, at) => (
+          <option key={heading} value={String(at)}>
+            {heading}
+          </option>
+        ))}
+      </select>
+      {columns[field] === null && (
+        <input
+          spellcheck={false}
+          aria-label={`${name}, ${texts.forAll}`}
+          placeholder={texts.forAll}
+          data-part={`rest-${field}`}
+          value={rest[field] ?? ''}
+          onInput={(event) => actions.map({ rest: { [field]: event.currentTarget.value } })}
+        />
+      )}
+    </div>
+  );
+}
+
+function Preview({ rows }: { rows: readonly RowRead[] }) {
+  return (
+    <ul data-part="price-preview">
+      {rows.map((row) => (
+        <li key={row.row} data-ok={String(row.ok)}>
+          {row.ok
+            ? texts.badRow(row.row, Object.values(writtenOf(row.observation)).filter(Boolean).join(', '))
+            : texts.badRow(row.row, row.problems.map(({ field, wrong }) => priceTexts.wrong(field, wrong)).join('; '))}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,89 @@
+import { moneyText } from '../../../audit/money-text';
+import type { PriceAnswer } from '../../../audit/price-enquiry';
+import { priceRoomTexts } from '../../../text/catalogue/price-room';
+import { priceTexts } from '../../../text/catalogue/prices';
+import { wholeMoney } from '../../money';
+import { OverTime } from './OverTime';
+import { SeenScale } from './SeenScale';
+import { SeenTable } from './SeenTable';
+import { Worth } from './Worth';
+
+const texts = priceRoomTexts.answer;
+
+interface Props {
+  answer: PriceAnswer;
+  asking: string;
+  onModel: (model: string) => void;
+}
+
+/** What such a thing goes for, in words, on a scale and as a table; then what it is worth having for. */
+export function PriceOutcome({ answer, asking, onModel }: Props) {
+  const { band, standing, why, ratio, stated, index, factors, launch } = answer;
+  const says = why && why !== 'no-price' ? priceTexts.why[why] : texts.standings[standing];
+  return (
+    <section class="room-part" data-part="price-answer" data-standing={standing} aria-labelledby="price-of">
+      <h2 id="price-of">{texts.of(answer.label, answer.grade?.label ?? null)}</h2>
+      {(asking !== '' || !band) && (
+        <p class="verdict">
+          {asking} {says} {ratio !== null && texts.ratio(ratio.toFixed(2))}
+        </p>
+      )}
+      {band && (
+        <>
+          <p>
+            {texts.band(money(band.low, band), money(band.high, band), money(band.mid, band))}{' '}
+            {texts.half(money(band.half.low, band), money(band.half.high, band))} {texts.of80[band.kind]}
+          </p>
+          <p>{texts.behind(String(Math.round(band.stated)), band.observations)}</p>
+          <SeenScale
+            band={band}
+            seen={answer.seen}
+            asking={ratio === null ? null : { value: ratio * band.mid, text: asking }}
+          />
+          <p class="soft">
+            {stated && texts.stated(stated.date, stated.source)} {index && texts.index(index.last, index.source)}
+          </p>
+          <SeenTable band={band} seen={answer.seen} />
+          <OverTime band={band} seen={answer.seen} />
+        </>
+      )}
+      {factors.length > 0 && (
+        <>
+          <h3>{texts.factors}</h3>
+          <ul>
+            {factors.map(({ id, text, times }) => (
+              <li key={id}>{texts.factor(text, String(times))}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {launch && (
+        <>
+          <h3>{priceRoomTexts.past.launch}</h3>
+          <ul data-part="price-launch">
+            <li>{priceRoomTexts.past.cost(moneyText(String(launch.amount), launch.currency), launch.date)}</li>
+            {launch.today && (
+              <li>
+                {priceRoomTexts.past.today(
+                  wholeMoney(launch.today.amount, launch.currency),
+                  launch.today.last,
+                  launch.today.source,
+                )}
+              </li>
+            )}
+            {launch.weeks && (
+              <li>
+                {priceRoomTexts.past.weeks(launch.weeks.number.toFixed(1), launch.weeks.last, launch.weeks.source)}
+              </li>
+            )}
+          </ul>
+        </>
+      )}
+      <Worth answer={answer} onModel={onModel} />
+    </section>
+  );
+}
+
+function money(amount: number, { currency }: { currency: string }): string {
+  return wholeMoney(amount, currency);
+}

@@ -1,0 +1,75 @@
+import { priceRoomTexts } from '../../../text/catalogue/price-room';
+import type { PricesActions, PricesState } from './state';
+
+const texts = priceRoomTexts.ask;
+
+/** A model, its condition and an asking price. */
+export function PriceQuestion({ state, actions }: { state: PricesState; actions: PricesActions }) {
+  const { model, grade, asking, problem, models } = state;
+  const grades = models?.find(({ label }) => label.toLowerCase() === model.trim().toLowerCase())?.grades ?? [];
+  return (
+    <section class="room-part" aria-labelledby="price-ask">
+      <h2 id="price-ask">{texts.heading}</h2>
+      <form
+        class="price-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          actions.ask();
+        }}
+      >
+        <label class="field">
+          <span>{texts.model}</span>
+          <input
+            spellcheck={false}
+            data-part="price-model"
+            list="price-models"
+            value={model}
+            aria-describedby="price-model-hint"
+            aria-invalid={problem === 'model'}
+            onInput={(event) => actions.write({ model: event.currentTarget.value })}
+          />
+          <span class="soft" id="price-model-hint">
+            {texts.modelHint}
+          </span>
+        </label>
+        <label class="field">
+          <span>{texts.grade}</span>
+          <select
+            data-part="price-grade"
+            value={grade}
+            onChange={(event) => actions.write({ grade: event.currentTarget.value })}
+          >
+            <option value="">{texts.anyGrade}</option>
+            {grades.map(({ id, label }) => (
+              <option key={id} value={id}>
+                {label}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label class="field">
+          <span>{texts.asking}</span>
+          <input
+            spellcheck={false}
+            data-part="price-asking"
+            value={asking}
+            aria-describedby="price-asking-hint"
+            aria-invalid={problem === 'money'}
+            onInput={(event) => actions.write({ asking: event.currentTarget.value })}
+          />
+          <span class="soft" id="price-asking-hint">
+            {texts.askingHint}
+          </span>
+        </label>
+        <button type="submit" class="button" data-part="price-ask">
+          {texts.button}
+        </button>
+      </form>
+      {problem && (
+        <p class="trouble" role="alert" data-part="price-problem">
+          {problem === 'model' ? texts.noModel : texts.noMoney}
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,57 @@
+import { moneyText } from '../../../audit/money-text';
+import type { PriceReport, PriceSeen } from '../../../audit/types';
+import { priceRoomTexts } from '../../../text/catalogue/price-room';
+import { priceTexts } from '../../../text/catalogue/prices';
+import { wholeMoney } from '../../money';
+import { Disclosure } from '../../panel/Disclosure';
+
+const texts = priceRoomTexts.table;
+/** So many rows are shown; the file that can be saved holds all of one's own. */
+const MOST = 100;
+
+/** The prices behind the band, for whoever would rather read than look. */
+export function SeenTable({ band, seen }: { band: NonNullable<PriceReport['band']>; seen: readonly PriceSeen[] }) {
+  if (seen.length === 0) return null;
+  return (
+    <Disclosure label={texts.heading} part="price-table">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reachable by keyboard */}
+      <section class="price-table" tabIndex={0} aria-label={texts.heading}>
+        <table>
+          <caption class="soft">{texts.caption}</caption>
+          <thead>
+            <tr>
+              {[texts.kind, texts.amount, texts.date, texts.of, texts.today, texts.counts, texts.moves, texts.from].map(
+                (name) => (
+                  <th key={name} scope="col">
+                    {name}
+                  </th>
+                ),
+              )}
+            </tr>
+          </thead>
+          <tbody>
+            {seen.slice(0, MOST).map((one, i) => (
+              <tr key={`${one.entry ?? ''}${i}`} data-kind={one.kind}>
+                <td>{priceTexts.kinds[one.kind]}</td>
+                <td>{moneyText(String(one.amount), one.currency)}</td>
+                <td>{one.date}</td>
+                <td>{priceRoomTexts.answer.of(one.label, one.grade)}</td>
+                {one.price === null ? (
+                  <td colSpan={3}>{texts.no(priceTexts.leftOut[one.leftOut ?? 'amount'])}</td>
+                ) : (
+                  <>
+                    <td>{wholeMoney(one.price, band.currency)}</td>
+                    <td>{one.counted.toFixed(2)}</td>
+                    <td>{texts.percent((one.pull - 1) * 100)}</td>
+                  </>
+                )}
+                <td>{one.pack ?? texts.own}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      {seen.length > MOST && <p class="soft">{texts.more(seen.length - MOST)}</p>}
+    </Disclosure>
+  );
+}

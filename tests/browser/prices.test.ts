@@ -1,0 +1,89 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Driven } from '../../src/cli/demo/driven';
+import { ourRequests, seenErrors } from './hands';
+import { expectAccessible, expectReadable, looksOfTab } from './support/accessible';
+import { openTestedRoom, type Room } from './support/browser';
+import { type OwnPage, ownPage } from './support/page';
+
+let room: Room<Driven>;
+let bench: OwnPage;
+beforeAll(async () => {
+  room = await openTestedRoom();
+  bench = ownPage(await room.browser.openTab(room.browser.addressOf('workbench.html#prices')));
+});
+afterAll(() => room?.close());
+
+const ANSWER = '[data-part="price-answer"]';
+const table = (name: string, rows: string[]): string => {
+  const file = join(mkdtempSync(join(tmpdir(), 'prices-')), name);
+  writeFileSync(file, `Machine;Price;Currency;Date;Kind\n${rows.join('\n')}\n`);
+  return file;
+};
+
+it('tells where an asking price stands, with every price behind it', async () => {
+  await bench.shows('[data-part="price-model"]');
+  await bench.fill('[data-part="price-model"]', 'Grindlewade Cressiter');
+  await bench.fill('[data-part="price-asking"]', '£480');
+  await bench.press('Enter');
+  await bench.shows(`${ANSWER}[data-standing="above"]`);
+  expect(await bench.count('.seen-paid')).toBeGreaterThan(5);
+  expect(await bench.count('.seen-asked')).toBeGreaterThan(0);
+  expect(await bench.count('[data-part="price-alternatives"] > li')).toBeGreaterThan(1);
+  expect(await bench.text('[data-part="price-launch"]')).toContain('1949');
+});
+
+it('keeps a price that was seen, names what is wrong with one, and takes one back', async () => {
+  await bench.fill('#keep-model', 'Cressiter');
+  await bench.fill('#keep-amount', '0');
+  await bench.click('[data-part="price-keep"]');
+  await bench.shows('[data-part="keep-problems"]', 'must be above 0');
+  await bench.focus('#keep-kind');
+  await bench.tab.keyboard.type('paid');
+  await bench.fill('#keep-amount', '190');
+  await bench.fill('#keep-currency', 'GBP');
+  await bench.fill('#keep-date', '2026-05');
+  await bench.click('[data-part="price-keep"]');
+  await bench.shows('[data-part="price-kept"] > li', '£190');
+  await bench.click('[data-part="price-kept"] button');
+  await bench.shows('[data-part="price-undo"]');
+  await bench.click('[data-part="price-undo"]');
+  await bench.shows('[data-part="price-kept"] > li', '£190');
+});
+
+it('takes a table whole or not at all', async () => {
+  const good = Array.from({ length: 30 }, (_, i) => `Cressiter;${180 + i};GBP;2026-0${1 + (i % 5)};paid`);
+  await bench.choose('[data-part="price-file"]', table('bad.csv', [...good, 'Nowhere;12;GBP;2026;paid']));
+  await bench.shows('[data-part="price-bringing"][data-step="columns"]');
+  await bench.click('[data-part="price-check"]');
+  await bench.shows('[data-part="price-bad-rows"]', 'Row 32');
+  expect(await bench.count('[data-part="price-kept"] > li')).toBe(1);
+  await bench.choose('[data-part="price-file"]', table('good.csv', good));
+  await bench.shows('[data-part="price-bringing"][data-step="columns"]');
+  await bench.click('[data-part="price-check"]');
+  await bench.shows('[data-part="price-take"]', '30');
+  await bench.click('[data-part="price-take"]');
+  await bench.shows('[data-part="price-bringing"][data-step="done"]');
+  expect(await bench.count('[data-part="price-kept"] > li')).toBe(31);
+});
+
+it('what was kept is there when the page opens again', async () => {
+  await bench.reload();
+  await bench.shows('[data-part="price-kept"] > li:nth-child(31)');
+});
+
+it.each(['light', 'dark'] as const)('is accessible as far as axe-core can tell, %s', async (scheme) => {
+  await bench.fill('[data-part="price-model"]', 'Grindlewade Cressiter');
+  await bench.fill('[data-part="price-asking"]', '£480');
+  await bench.press('Enter');
+  await bench.shows(ANSWER);
+  await expectAccessible(looksOfTab(bench.tab), scheme);
+  await expectReadable(looksOfTab(bench.tab));
+});
+
+it('none of this made a request or an error', async () => {
+  expect(ourRequests(room.browser)).toEqual([]);
+  expect(await seenErrors(room.browser)).toEqual([]);
+});

@@ -1,0 +1,41 @@
+import 'fake-indexeddb/auto';
+import { describe, expect, it } from 'vitest';
+import { putObservations, readObservations, removeObservations } from '../../../src/keep/observations';
+import { type Database, openKeep } from '../../../src/keep/open';
+import { keptPrice, priceOfKept } from '../../../src/session/kept-prices';
+
+const SEEN = { model: 'p/m', kind: 'paid' as const, amount: 120.5, currency: 'GBP', date: '2026-03', note: 'by post' };
+
+async function withDatabase<T>(work: (db: Database) => Promise<T>): Promise<T> {
+  const opened = await openKeep(`prices-${Math.random()}`);
+  if (!opened.ok) throw new Error(opened.trouble);
+  try {
+    return await work(opened.value);
+  } finally {
+    opened.value.close();
+  }
+}
+
+describe('prices that the user has seen', () => {
+  it('come back as they were kept, the newest first, and go', async () => {
+    await withDatabase(async (db) => {
+      const at = '2026-11-25T10:00:00.000Z';
+      const all = [keptPrice(SEEN, 'a', at), keptPrice({ ...SEEN, date: '2026-05-01' }, 'b', at)];
+      await putObservations(db, all);
+      const read = await readObservations(db);
+      expect(read).toEqual({ ok: true, value: [all[1], all[0]] });
+      expect(read.ok && priceOfKept(read.value[1]!)).toEqual(SEEN);
+      await removeObservations(db, ['a']);
+      expect(await readObservations(db)).toEqual({ ok: true, value: [all[1]] });
+    });
+  });
+
+  it('are kept all or none', async () => {
+    await withDatabase(async (db) => {
+      const good = keptPrice(SEEN, 'a', '2026-11-25T10:00:00.000Z');
+      const kept = await putObservations(db, [good, { ...good, id: null as never }]);
+      expect(kept.ok).toBe(false);
+      expect(await readObservations(db)).toEqual({ ok: true, value: [] });
+    });
+  });
+});
