@@ -3,10 +3,17 @@ import type { ModelKnown } from '../pack/knowledge';
 import { askTexts } from '../text/catalogue/asks';
 import { identifyTexts } from '../text/catalogue/identify';
 import type { AuditCase } from './case';
+import type { SerialCase } from './serial-case';
 import type { NextEvidence } from './types';
 import { askOf } from './words';
 
 const texts = identifyTexts.serialLook;
+
+/** The same question as the finding asks that doubts the number, so that the seller gets it once. */
+function askFor({ verdict }: SerialCase) {
+  if (verdict === 'another-year') return askTexts.made;
+  return verdict === 'fits' || verdict === 'another-model' ? askTexts.serialPhoto : askTexts.serialAgain;
+}
 
 /** What the number may be a slip for is offered, so far. */
 const MOST_SLIPS = 3;
@@ -31,7 +38,7 @@ export function serialLookOf(auditCase: AuditCase, leader: ModelKnown | null): N
       name: texts.name,
       bits: serialLookBits(identified),
       effort: 'photo',
-      ask: askOf(serial ? askTexts.serialPhoto : askTexts.serial, auditCase),
+      ask: askOf(serial ? askFor(serial) : askTexts.serial, auditCase),
       where: scheme?.where ?? texts.where,
       see: serial ? texts.see : texts.seeNone,
       place: null,

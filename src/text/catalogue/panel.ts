@@ -2,6 +2,10 @@ import { pricePart, readPart, serialPart } from './panel-parts';
 import { panelStates } from './panel-states';
 import { counted, number, sentenceCase } from './words';
 
+function lines(questions: readonly string[]): string {
+  return questions.map((question) => `- ${question}`).join('\n');
+}
+
 /** All that the side panel says of its own; what packs and adverts say stands in packs and adverts. */
 export const panelTexts = {
   title: 'Bedplate: this advert',
@@ -110,8 +114,15 @@ export const panelTexts = {
     copied: 'Copied. Paste it into your message to the seller.',
     notCopied: 'The browser didn’t allow copying. Mark the text below and copy it by hand.',
     show: 'Show the message',
-    message: (questions: readonly string[]) =>
-      `Hello, I’m interested in the machine you have on offer and would like to ask:\n\n${questions.map((question) => `- ${question}`).join('\n')}\n\nThank you.`,
+    /** In the language of the advert, as the questions are. */
+    message: {
+      en: (questions: readonly string[]) =>
+        `Hello, I’m interested in the machine you have on offer and would like to ask:\n\n${lines(questions)}\n\nThank you.`,
+      de: (questions: readonly string[]) =>
+        `Guten Tag, ich interessiere mich für Ihre Maschine und möchte gern fragen:\n\n${lines(questions)}\n\nVielen Dank.`,
+      fr: (questions: readonly string[]) =>
+        `Bonjour, votre machine m’intéresse et j’aimerais vous demander :\n\n${lines(questions)}\n\nMerci d’avance.`,
+    },
     messageLabel: 'Message to the seller',
   },
 

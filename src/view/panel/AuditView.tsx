@@ -62,7 +62,7 @@ export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
         onSaw={(attribute, value) => actions.saw(about, attribute, value)}
         onTakeBack={(attribute) => actions.takeBack(about, attribute)}
       />
-      <Questions questions={questionsOf(audit)} words={words} copy={copy} />
+      <Questions questions={questionsOf(audit)} words={words} language={listing.language} copy={copy} />
       {LAST.map(group)}
       {forSale && <PriceLine audit={audit} />}
       {forSale && <SerialPart audit={audit} words={words} />}

@@ -13,12 +13,20 @@ export function questionsOf(audit: Audit): string[] {
   return [...new Set(asked.filter((ask): ask is string => ask !== null && ask !== ''))];
 }
 
+/** The message in the advert's language; in English where there are no words in it. */
+function messageIn(language: string | null) {
+  const primary = language?.toLowerCase().split('-')[0];
+  return texts.message[primary === 'de' || primary === 'fr' ? primary : 'en'];
+}
+
 /** More questions than these are read by nobody; all of them stand in the message. */
 const MOST_SHOWN = 5;
 
 interface Props {
   questions: readonly string[];
   words: Words;
+  /** The advert's, in which the questions are. */
+  language?: string | null;
   /** Puts a text on the clipboard; answers whether it is there now. */
   copy: (text: string) => Promise<boolean>;
   /** Another heading than the usual one. */
@@ -26,10 +34,10 @@ interface Props {
 }
 
 /** What to ask the seller, and all of it as one message to copy. Nothing is sent. */
-export function Questions({ questions, words, copy, heading = texts.heading }: Props) {
+export function Questions({ questions, words, language = null, copy, heading = texts.heading }: Props) {
   const [outcome, setOutcome] = useState<'none' | 'copied' | 'refused'>('none');
   if (questions.length === 0) return null;
-  const message = texts.message(questions);
+  const message = messageIn(language)(questions);
   const more = questions.length - MOST_SHOWN;
   return (
     <section class="group" data-part="questions" aria-labelledby="questions">

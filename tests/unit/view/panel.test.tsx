@@ -291,6 +291,17 @@ describe('the panel with an audit', () => {
     expect(root.querySelector('textarea')?.value).toContain('Question 7?');
   });
 
+  it.each([
+    ['de', 'Guten Tag'],
+    ['fr-CA', 'Bonjour'],
+    ['nl', 'Hello'],
+    [null, 'Hello'],
+  ])('greets in the advert’s language, as the questions are: %s', (language, greeting) => {
+    const screen = sampleScreen(sampleAudit({ findings: [sampleFinding({ ask: 'Question?' })] }));
+    show({ ...screen, listing: { ...screen.listing, language } });
+    expect(root.querySelector('textarea')?.value.startsWith(greeting)).toBe(true);
+  });
+
   it('folds the number’s tables away where a finding speaks of the number', () => {
     const finding = sampleFinding({ check: 'serial-model' });
     show(sampleScreen(sampleAudit({ findings: [finding] })));
