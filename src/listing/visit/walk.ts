@@ -21,7 +21,7 @@ import {
   UNSEEN_CLASS,
   WAITING,
 } from './elements';
-import { iconOf, labelled, namesOf } from './names';
+import { hintOf, iconOf, labelled, namesOf } from './names';
 import type { Sight } from './sight';
 
 const KEEPS_BREAKS = 32;
@@ -238,6 +238,8 @@ export function walk(sight: Sight, from: Element | null = sight.root, most = NOD
 
     if (block) {
       endLine();
+      // A page's own elements are named like its classes.
+      if (tag.includes('-')) hint = `${hintOf(tag)} ${hint}`.trim();
       if (/^h[1-6]$/.test(tag)) level = Number(tag[1]);
       if (level === 1 && out.title < 0) out.title = lines.length;
       // The text of a heading that is a button is a heading; that of other buttons is no part of the advert.
