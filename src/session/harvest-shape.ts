@@ -59,7 +59,12 @@ export const HarvestShape = z.object({
   page: z.object({
     lines: listOf(line),
     boxes: listOf(box),
-    pictures: listOf(z.object({ address: text, box: index, line: index, linked: z.boolean() })),
+    pictures: listOf(
+      z.object({
+        ...{ address: text, box: index, line: index, linked: z.boolean() },
+        ...{ alt: z.exactOptional(text), small: z.exactOptional(z.boolean()) },
+      }),
+    ),
     times: listOf(z.object({ value: text, line: index })),
   }),
   unread: listOf(text),
@@ -68,4 +73,10 @@ export const HarvestShape = z.object({
 
 /** Fails to compile where the shape and the reader's own type part ways. */
 type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : false) : false;
-export const shapeIsHarvest: Same<z.infer<typeof HarvestShape>, Harvest> = true;
+/** Optional keys too, which either type might lack unnoticed. */
+type Whole<T> = T extends readonly (infer Each)[]
+  ? Whole<Each>[]
+  : T extends object
+    ? { [K in keyof Required<T>]: Whole<T[K]> }
+    : T;
+export const shapeIsHarvest: Same<Whole<z.infer<typeof HarvestShape>>, Whole<Harvest>> = true;
