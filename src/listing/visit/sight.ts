@@ -108,6 +108,13 @@ export function lookAt(document: Document, address?: string): Sight {
     return false;
   };
 
+  /** An element without a box of its own (display: contents, as slots are) shows what it holds where the one around it is shown. */
+  const isBoxless = (of: Element, sight: Sight): boolean => {
+    if (sight.style(of, 'display') !== 'contents' || sight.style(of, 'visibility') !== 'visible') return false;
+    const around = parent(of);
+    return around === null || nodeType(around) !== 1 || sight.shown(around as Element);
+  };
+
   return {
     root,
     nodeType,
@@ -132,7 +139,8 @@ export function lookAt(document: Document, address?: string): Sight {
       const known = answers.get(of);
       if (known !== undefined) return known;
       if (++asked > SHOWN_MOST) return true;
-      const answer = checkVisibility.call(of, { visibilityProperty: true }) === true || isFoldedAway(of);
+      const answer =
+        checkVisibility.call(of, { visibilityProperty: true }) === true || isFoldedAway(of) || isBoxless(of, this);
       answers.set(of, answer);
       return answer;
     },

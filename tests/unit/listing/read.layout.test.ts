@@ -3,13 +3,14 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readListing } from '../../../src/listing/read';
 import { ADDRESS } from './dom';
 
-/** A document with as much of a layout as the reader asks about: two classes that hide, one that strikes out. */
+/** A document with as much of a layout as the reader asks about: classes that hide, strike out, or have no box of their own. */
 function laidOut(html: string): Document {
   const { window } = new JSDOM(html, { url: ADDRESS });
   Object.defineProperty(window.Element.prototype, 'checkVisibility', {
     value(this: Element) {
       return (
         this.closest('.gone') === null &&
+        !this.classList.contains('boxless') &&
         (this.closest('details:not([open])') === null || this.closest('summary') !== null)
       );
     },
@@ -29,7 +30,11 @@ describe('where there is a layout to ask', () => {
             ? 'line-through'
             : name === 'white-space' && element.closest('.lines')
               ? 'pre-line'
-              : '',
+              : name === 'display' && element.classList.contains('boxless')
+                ? 'contents'
+                : name === 'visibility'
+                  ? 'visible'
+                  : '',
       }),
     });
   });
@@ -46,6 +51,15 @@ describe('where there is a layout to ask', () => {
     );
     expect(listing).toMatchObject({ title: 'Hand crank', description: 'Words here.\nMore\nFolded.', priceText: '£45' });
     expect(listing.fields.price!.alternatives).toEqual([]);
+  });
+
+  it('sees what stands in an element without a box of its own, where the one around it is seen', () => {
+    const listing = readListing(
+      laidOut(
+        '<h1>Hand crank</h1><p class="price"><span class="boxless">£45</span></p><h2>Description</h2><p>Words <i class="boxless">here</i>.</p><div class="gone"><span class="boxless">secret</span></div>',
+      ),
+    );
+    expect(listing).toMatchObject({ priceText: '£45', description: 'Words here.' });
   });
 
   it('knows an amount that a style sheet strikes out', () => {
