@@ -25,7 +25,7 @@ export const SERVICE =
 
 /** Words that begin what a part fits or comes from, after which the thing itself isn't on sale. */
 export const FITTING =
-  'for|fit|to fit|fits|suits|suitable for|compatible with|off|off a|from|from a|out of|ex|für|passend für|passend zu|passt auf|passt zu|zu|aus|von|pour|compatible|adaptable|provenant';
+  "for|fit|to fit|fits|suits|suitable for|compatible with|off|off a|from|from a|out of|ex|für|passend für|passend zu|passt auf|passt zu|zu|aus|von|pour|de|de la|d'|compatible|adaptable|provenant";
 
 /** Words after which come things that go with the one on sale. */
 export const ACCOMPANYING =

@@ -12,7 +12,9 @@ import type { StanceOf, StanceReader } from './stance';
 const NAMING = new Set('model mod type class no nr number mark mk series modell typ klasse serie modele'.split(' '));
 /** Words that say of what stands after them that it is the thing's name. */
 const IDENTITY = new Set(
-  "this it it's mine ours here called named model modell modele typ dies diese dieses hier c'est ceci cette".split(' '),
+  "this it it's mine ours here called known named model modell modele typ dies diese dieses hier c'est ceci cette".split(
+    ' ',
+  ),
 );
 const IDENTITY_REACH = 5;
 /** After these the name is of something that is only spoken of. */

@@ -141,6 +141,8 @@ export class StanceReader {
     // "Nicht aus" before "aus Eisen": they share a word.
     const before = found.firstToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
+    // "Name 12 industrial-style": of the word that it is joined to, and no other.
+    if (!before && side === 'after' && this.#isJoinedAway(found, last)) return false;
     const sameClause = found.clause?.first === clause.first;
     if (!sameClause)
       return (
@@ -151,6 +153,13 @@ export class StanceReader {
     const [from, to] = before ? [found.lastToken + 1, first] : [last + 1, found.firstToken];
     if (this.#words(from, to) > reach || (reach < 99 && this.#stopped(from, to))) return false;
     return !(effect === 'denies' && reach > SHORT_DENIAL && this.#joined(from, to));
+  }
+
+  #isJoinedAway({ firstToken }: Found, last: number): boolean {
+    const { tokens } = this.#part;
+    const isJoined =
+      tokens[firstToken - 1]?.folded === '-' && tokens[firstToken - 1]!.glued && tokens[firstToken]!.glued;
+    return isJoined && firstToken - 2 > last;
   }
 
   /** "No motor and cast iron": whether the denial goes on after the "and" is anybody's guess. */

@@ -1,3 +1,4 @@
+import { isChangeable } from '../pack/changeable';
 import type { AttributeKnown } from '../pack/knowledge';
 
 /**
@@ -43,5 +44,5 @@ export function leavesOf(attribute: AttributeKnown): Leaves | null {
       covers.get(at)?.push(position);
     }
   });
-  return { attribute, values, covers, changeable: def.values.every((value) => value.excludes?.length === 0) };
+  return { attribute, values, covers, changeable: def.values.some(({ id }) => isChangeable(id, def)) };
 }

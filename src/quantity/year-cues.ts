@@ -51,6 +51,10 @@ add(
   'owned',
   'owned, owned since, had it since, had since, had this since, since, in the family, in our family, family since, belonged, inherited, used until, last used, in use, stored since, unused since',
 );
+add(
+  'owned',
+  'sat, sat in, stood, stood in, stored, kept, lay, put away, lived in, gelagert, stand im, stand auf, stockée, rangée, dormait',
+);
 add('owned', 'seit, im familienbesitz, in familienbesitz, besitz');
 add('owned', 'geerbt, benutzt', { mayFollow: true });
 add('owned', 'depuis, dans la famille, héritée');

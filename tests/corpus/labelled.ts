@@ -28,6 +28,7 @@ const at = (path: string): URL => new URL(`../../${path}`, import.meta.url);
 /** The labelled sets, each with the club's pack that its labels were held against, beside the trade's. */
 export const SETS = {
   tuned: 'grindlewade-circle',
+  'tuned-other': 'selvage-bench',
   measured: 'grindlewade-circle',
   'other-club': 'selvage-bench',
 } as const;
@@ -79,6 +80,8 @@ function sameCheck(finding: Finding, wanted: { check: string; attribute: string 
   if (finding.check === wanted.check) return true;
   // Of a thing without a model's name it is the family's fact that is meant, or that of all that it may be.
   if (finding.check === 'claim-fact' && wanted.check === 'family') return true;
+  // A measure's words ("long arm") are a feature, or a limit.
+  if (finding.check === 'claim-fact' && wanted.check === 'weight') return finding.attribute === wanted.attribute;
   const kin: Record<string, string> = { family: 'claim-fact', fits: 'claim-fact', 'age-words': 'serial-year' };
   return kin[finding.check] === wanted.check && (wanted.attribute === null || wanted.attribute === finding.attribute);
 }

@@ -24,7 +24,7 @@ export const german: readonly TriggerRow[] = [
   ],
   ['ähnlich|artig|nachbau|kopie|stil', { effect: 'likens', side: 'after', reach: 2 }],
   [
-    'vielleicht|vermutlich|wohl|wahrscheinlich|möglicherweise|eventuell|evtl|angeblich|ich glaube|ich denke|ich meine|glaube ich|denke ich|nicht sicher ob|bin mir nicht sicher|weiß nicht ob|könnte|könnte eine|dürfte|soll|scheint|mir wurde gesagt|laut|anscheinend|scheinbar|unsicher ob|wurde mir verkauft als',
+    'vielleicht|vermutlich|wohl|wahrscheinlich|möglicherweise|eventuell|evtl|angeblich|lt|laut meiner|laut meinem|ich glaube|ich denke|ich meine|glaube ich|denke ich|nicht sicher ob|bin mir nicht sicher|weiß nicht ob|könnte|könnte eine|dürfte|soll|scheint|mir wurde gesagt|laut|anscheinend|scheinbar|unsicher ob|wurde mir verkauft als',
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
   [

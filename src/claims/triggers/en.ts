@@ -25,11 +25,11 @@ export const english: readonly TriggerRow[] = [
     { effect: 'likens', side: 'after', reach: 2 },
   ],
   [
-    "may be|maybe|might be|might|could be|possibly|perhaps|probably|presumably|apparently|i think|i believe|i guess|i suspect|we think|we believe|i assume|not sure if|not sure whether|not sure but|unsure|unsure if|not certain|seems to be|appears to be|supposedly|allegedly|i was told|i am told|i'm told|was told|we were told|told it|told it is|told it was|believed to be|thought to be|said to be|sold to me as|likely|most likely|as far as i know|afaik|as far as i can tell|looks to be|if i am right|if i'm not mistaken|guessing|from what i can find|google says|according to|have no idea if|no idea if|don't know if|do not know if|don't know whether|could this be|is it|is this",
+    "may be|maybe|might be|might|could be|possibly|perhaps|probably|presumably|apparently|i think|i believe|i guess|i suspect|we think|we believe|i assume|not sure if|not sure whether|not sure but|unsure|unsure if|not certain|seems to be|appears to be|supposedly|allegedly|i was told|i am told|i'm told|was told|we were told|told it|told it is|told it was|believed to be|thought to be|said to be|sold to me as|likely|most likely|as far as i know|afaik|as far as i can tell|looks to be|if i am right|if i'm not mistaken|guessing|from what i can find|google says|according to|acc to|acc. to|have no idea if|no idea if|don't know if|do not know if|don't know whether|could this be|is it|is this",
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
   [
-    "i think|i believe|apparently|i was told|i am told|i'm told|perhaps|possibly|maybe|probably|not sure|i guess",
+    "i think|i believe|apparently|according to|acc to|acc. to|i was told|i am told|i'm told|perhaps|possibly|maybe|probably|not sure|i guess",
     { effect: 'guesses', side: 'after', reach: 8 },
   ],
   [
@@ -37,7 +37,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    "also have|also selling|also for sale|also listed|also available|i also have|i also sell|we also have|see my other|my other|my others|other items|other listings|another|another machine|another one|a friend's|a friend has|my neighbour's|my sister's|my sister has|my new|replaced by|replaced it with|replacing it with|upgraded to|upgrading to|bought a new|bought myself|swap for|swap for a|exchange for|exchange for a|part exchange|trade for|trade for a|in exchange for|looking for|in search of|wanted|comes from another|taken from|taken off|from another|donor|she also had|he also had|she used to have|i used to have|i had a|we used to|the others were|my old one|my last one|my previous|next to",
+    "also have|also selling|also for sale|also listed|also available|i also have|i also sell|we also have|see my other|my other|my others|other items|other listings|another|another machine|another one|for some other machine|for some other|for another machine|some other machine|a friend's|a friend has|my neighbour's|my sister's|my sister has|my new|replaced by|replaced it with|replacing it with|upgraded to|upgrading to|bought a new|bought myself|swap for|swap for a|exchange for|exchange for a|part exchange|trade for|trade for a|in exchange for|looking for|in search of|wanted|comes from another|taken from|taken off|from another|donor|she also had|he also had|she used to have|i used to have|i had a|we used to|the others were|my old one|my last one|my previous|next to",
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
