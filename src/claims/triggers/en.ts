@@ -25,11 +25,11 @@ export const english: readonly TriggerRow[] = [
     { effect: 'likens', side: 'after', reach: 2 },
   ],
   [
-    "may be|maybe|might be|might|could be|possibly|perhaps|probably|presumably|apparently|i think|i believe|i guess|i suspect|we think|we believe|i assume|not sure if|not sure whether|not sure but|unsure|unsure if|not certain|seems to be|appears to be|supposedly|allegedly|i was told|i am told|i'm told|was told|we were told|told it|told it is|told it was|believed to be|thought to be|said to be|sold to me as|likely|most likely|as far as i know|afaik|as far as i can tell|looks to be|if i am right|if i'm not mistaken|guessing|from what i can find|google says|according to|acc to|acc. to|have no idea if|no idea if|don't know if|do not know if|don't know whether|could this be|is it|is this",
+    "may be|maybe|might be|might|could be|possibly|perhaps|probably|presumably|apparently|i think|i believe|i guess|i suspect|we think|we believe|i assume|not sure if|not sure whether|not sure but|unsure|unsure if|not certain|seems to be|appears to be|supposedly|allegedly|i was told|i am told|i'm told|was told|we were told|told it|told it is|told it was|believed to be|thought to be|said to be|sold to me as|likely|most likely|as far as i know|afaik|as far as i can tell|looks to be|if i am right|if i'm not mistaken|guessing|from what i can find|google says|according to|have no idea if|no idea if|don't know if|do not know if|don't know whether|could this be|is it|is this",
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
   [
-    "i think|i believe|apparently|according to|acc to|acc. to|i was told|i am told|i'm told|perhaps|possibly|maybe|probably|not sure|i guess",
+    "i think|i believe|apparently|i was told|i am told|i'm told|perhaps|possibly|maybe|probably|not sure|i guess",
     { effect: 'guesses', side: 'after', reach: 8 },
   ],
   [
@@ -98,6 +98,7 @@ export const english: readonly TriggerRow[] = [
     'no better|none better|no finer|nothing better|nothing finer|no lighter|none lighter|not a scratch|not a mark',
     { effect: 'none', side: 'both', reach: 0 },
   ],
+  ['according to|acc to|acc. to', { effect: 'guesses', side: 'both', reach: 99, across: true }],
   ['let alone|much less|still less|never mind', { effect: 'denies', side: 'before', reach: 4 }],
   [
     'if you take|if you remove|if you slide|if you lift|if you press|if you pull|if you turn|if you push|if you flip|if you switch|if you unclip|if you unscrew|if you drop',

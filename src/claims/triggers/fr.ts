@@ -20,9 +20,10 @@ export const french: readonly TriggerRow[] = [
   ],
   ['style|copie|réplique', { effect: 'likens', side: 'after', reach: 2 }],
   [
-    "d'après|d'après mon|d'après ma|peut-être|sans doute une|probablement|je pense|je crois|apparemment|il semble|semble être|on m'a dit|vendue comme|il paraît|pas sûr|pas sûre|selon|pourrait être|doit être|éventuellement",
+    "peut-être|sans doute une|probablement|je pense|je crois|apparemment|il semble|semble être|on m'a dit|vendue comme|il paraît|pas sûr|pas sûre|selon|pourrait être|doit être|éventuellement",
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
+  ["d'après|selon|aux dires de", { effect: 'guesses', side: 'both', reach: 99, across: true }],
   ['je pense|je crois|apparemment|peut-être|probablement', { effect: 'guesses', side: 'after', reach: 8 }],
   [
     'souvent appelée|souvent appelé|dite|soi-disant|souvent décrite comme|annoncée comme',
