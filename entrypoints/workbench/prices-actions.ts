@@ -1,7 +1,7 @@
 import { putObservations, readObservations, removeObservations } from '../../src/keep/observations';
 import type { KeptObservation } from '../../src/keep/schema';
 import type { Observation } from '../../src/price/observation';
-import { NOTHING_WRITTEN, observationOf, type Writing } from '../../src/price/observation-fields';
+import { NOTHING_WRITTEN, observationOf, type Writing, type Written } from '../../src/price/observation-fields';
 import { decodeTable, guessColumns, MOST_ROWS, type RowRead, readRow, readTable, tableOf } from '../../src/price/table';
 import { type ModelNamed, writingOf } from '../../src/price/writing';
 import { readMoney } from '../../src/quantity/money';
@@ -25,7 +25,14 @@ export function pricesActions(
   engine: BenchEngine,
   state: () => PricesState,
   show: (change: Partial<PricesState>) => void,
-): { actions: PricesActions; start: () => Promise<void>; packsRead: () => Promise<void>; follow: () => Promise<void> } {
+): {
+  actions: PricesActions;
+  /** A price of an advert comes in, to be looked over. */
+  fillIn: (written: Partial<Written>) => void;
+  start: () => Promise<void>;
+  packsRead: () => Promise<void>;
+  follow: () => Promise<void>;
+} {
   let asks = 0;
   let checks = 0;
   let readNow: readonly Observation[] = [];
@@ -193,9 +200,20 @@ export function pricesActions(
     const reply = await engine.ask({ about: 'priceModels' });
     if (!reply.ok) return show({ trouble: reply.trouble });
     const models: ModelNamed[] = reply.value;
-    show({ models, trouble: null });
+    show({ models, trouble: null, form: named(state().form, models) });
     if (state().answer) await lookUp();
   }
 
-  return { actions, packsRead, follow: reread, start: reread };
+  const fillIn = (written: Partial<Written>) => {
+    const form = { ...NOTHING_WRITTEN, date: today(), ...written };
+    show({ form: named(form, state().models ?? []), saved: false, formProblems: [] });
+  };
+
+  return { actions, fillIn, packsRead, follow: reread, start: reread };
+}
+
+/** A model that an advert names by its ref is shown by its label. */
+function named(form: Written, models: readonly ModelNamed[]): Written {
+  const model = models.find(({ ref }) => ref === form.model);
+  return model ? { ...form, model: model.label } : form;
 }

@@ -56,7 +56,7 @@ export function knownFact(model: ModelKnown, fact: FactKnown, knowledge: Knowled
     text: make(stated.label, say(fact.attribute.def.label), allowedText(fact.attribute, fact.allowed)),
     source: fact.source,
   };
-  if (stated.kind === null || stated.kind === model) return [known];
+  if (stated.kind === null) return [known];
   const source = sourceOf(knowledge, model.pack, model.def.source);
   const text = texts.claimFact.ofKind(model.label, stated.kind.label);
   return [known, { pack: model.pack, entry: model.id, text, source }];
@@ -78,11 +78,13 @@ function statedOf(
   fact: FactKnown,
   knowledge: Knowledge,
 ): { label: string; kind: ModelKnown | null } {
-  if (fact.pack === model.pack && fact.entry === model.id) return { label: model.label, kind: null };
+  if (fact.pack === model.pack && fact.entry === model.id)
+    return { label: model.isType ? texts.claimFact.kind(model.label) : model.label, kind: null };
   if (fact.pack === model.family?.pack && fact.entry === model.family.def.id)
     return { label: (fact.necessary ? texts.family.every : texts.family.usual)(model.family.def.label), kind: null };
   const kind = knowledge.models.get(`${fact.pack}/${fact.entry}`);
-  return kind ? { label: kind.label, kind } : { label: model.label, kind: null };
+  if (!kind || kind === model) return { label: model.label, kind: null };
+  return { label: texts.claimFact.kind(kind.label), kind };
 }
 
 /** The bare quote of a claim, without what was made of it. */

@@ -85,7 +85,7 @@ export function settleCandidates(candidates: Candidate[], page: Pick<Listing, 'u
     listing.fields.price = price.note;
   }
   for (const field of ['condition', 'place'] as const) {
-    const words = settleWords(of(field));
+    const words = settleWords(of(field), field);
     if (!words) continue;
     listing[field] = words.text;
     listing.fields[field] = words.note;

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Driven } from '../../src/cli/demo/driven';
-import { ourRequests, seenErrors } from './hands';
+import { ourRequests, seenErrors, until } from './hands';
 import { expectAccessible, expectReadable, looksOfTab } from './support/accessible';
 import { openTestedRoom, type Room } from './support/browser';
 import { type OwnPage, ownPage } from './support/page';
@@ -67,6 +67,18 @@ it('takes a table whole or not at all', async () => {
   await bench.click('[data-part="price-take"]');
   await bench.shows('[data-part="price-bringing"][data-step="done"]');
   expect(await bench.count('[data-part="price-kept"] > li')).toBe(31);
+});
+
+it('an advert’s price comes in filled out, to be looked over and kept', async () => {
+  const anchor = '#prices?model=grindlewade-circle%2Fcressiter&kind=asked&amount=135&currency=GBP&grade=good';
+  await bench.tab.evaluate(`void (location.hash = ${JSON.stringify(anchor)})`);
+  await bench.shows('#keep-model');
+  await until('the form is filled', async () => (await bench.valueOf('#keep-amount')) === '135');
+  expect(await bench.valueOf('#keep-model')).toBe('Grindlewade Cressiter');
+  await bench.click('[data-part="price-keep"]');
+  await bench.shows('[data-part="price-kept"] > li[data-kind="asked"]', '£135');
+  await bench.click('[data-part="price-kept"] > li[data-kind="asked"] button');
+  await bench.lacks('[data-part="price-kept"] > li[data-kind="asked"]');
 });
 
 it('what was kept is there when the page opens again', async () => {

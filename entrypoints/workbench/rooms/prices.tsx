@@ -2,7 +2,8 @@ import '../../../src/view/style/disclosure.css';
 import '../../../src/view/style/enquiry.css';
 import '../../../src/view/style/price.css';
 import '../../../src/view/style/prices.css';
-import { NOTHING_WRITTEN } from '../../../src/price/observation-fields';
+import { NOTHING_WRITTEN, OBSERVATION_FIELDS } from '../../../src/price/observation-fields';
+import { writtenInLink } from '../../../src/session/price-link';
 import { PricesRoom } from '../../../src/view/workbench/prices/PricesRoom';
 import type { PricesState } from '../../../src/view/workbench/prices/state';
 import { onMessage } from '../../shared/follow-messages';
@@ -23,6 +24,12 @@ export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
       draw();
     },
   );
+  const filled = () => {
+    const written = writtenInLink(location.hash, OBSERVATION_FIELDS);
+    if (Object.keys(written).length > 0) prices.fillIn(written);
+  };
+  addEventListener('hashchange', filled);
+  filled();
   onMessage('prices-changed', () => void prices.follow());
   packs.onShelf(() => void prices.packsRead());
   void prices.start();

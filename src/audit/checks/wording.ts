@@ -1,16 +1,31 @@
+import { allowedBy } from '../../pack/compile/facts';
+import type { Wording } from '../../pack/schema/wording';
 import { findingTexts } from '../../text/catalogue/findings';
+import { attributeOf } from '../attribute-of';
 import type { AuditCase } from '../case';
-import { isAsserted } from '../claims-held';
+import { hold, isAsserted } from '../claims-held';
 import { grouped } from '../grouped';
 import { sourceOf } from '../source-of';
 import type { Finding } from '../types';
 import { askOf, saidEach, say } from '../words';
 
+/** "Compact" of one that is known to be: general advice on the word would be silly. */
+function isKnownToHold(auditCase: AuditCase, { means }: Wording, pack: string): boolean {
+  if (!means || !('is' in means)) return false;
+  const attribute = attributeOf(means.attribute, pack, auditCase.knowledge);
+  const allowed = attribute && allowedBy(means.is, attribute);
+  return attribute && allowed ? hold(auditCase, attribute, allowed, false)?.verdict === 'agrees' : false;
+}
+
 /** Words that packs weigh by themselves: what to mind of them, and claims that are true of no model. */
 export function wording(auditCase: AuditCase): Finding[] {
   const { reading, knowledge } = auditCase;
   const weighed = reading.wordings.filter(
-    (claim) => isAsserted(claim) && claim.stance === 'says' && (claim.entry.mind || claim.entry.never),
+    (claim) =>
+      isAsserted(claim) &&
+      claim.stance === 'says' &&
+      (claim.entry.mind || claim.entry.never) &&
+      !isKnownToHold(auditCase, claim.entry, claim.pack),
   );
   return grouped(weighed, ({ pack, entry }) => `${pack}/${entry.id}`).flatMap((claims) => {
     const { entry, pack, quote } = claims[0];

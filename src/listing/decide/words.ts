@@ -40,7 +40,7 @@ export function settleTitle(candidates: Candidate[]): SettledText | null {
         .filter(({ source, weight }) => source === 'page' && weight >= SHOWN_LEAST)
         .map(({ value }) => bare(value))
         .filter((key) => own.startsWith(key) && key.length >= own.length * 0.5);
-      if (shown.length > 0) return shown.sort((a, b) => b.length - a.length)[0]!;
+      if (shown.length > 0 && !shown.includes(own)) return shown.sort((a, b) => b.length - a.length)[0]!;
     }
     if (!isCutOff(candidate.value) || own.length < 8) return own;
     return keys.find((key) => key.length > own.length && key.startsWith(own)) ?? own;
@@ -126,22 +126,35 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
   };
 }
 
-/** A short field that is one of few words: what the page says in words before the words of a vocabulary. */
-export function settleWords(candidates: Candidate[]): SettledText | null {
+/** What makes two writings of a place one: its name, without postal code, region and country. */
+const placeKey = (text: string): string => bare(text.split(/[,(/]/)[0]!.replace(/\S*\d\S*/g, '')) || bare(text);
+/** Two page writings of one place weigh about the same: the fuller is taken. */
+const ABOUT = 0.15;
+
+/**
+ * A short field that is one of few words: what the page says in words before the words of a vocabulary. Of a place all
+ * that name the same one count together, and the page's fullest writing is taken.
+ */
+export function settleWords(candidates: Candidate[], field: 'condition' | 'place'): SettledText | null {
   const short = candidates.map((candidate) => ({
     ...candidate,
     value: cutTo(candidate.value.replaceAll('\n', ' '), TITLE_MOST),
   }));
   const groups: Group[] = grouped(
     short.filter(({ value }) => bare(value) !== ''),
-    ({ value }) => bare(value),
+    ({ value }) => (field === 'place' ? placeKey(value) : bare(value)),
   );
   const fromPage = groups.find(({ members }) =>
     members.some(({ source, weight }) => source === 'page' && weight >= 0.7),
   );
   const winner = fromPage ?? groups[0];
   if (!winner) return null;
-  const printed = winner.members.find(({ source }) => source === 'page') ?? winner.members[0]!;
+  const shown = winner.members.filter(({ source }) => source === 'page');
+  const printed =
+    shown
+      .filter(({ weight }) => weight >= shown[0]!.weight - ABOUT)
+      .sort((one, other) => other.value.length - one.value.length || other.weight - one.weight)[0] ??
+    winner.members[0]!;
   const key = bare(printed.value);
   const rivals = groups.filter((group) => {
     const other = bare(group.members[0]!.value);

@@ -11,7 +11,7 @@ export interface Amount {
 }
 
 const SIGN =
-  '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|JPY|INR|ZAR|BRL|MXN)(?![a-z])|(?:Euros?|Fr\\.|Kč|zł|Ft|kr\\.?|Rs\\.?)(?!\\p{L})';
+  '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|JPY|INR|ZAR|BRL|MXN)(?![a-z])|(?:Euros?|pounds|Fr\\.|Kč|zł|Ft|kr\\.?|Rs\\.?)(?!\\p{L})';
 const NUMBER =
   "\\d(?:[\\d.,'’ \\u00a0\\u202f]{0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?[\\d\\p{Sc}]))?\\s?k?(?![\\p{L}\\d])";
 /** Light on purpose: whether and where a text looks like money. Reading it is for `settle`. */
@@ -32,7 +32,7 @@ const INSTALMENT =
 const BEFORE_OTHER =
   /\b(?:was|save|you save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|antes|en vez de)\b/;
 const OTHER_MONEY =
-  /\b(?:saving|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|tax|mwst|vat|tva|voucher|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next (?:minimum )?bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|worth|valued at|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
+  /\b(?:saving|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|tax|mwst|vat|tva|voucher|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next (?:minimum )?bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
 
 const BID =
   /\b(?:current bid|highest bid|winning bid|starting bid|opening bid|bid|aktuelles gebot|hochstgebot|startgebot|gebot|enchere actuelle|enchere|mise a prix|huidig bod|bod|offerta attuale|base d'asta|puja actual|puja|(?:ledande|hogsta|hojeste|hoyeste) bud|bud|utropspris|aktualna (?:oferta|cena)|licytacja|cena wywolawcza|vyvolavaci cena|prihoz|lance atual|lance|korkein tarjous)\b/;

@@ -47,6 +47,10 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
   const counts = new Map<string, number>();
   for (const { folded } of pieces) counts.set(folded, (counts.get(folded) ?? 0) + 1);
 
+  /** Lines that say when: the place mostly stands beside the day. */
+  const dated = new Set<number>();
+  for (const { text, line } of pieces) if (DAY.test(text)) dated.add(line);
+
   const found: Candidate[] = [];
   const add = (field: FieldName, value: string, weight: number) => {
     const before = found.find((one) => one.field === field && one.value === value);
@@ -75,7 +79,8 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
       continue;
     }
     const place = placeIn(piece, again, counts.get(folded) ?? 1, label === 'place');
-    if (place && place.weight + near >= 0.35) add('place', place.text, place.weight + near);
+    const beside = dated.has(line) ? 0.25 : 0;
+    if (place && place.weight + near + beside >= 0.35) add('place', place.text, place.weight + near + beside);
   }
   return found.sort((a, b) => b.weight - a.weight).slice(0, 40);
 }

@@ -38,7 +38,8 @@ export const findingTexts = {
   claimFact: {
     known: (model: string, attribute: string, value: string) => `${model}, ${attribute}: ${value}.`,
     knownSometimes: (model: string, attribute: string, value: string) => `${model}, ${attribute}: usually ${value}.`,
-    ofKind: (model: string, kind: string) => `${model} is of this kind: ${kind}.`,
+    kind: (kind: string) => `The kind “${kind}”`,
+    ofKind: (model: string, kind: string) => `${model} is of the kind “${kind}”.`,
     disproved: (model: string, attribute: string, value: string, quote: string) =>
       `“${quote}” doesn’t hold for ${model} (${attribute}: ${value}).`,
     usually: (model: string, attribute: string, value: string, quote: string) =>

@@ -10,6 +10,7 @@ export const pricePart = {
     from: (amount: string) => `The advert says “from” ${amount}; what this one costs is not said.`,
   },
   none: 'The advert names no price.',
+  keep: 'Keep this price among your own',
   standings: {
     below: 'That is less than such a machine usually costs. Ask why.',
     'low-side': 'That is at the lower side of what such a machine usually costs.',

@@ -18,6 +18,7 @@ export const priceRoomTexts = {
     noMoney: 'That is no price with a currency. Write it like £120 or 95 EUR.',
   },
   answer: {
+    asking: (price: string, says: string) => `${price}: ${says}`,
     of: (label: string, grade: string | null) => `${label}${grade ? `, ${grade}` : ''}`,
     standings: {
       below: 'Far below what such a thing goes for. See it before paying, pay nothing ahead, and ask why.',

@@ -4,6 +4,7 @@ import { likelyTexts } from '../../text/catalogue/likely';
 import { likelyAdds } from '../likely';
 import { langOf, shown } from '../shown';
 import { FindingGroup } from './FindingGroup';
+import { KeepPrice } from './KeepPrice';
 import { LikelyPart } from './LikelyPart';
 import { NextPart } from './NextPart';
 import { PacksSpoke } from './PacksSpoke';
@@ -23,13 +24,15 @@ interface Props {
   copy: (text: string) => Promise<boolean>;
   seen: SeenActions;
   isPrivate: boolean;
+  /** Address of the workbench. */
+  workbench: string;
 }
 
 /**
  * The audit of one advert, from the sentence that sums up to what was read on the page: what speaks against the advert,
  * what it is instead and what it costs, what would settle it, what to ask and to mind; then, folded, what agrees.
  */
-export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
+export function AuditView({ screen, copy, seen: actions, isPrivate, workbench }: Props) {
   const { audit, listing, words, seen, kind, pending, reading } = screen;
   const about = reading.address;
   // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
@@ -55,6 +58,7 @@ export function AuditView({ screen, copy, seen: actions, isPrivate }: Props) {
       {FIRST.map(group)}
       {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} folded />}
       {forSale && <PricePart audit={audit} words={words} />}
+      <KeepPrice workbench={workbench} audit={audit} listing={listing} />
       <NextPart
         next={audit.nextEvidence}
         {...{ seen, words, pending }}

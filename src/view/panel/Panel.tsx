@@ -52,7 +52,14 @@ export function Panel(props: PanelProps) {
 function content({ screen, workbench, ...rest }: PanelProps) {
   switch (screen.screen) {
     case 'audit':
-      return <AuditView key={`${screen.reading.tab}/${screen.reading.number}`} screen={screen} {...rest} />;
+      return (
+        <AuditView
+          key={`${screen.reading.tab}/${screen.reading.number}`}
+          screen={screen}
+          workbench={workbench}
+          {...rest}
+        />
+      );
     case 'waiting':
       return (
         <Notice heading={texts.waiting.heading}>

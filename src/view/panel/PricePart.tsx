@@ -2,6 +2,7 @@ import { moneyText } from '../../audit/money-text';
 import type { Audit } from '../../audit/types';
 import type { Words } from '../../session/words';
 import { panelTexts } from '../../text/catalogue/panel';
+import { priceTexts } from '../../text/catalogue/prices';
 import { findingAnchor } from '../finding-anchor';
 import { wholeMoney } from '../money';
 import { Disclosure } from './Disclosure';
@@ -70,12 +71,12 @@ export function PriceLine({ audit }: { audit: Audit }) {
 }
 
 /** What is asked, and where that stands. */
-function priceText({ price: { band, ratio, standing }, listing: { price } }: Audit): string {
+function priceText({ price: { band, ratio, standing, why }, listing: { price } }: Audit): string {
   const foreign = price && band && ratio !== null && price.currency !== band.currency;
   return [
     price ? texts.hows[price.how](moneyText(price.amount, price.currency)) : texts.none,
     foreign ? texts.converted(wholeMoney(ratio * band.mid, band.currency)) : '',
-    price || standing === 'no-band' ? texts.standings[standing] : '',
+    price || standing === 'no-band' ? (why ? priceTexts.why[why] : texts.standings[standing]) : '',
   ]
     .filter(Boolean)
     .join(' ');

@@ -2,7 +2,8 @@
 export const ROOMS = ['drafts', 'enquiry', 'prices', 'packs'] as const;
 export type Room = (typeof ROOMS)[number];
 
-/** The room that an address's anchor ("#drafts") names; the packs where it names none. */
+/** The room that an address's anchor ("#drafts", "#prices?model=…") names; the packs where it names none. */
 export function roomOf(anchor: string): Room {
-  return ROOMS.find((room) => anchor === `#${room}`) ?? 'packs';
+  const [name] = anchor.split('?');
+  return ROOMS.find((room) => name === `#${room}`) ?? 'packs';
 }

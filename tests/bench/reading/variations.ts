@@ -99,7 +99,10 @@ export const VARIATIONS: Variation[] = [
   { name: 'no names of classes', change: withoutNames },
   {
     name: 'nothing for machines, no names of classes',
-    change: (document) => (withoutStructure(document), withoutNames(document)),
+    change: (document) => {
+      withoutStructure(document);
+      withoutNames(document);
+    },
   },
   { name: 'no main, article, aside', change: withoutParts },
   { name: 'no heading elements', change: withoutHeadings },

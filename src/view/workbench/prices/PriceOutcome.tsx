@@ -25,7 +25,7 @@ export function PriceOutcome({ answer, asking, onModel }: Props) {
       <h2 id="price-of">{texts.of(answer.label, answer.grade?.label ?? null)}</h2>
       {(asking !== '' || !band) && (
         <p class="verdict">
-          {asking} {says} {ratio !== null && texts.ratio(ratio.toFixed(2))}
+          {asking === '' ? says : texts.asking(asking, says)} {ratio !== null && texts.ratio(ratio.toFixed(2))}
         </p>
       )}
       {band && (

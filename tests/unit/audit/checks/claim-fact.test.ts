@@ -117,10 +117,10 @@ describe('whose fact it is', () => {
     });
     const [finding] = findings.filter(({ check, attribute }) => check === 'claim-fact' && attribute === 'bed');
     expect(finding?.known).toMatchObject([
-      { pack: 'trade', entry: 'free-arm-zigzag', text: 'Free arm, zigzag, bed: free arm.' },
+      { pack: 'trade', entry: 'free-arm-zigzag', text: 'The kind “Free arm, zigzag”, bed: free arm.' },
       {
         ...{ pack: 'grindlewade-circle', entry: 'q-43' },
-        text: 'Ulversholt Q 43 is of this kind: Free arm, zigzag.',
+        text: 'Ulversholt Q 43 is of the kind “Free arm, zigzag”.',
         source: expect.any(String),
       },
     ]);

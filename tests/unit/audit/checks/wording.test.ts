@@ -17,6 +17,11 @@ describe('words that packs weigh by themselves', () => {
   ])('not where they aren’t said of it: %s', (text) =>
     expect(check(text).filter((line) => line.startsWith('disproved'))).toEqual([]),
   );
+  it('not of what is known to be so', () => {
+    const compact = (title: string): string[] => found('wording', { title, description: 'Compact.', language: 'en' });
+    expect(compact('Grindlewade Haddercombe sewing machine')).toEqual([]);
+    expect(compact('Old sewing machine')).toEqual(['caution: Compact']);
+  });
   it('another check that decides the same words speaks alone', () => {
     const both = cressiter('Lightweight.');
     expect(found('weight', both)).toEqual(['disproved: Lightweight']);
