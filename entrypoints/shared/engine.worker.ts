@@ -2,7 +2,7 @@ import { readObservations } from '../../src/keep/observations';
 import type { Kept } from '../../src/keep/trouble';
 import type { Knowledge } from '../../src/pack/knowledge';
 import type { Observation } from '../../src/price/observation';
-import { answerByHand, answerTo, answerToDraft } from '../../src/session/answer';
+import { type Answer, answerByHand, answerToDraft } from '../../src/session/answer';
 import type { FromEngine, Question, Replies, ToEngine } from '../../src/session/engine-messages';
 import { answerToEnquiry } from '../../src/session/enquiry';
 import { priceOfKept } from '../../src/session/kept-prices';
@@ -88,6 +88,18 @@ async function answer(
   }
 }
 
+type Audited = Extract<ToEngine, { type: 'audit' }>;
+
+/** How pages are read is fetched by the panel's thread alone: the workbench reads none. */
+async function audited({ harvest, asOf, seen }: Audited, { knowledge, shipped, prices }: Packs): Promise<Answer> {
+  try {
+    const { answerTo } = await import('../../src/session/page-answer');
+    return answerTo(harvest, asOf, knowledge, seen, shipped, prices);
+  } catch (error) {
+    return { ok: false, problem: String(error) };
+  }
+}
+
 async function install(files: readonly File[], installedAt: string): Promise<void> {
   try {
     const { installFiles } = await import('./install-files');
@@ -106,9 +118,8 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
       return void readPacks();
     case 'audit':
       if (speaking) {
-        const { wanted, harvest, asOf, seen } = data;
-        const { knowledge, shipped, prices } = speaking;
-        tell({ type: 'answered', wanted, answer: answerTo(harvest, asOf, knowledge, seen, shipped, prices) });
+        const { wanted } = data;
+        void audited(data, speaking).then((answer) => tell({ type: 'answered', wanted, answer }));
       }
       return;
     case 'ask':

@@ -1,4 +1,4 @@
-import { settleCandidates } from './settle';
+import { settleCandidates } from './settle-candidates';
 import type { Candidate, Draft, FieldName, Listing } from './types';
 
 const FIELDS: [keyof Draft & string, FieldName][] = [

@@ -2,8 +2,7 @@ import { audit } from '../audit/audit';
 import type { Audit } from '../audit/types';
 import { type Described, listingByHand } from '../listing/by-hand';
 import { readDraft } from '../listing/draft';
-import { settle } from '../listing/settle';
-import type { Draft, Harvest, Listing } from '../listing/types';
+import type { Draft, Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
 import type { Observation } from '../price/observation';
 import { type KindNote, kindNote } from './kind-note';
@@ -27,25 +26,13 @@ export interface Answered {
 }
 
 /**
- * Settles what a page said and holds it against what the packs know. Never throws: a mistake in the engine is an
- * answer too, so that the panel can say so.
+ * Holds a seller's own draft against what the packs know. Never throws: a mistake in the engine is an answer too, so
+ * that a page can say so.
  * @param asOf the day of the audit, ISO 8601
  * @param seen what the viewer has seen of it
  * @param shipped ids of the packs that came with the program
  * @param prices that the user has seen and kept
  */
-export function answerTo(
-  harvest: Harvest,
-  asOf: string,
-  knowledge: Knowledge,
-  seen: Seen = NOTHING_SEEN,
-  shipped: Shipped = NONE_SHIPPED,
-  prices: readonly Observation[] = [],
-): Answer {
-  return answered(() => settle(harvest, harvest.url), asOf, knowledge, seen, shipped, prices);
-}
-
-/** The same for a seller's own draft. */
 export function answerToDraft(
   draft: Draft,
   asOf: string,
@@ -69,7 +56,8 @@ export function answerByHand(
   return answered(() => listingByHand(described), asOf, knowledge, seen, shipped, prices);
 }
 
-function answered(
+/** The same for whatever listing is read. */
+export function answered(
   read: () => Listing,
   asOf: string,
   knowledge: Knowledge,

@@ -36,6 +36,15 @@ export const BUDGETS: readonly Budget[] = [
       ),
   },
   {
+    name: 'reading of what a page said, fetched by the panel’s engine',
+    most: 40_000,
+    why: 'it is fetched with the first page of a panel, while that page is read',
+    files: (build) => {
+      const onDemand = scriptsIn(build).filter((file) => /\bpage-answer-/.test(file));
+      return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
+    },
+  },
+  {
     name: 'checking of packs, fetched by the engine on demand',
     most: 25_000,
     why: 'it is fetched where a pack is installed, or doesn’t lie ready after an update of the program',

@@ -80,6 +80,7 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'packs-12345678.js'), '');
     writeFileSync(join(folder, 'prices-12345678.js'), '');
     writeFileSync(join(folder, 'price-answers-1.js'), "import './engine.worker-1.js';");
+    writeFileSync(join(folder, 'page-answer-1.js'), "import './engine.worker-1.js';");
     writeFileSync(join(folder, 'drafts-12345678.js'), "import './list-_abcdef-.js';");
     writeFileSync(join(folder, 'enquiry-12345678.js'), "import './list-_abcdef-.js'; import './shared.js';");
     writeFileSync(join(folder, 'list-_abcdef-.js'), '');

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { collect } from '../../../src/listing/collect';
 import { compile } from '../../../src/pack/compile';
 import { parsePack } from '../../../src/pack/parse';
-import { answerTo } from '../../../src/session/answer';
+import { answerTo } from '../../../src/session/page-answer';
 import { harvestFrom } from '../../../src/session/reading';
 import { sampleHarvest } from './sample-harvest';
 
