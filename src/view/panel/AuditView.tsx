@@ -37,6 +37,7 @@ export function AuditView({ screen, copy, seen: actions, isPrivate, workbench }:
   const about = reading.address;
   // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
   const forSale = audit.kind === 'item' || audit.kind === 'lot';
+  const keep = <KeepPrice workbench={workbench} audit={audit} listing={listing} />;
   const group = (standing: Standing) => (
     <FindingGroup
       key={standing}
@@ -57,8 +58,7 @@ export function AuditView({ screen, copy, seen: actions, isPrivate, workbench }:
       </p>
       {FIRST.map(group)}
       {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} folded />}
-      {forSale && <PricePart audit={audit} words={words} />}
-      <KeepPrice workbench={workbench} audit={audit} listing={listing} />
+      {forSale && <PricePart audit={audit} words={words} keep={keep} />}
       <NextPart
         next={audit.nextEvidence}
         {...{ seen, words, pending }}
@@ -68,7 +68,7 @@ export function AuditView({ screen, copy, seen: actions, isPrivate, workbench }:
       />
       <Questions questions={questionsOf(audit)} words={words} language={listing.language} copy={copy} />
       {LAST.map(group)}
-      {forSale && <PriceLine audit={audit} />}
+      {forSale && <PriceLine audit={audit} keep={keep} />}
       {forSale && <SerialPart audit={audit} words={words} />}
       <PacksSpoke audit={audit} words={words} />
       <WhatWasRead listing={listing} />

@@ -10,10 +10,10 @@ export function KeepPrice({ workbench, ...advert }: { workbench: string; audit: 
   const link = priceLink(advert);
   if (link === null) return null;
   return (
-    <p class="soft">
+    <span class="keep-price">
       <a href={`${workbench}${link}`} target="_blank" rel="noreferrer" data-part="keep-price">
         {texts.keep}
       </a>
-    </p>
+    </span>
   );
 }

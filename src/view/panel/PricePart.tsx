@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { moneyText } from '../../audit/money-text';
 import type { Audit } from '../../audit/types';
 import type { Words } from '../../session/words';
@@ -17,8 +18,14 @@ export function hasPricePart({ kind, price }: Audit): boolean {
   return (kind === 'item' || kind === 'lot') && price.band !== null;
 }
 
+interface Keeping {
+  audit: Audit;
+  /** The way to keep it. */
+  keep: ComponentChildren;
+}
+
 /** The price in words, on its drawn scale, and the numbers and the source behind it for whoever asks. */
-export function PricePart({ audit, words }: { audit: Audit; words: Words }) {
+export function PricePart({ audit, words, keep }: Keeping & { words: Words }) {
   const { price: report, listing } = audit;
   const { band, ratio } = report;
   if (!band) return null;
@@ -40,6 +47,7 @@ export function PricePart({ audit, words }: { audit: Audit; words: Words }) {
         asked={asked !== null && ratio !== null ? { value: ratio * band.mid, text: asked } : null}
       />
       <p>{texts.band(wholeMoney(band.low, band.currency), wholeMoney(band.high, band.currency))}</p>
+      {keep}
       <Disclosure label={panelTexts.how} part="how-price">
         {finding?.known.map((each) => (
           <KnownWords key={each.entry} known={each} words={words} sentence="" named />
@@ -61,11 +69,14 @@ export function PricePart({ audit, words }: { audit: Audit; words: Words }) {
 }
 
 /** A price of which the packs know nothing: a line, where the other one has a part. */
-export function PriceLine({ audit }: { audit: Audit }) {
+export function PriceLine({ audit, keep }: Keeping) {
   if (audit.price.band) return null;
   return (
     <section class="group fold" data-part="price" data-standing={audit.price.standing}>
-      <IndexLine name={texts.heading}>{priceText(audit)}</IndexLine>
+      <IndexLine name={texts.heading}>
+        {priceText(audit)}
+        {keep}
+      </IndexLine>
     </section>
   );
 }
