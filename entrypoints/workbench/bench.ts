@@ -21,6 +21,6 @@ export interface Bench {
 /** A room that was opened. It goes on living when another one is in front. */
 export interface OpenRoom {
   content(): ComponentChildren;
-  /** The page has outlived its program: what isn't kept yet is kept now. */
-  close?(): void;
+  /** The page has outlived its program: what isn't kept yet is kept now; answers once it is. */
+  close?(): Promise<void>;
 }

@@ -12,7 +12,7 @@ const PAUSE = 300;
 export interface DraftKeeping {
   /** More was typed: it is kept a pause later. */
   typed(draft: KeptDraft): void;
-  /** What was typed so far is kept now, whatever else happens. */
+  /** What was typed so far is kept now, whatever else happens; done once all of it is, also what was under way before. */
   flush(): Promise<void>;
   /** Puts back what was removed. Answers whether that was done. */
   putBack(draft: KeptDraft): Promise<boolean>;
@@ -37,20 +37,24 @@ export function draftKeeping(
   let pause: ReturnType<typeof setTimeout> | undefined;
   /** Drafts whose last words are not kept yet, by id; those that are under way into storage among them. */
   const unkept = new Map<string, KeptDraft>();
-  const underWay = new Set<KeptDraft>();
+  const underWay = new Map<KeptDraft, Promise<void>>();
 
   async function keep(): Promise<void> {
-    await Promise.all([...unkept.values()].filter((draft) => !underWay.has(draft)).map(keepOne));
+    await Promise.all([...unkept.values()].map((draft) => underWay.get(draft) ?? keepOne(draft)));
   }
 
-  async function keepOne(draft: KeptDraft): Promise<void> {
+  function keepOne(draft: KeptDraft): Promise<void> {
+    const work = write(draft).finally(() => underWay.delete(draft));
+    underWay.set(draft, work);
+    return work;
+  }
+
+  async function write(draft: KeptDraft): Promise<void> {
     if (state().isPrivate) {
       unkept.delete(draft.id);
       return show({ kept: 'not' });
     }
-    underWay.add(draft);
     const done = await writer.write(draft);
-    underWay.delete(draft);
     // It stays among the unkept, and is tried again with whatever is done next.
     if (!done.ok) return show({ trouble: done.trouble, kept: 'not' });
     // Unless more was typed meanwhile, which is kept by itself.

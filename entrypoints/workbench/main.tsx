@@ -66,7 +66,7 @@ function showPacks(change: Partial<PacksState>): void {
 
 const whetherOutdated = whenOutdated('workbench', () => {
   outdated = true;
-  for (const room of rooms.values()) if (room !== 'failed') room.close?.();
+  return Promise.all([...rooms.values()].map((room) => room !== 'failed' && room.close?.()));
 });
 const engine = startBenchEngine(() => showPacks({ trouble: 'broken' }));
 const packs = packsActions(engine, showPacks);

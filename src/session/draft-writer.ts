@@ -35,11 +35,21 @@ export function draftWriter(keep: Keep, newId: () => string): DraftWriter {
   const inTurn = takingTurns();
   /** By id: the revision that this window's words rest on. */
   const seen = new Map<string, number>();
-  /** Where drafts have parted from others: what was typed before that was told still comes under the old id. */
-  const parted = new Map<string, string>();
+  /** How many writes have been asked for so far. */
+  let asked = 0;
+  /**
+   * Where drafts have parted from others, by the id that they had: the id under which they go on, and how many writes
+   * had been asked for by then. Those still come under the old id; whoever asks later means the other's draft.
+   */
+  const parted = new Map<string, { to: string; asked: number }>();
 
-  async function write(given: KeptDraft): Promise<Kept<Written>> {
-    const draft = { ...given, id: parted.get(given.id) ?? given.id };
+  function idNow(id: string, turn: number): string {
+    const way = parted.get(id);
+    return way && turn <= way.asked ? idNow(way.to, turn) : id;
+  }
+
+  async function write(given: KeptDraft, turn: number): Promise<Kept<Written>> {
+    const draft = { ...given, id: idNow(given.id, turn) };
     const done = await put(draft);
     if (!done.ok) return done;
     if (done.value.put) return { ok: true, value: { draft: done.value.put, partedFrom: null } };
@@ -55,7 +65,7 @@ export function draftWriter(keep: Keep, newId: () => string): DraftWriter {
     const own = { ...draft, id: newId(), partedFrom: draft.id };
     const done = await put(own);
     if (!done.ok) return done;
-    parted.set(draft.id, own.id);
+    parted.set(draft.id, { to: own.id, asked });
     return { ok: true, value: { draft: done.value.put ?? own, partedFrom: draft.id } };
   }
 
@@ -66,15 +76,16 @@ export function draftWriter(keep: Keep, newId: () => string): DraftWriter {
   }
 
   return {
-    write: (draft) => inTurn(() => write(draft)),
+    write(draft) {
+      asked += 1;
+      const turn = asked;
+      return inTurn(() => write(draft, turn));
+    },
     read: (take) =>
       inTurn(async () => {
         const done = await keep(readDrafts);
         if (!done.ok) return done;
-        for (const draft of take(done.value)) {
-          seen.set(draft.id, revisionOf(draft));
-          parted.delete(draft.id);
-        }
+        for (const draft of take(done.value)) seen.set(draft.id, revisionOf(draft));
         return { ok: true, value: undefined };
       }),
   };

@@ -79,6 +79,17 @@ describe('one window’s pen', () => {
     expect(await kept()).toEqual({ a: 'Old machine, too', 'parted-1': 'Old, heavy' });
   });
 
+  it('writes not over the other’s words where all drafts are read between two writes that were asked for before it parted', async () => {
+    await written(one, draft('Old'));
+    await follow(other);
+    await written(one, draft('Old machine'));
+    // Parted by then, the window takes what stands under the old id for the other’s draft, and it has seen it.
+    await Promise.all([other.write(draft('Old, h')), follow(other, 'parted-1'), other.write(draft('Old, heavy'))]);
+    expect(await kept()).toEqual({ a: 'Old machine', 'parted-1': 'Old, heavy' });
+    await written(one, draft('Old machine, runs'));
+    expect(await kept()).toEqual({ a: 'Old machine, runs', 'parted-1': 'Old, heavy' });
+  });
+
   it('doesn’t take what is being typed here for seen', async () => {
     await written(one, draft('Old'));
     await follow(other);
