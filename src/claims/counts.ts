@@ -45,7 +45,7 @@ const FEW_CUES = /only|just|fewer|less|under|nur|lediglich|weniger|seulement|moi
 const EXEMPLAIRES = new RegExp(`\\b${NUMBER} exemplaires? seulement\\b`, 'giu');
 /** "One of 500": nobody says so of the few machines on sale. */
 const ONE_OF =
-  /\b(?:one of|1 of|eine von|eine der|une des) (?:only |just |about |the |nur |etwa |the last |the only )?(\d{1,3}(?:[.,]\d{3}){1,2}|\d{2,7}|fifty|twenty|thirty|forty|sixty|hundred)\b/giu;
+  /\b(?:one of|1 of|eine von|eine der|une des) (?:only |just |about |the |nur |etwa |the last |the only )?(\d{1,3}(?:[.,]\d{3}){1,2}|\d{2,7}|fifty|twenty|thirty|forty|sixty|hundred)\b(?! ?(?:kg|kilos?|lbs?|pounds|mm|cm|inch|miles|minutes|machines i))/giu;
 
 const ONE_OF_CUES = /one of|1 of|eine von|eine der|une des/g;
 

@@ -1,9 +1,11 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import { findLengths, findWeights } from '../quantity/measures';
 import type { Measure } from '../quantity/types';
+import { fold } from '../text/fold';
+import { boundOf } from './bounds';
 import { beginningWithin, ofKind } from './hits';
 import { ofAnother } from './other-thing';
-import { type ClauseRange, clauseAt, FARTHEST, quoteOf, tokenAt } from './part-text';
+import { type ClauseRange, clauseAt, FARTHEST, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { MeasureClaim } from './reading';
 import type { StanceOf } from './stance';
 import { bracketed } from './subject';
@@ -79,8 +81,19 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
     low: measure.low,
     high: measure.high,
     approximate: measure.approximate,
+    bound: boundOf(
+      foldedNear(part, measure.start - BESIDE, measure.start),
+      foldedNear(part, measure.end, measure.end + BESIDE),
+    ),
     withMore: isWithMore(words),
   };
+}
+
+/** As far as a word for a bound may stand from its measure. */
+const BESIDE = 20;
+
+function foldedNear(part: TextPart, from: number, to: number): string {
+  return fold(part.text.slice(Math.max(0, from), to)).text;
 }
 
 /** "Ohne Koffer wiegt sie 15 kg": what is left off is the case, not the weight. */

@@ -1,6 +1,6 @@
 import { PhraseIndex } from '../text/phrases';
 import { type Hit, ofKind } from './hits';
-import { clauseAt, clauseIndexAt, quoteOf } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, quoteOf, type TextPart } from './part-text';
 import type { PlaceClaim } from './reading';
 import type { PartReading } from './values';
 
@@ -26,8 +26,21 @@ export function placesIn({ part, hits, stances }: PartReading): PlaceClaim[] {
       const gap = one.lastToken < hit.firstToken ? hit.firstToken - one.lastToken : one.firstToken - hit.lastToken;
       return same && gap >= 1 && gap <= REACH;
     });
-    if (!cue) return [];
+    if (!cue || !clause || isOfAnother(part, hits, clause, cue.firstToken)) return [];
     const quote = quoteOf(part, Math.min(cue.start, hit.start), Math.max(cue.end, hit.end));
     return [{ ...quote, ...stances.at(hit.firstToken, hit.lastToken), place: hit.value.place, pack: hit.value.pack }];
   });
+}
+
+/** Words of living and working there, in clauses that tell of people. Folded; English, German, French. */
+const PEOPLE =
+  /^(?:live|lives|lived|living|worked|collect|visit|wohne|wohnt|arbeitete|gearbeitet|habite|habitait|travaillait|travaille)$/;
+
+/** "Motor made in …", "I live near the … works": the place is of a part, or of people. */
+function isOfAnother(part: TextPart, hits: readonly Hit[], clause: ClauseRange, cue: number): boolean {
+  const words = part.tokens.slice(clause.first, clause.last + 1);
+  if (words.some(({ folded }) => PEOPLE.test(folded))) return true;
+  const before = hits.filter(({ firstToken, lastToken }) => firstToken >= clause.first && lastToken < cue);
+  const isPart = before.some(({ value }) => value.kind === 'part');
+  return isPart && !before.some(({ value }) => value.kind === 'thing');
 }

@@ -2,6 +2,7 @@ import type { AttributeKnown, FamilyKnown, ModelKnown } from '../pack/knowledge'
 import type { Factor, Grade } from '../pack/schema/prices';
 import type { Caution, Wording } from '../pack/schema/wording';
 import type { YearKind } from '../quantity/types';
+import type { Bound } from './bounds';
 import type { TextPart } from './part-text';
 import type { Kind, Quote, Stanced } from './types';
 
@@ -24,6 +25,8 @@ export interface MeasureClaim extends Stanced {
   low: number;
   high: number;
   approximate: boolean;
+  /** "Over 10 kg", "at most 10 kg". */
+  bound: Bound | null;
   /** "with case", "in cabinet": the weight may be of more than the thing itself. */
   withMore: boolean;
 }

@@ -25,6 +25,7 @@ const LONGEST_TRIGGER = 12;
 /** Clauses of one list. */
 const LONGEST_LIST = 40;
 const CROSSES = /^(?:❌|✗|✘|✖|🚫|⛔|☐|▢|□)/u;
+const MARKED = /^(?:❌|✗|✘|✖|🚫|⛔|☐|▢|□|✓|✔|✅|☑)/u;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 /** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
@@ -81,7 +82,8 @@ export class StanceReader {
     }
     if (this.#isCompared(clause, firstToken)) turn('likens', 'compared');
     if (stance === 'says' && this.#isListedAsLacking(clause)) turn('denies', 'lacking-list');
-    if (stance === 'says' && this.#isCrossed(clause)) turn('denies', 'crossed');
+    if (stance === 'says' && (this.#isCrossed(clause) || this.#isCrossedBehind(clause, lastToken)))
+      turn('denies', 'crossed');
     const list = stance === 'says' ? deniedInList(this.#part, clause, firstToken, (one) => this.#in(one)) : null;
     if (list) {
       deciding = list.trigger;
@@ -225,6 +227,13 @@ export class StanceReader {
       if (token.kind !== 'mark' && i < clause.first) return false;
     }
     return false;
+  }
+
+  /** "Zigzag ✗ reverse ✓": the mark stands behind, where none stands before. */
+  #isCrossedBehind(clause: ClauseRange, last: number): boolean {
+    const { tokens } = this.#part;
+    const isMarked = MARKED.test(tokens[clause.first]!.folded) || MARKED.test(tokens[clause.first - 1]?.folded ?? '');
+    return !isMarked && CROSSES.test(tokens[last + 1]?.folded ?? '');
   }
 
   #isQuoted(token: number): boolean {

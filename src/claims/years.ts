@@ -66,10 +66,22 @@ function kindHere(reading: PartReading, mention: YearMention, first: number, las
   if (
     mention.kind === 'made' &&
     reading.part.field === 'description' &&
-    (isOfTheFirm(reading, first) || isOfAnother(reading, first))
+    (isOfTheFirm(reading, first) || isOfAnother(reading, first) || isOnAnother(reading, last))
   )
     return 'other';
   return mention.kind === 'unknown' && isMadeByPlace(reading, mention, first, last) ? 'made' : mention.kind;
+}
+
+const HOLDERS =
+  /^(?:cabinet|case|table|box|lid|manual|booklet|receipt|drawer|motor|schrank|tisch|koffer|deckel|anleitung|karton|meuble|table|valise|coffret|notice|facture|boite)$/;
+
+/** "Dated 1931 on the cabinet". */
+function isOnAnother({ part }: PartReading, last: number): boolean {
+  const [on, next, noun] = part.tokens.slice(last + 1, last + 4);
+  return (
+    /^(?:on|in|auf|im|am|sur|dans)$/.test(on?.folded ?? '') &&
+    [next, noun].some((one) => HOLDERS.test(one?.folded ?? ''))
+  );
 }
 
 function isMadeByPlace({ part, hits }: PartReading, mention: YearMention, first: number, last: number): boolean {

@@ -18,7 +18,8 @@ export function measureLogs(reading: Reading, field: Field): Map<string, Float64
   const out = new Map<string, Float64Array>();
   const byAttribute = new Map<string, MeasureClaim[]>();
   for (const claim of reading.measures) {
-    if (claim.subject !== 'this' || claim.stance !== 'says') continue;
+    // "Over 10 kg" is true of nearly all.
+    if (claim.subject !== 'this' || claim.stance !== 'says' || claim.bound) continue;
     byAttribute.set(claim.attribute.ref, [...(byAttribute.get(claim.attribute.ref) ?? []), claim]);
   }
   for (const [ref, claims] of byAttribute) {

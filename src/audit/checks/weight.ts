@@ -26,6 +26,8 @@ export function weight(auditCase: AuditCase): Finding[] {
   return [...measured(auditCase), ...limited(auditCase)];
 }
 
+type Range = Extract<Allowed, { kind: 'range' }>;
+
 /** What is said of a measure, in one place or several, and the range that it allows. */
 interface Stated {
   claims: readonly [Stanced, ...Stanced[]];
@@ -35,19 +37,24 @@ interface Stated {
 
 function measured(auditCase: AuditCase): Finding[] {
   const said = auditCase.reading.measures.filter((claim) => isAsserted(claim) && claim.stance === 'says');
-  const key = ({ attribute, low, high, approximate, withMore }: MeasureClaim): string =>
-    [attribute.ref, low, high, approximate, withMore].join(' ');
+  const key = ({ attribute, low, high, approximate, bound, withMore }: MeasureClaim): string =>
+    [attribute.ref, low, high, approximate, bound, withMore].join(' ');
   return grouped(said, key).flatMap((claims) => {
     const claim = claims[0];
     const slack = claim.approximate ? GUESS_SLACK : SCALE_SLACK;
     const allowance = allowanceOf(claim);
-    const exact: Allowed = { kind: 'range', from: claim.low * (1 - slack), to: claim.high * (1 + slack) };
+    const exact: Range = {
+      kind: 'range',
+      from: claim.bound === 'most' ? 0 : claim.low * (1 - slack),
+      to: claim.bound === 'least' ? Number.POSITIVE_INFINITY : claim.high * (1 + slack),
+    };
     const stated: Stated = { claims, attribute: claim.attribute, allowed: exact };
     const held = hold(auditCase, claim.attribute, exact, false);
     const first = held?.facts[0];
-    if (!held || !first) return wide(auditCase, stated, exact);
+    if (!held || !first) return claim.bound ? [] : wide(auditCase, stated, exact);
     if (held.verdict === 'conflict' || isFarOff(claim, held.facts)) return [];
-    if (held.verdict === 'agrees') return [report(auditCase, stated, held.facts, 'agrees', texts.agrees)];
+    if (held.verdict === 'agrees')
+      return claim.bound ? [] : [report(auditCase, stated, held.facts, 'agrees', texts.agrees)];
     const tooHeavy = held.facts.every(({ fact }) => fact.allowed.kind === 'range' && claim.low > fact.allowed.to);
     const inCase: Allowed = { kind: 'range', from: exact.from - allowance, to: exact.to };
     const evenInCase = hold(auditCase, claim.attribute, inCase, false)?.verdict === 'refutes';

@@ -31,6 +31,8 @@ const PASSED: Record<string, RegExp> = {
   for: /./,
 };
 
+const SUITED = /^(?:good|great|ideal|perfect|suitable|excellent|fine|brilliant|handy|useful|better|best)$/;
+
 export function governorOf(words: readonly Word[], first: number): Governor {
   let determiner: Word | null = null;
   let accompanies = false;
@@ -68,6 +70,8 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         const passed = PASSED[word.folded];
         if (!passed || (before ? !passed.test(before.folded) && !isOwnOf(word, before) : word.folded === 'of'))
           return answer(i, word.is);
+        // "Good for leather": it may do that well, or only be praised for it.
+        if (word.folded === 'for' && before && SUITED.test(before.folded)) return answer(i, 'prep');
         if (word.folded === 'for' && determiner && determiner.folded !== 'the') return answer(i, 'prep');
         break;
       }

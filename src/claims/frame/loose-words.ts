@@ -43,7 +43,7 @@ export const german: LooseWords = {
     ['aus', null],
     ['zum', null],
     ['in', /^(?!gab$|gibt$|auch$|habe$|arbeite)/],
-    ['fur', null],
+    ['fur', /^(?:geeignet|eingerichtet|umschaltbar|gebaut|ausgelegt)$/],
     ['auf', /^(?:umstellbar|schaltet|getestet)$/],
     ['als', /^(?:auch|sowohl)$/],
     ...'von vom durch neben gegen statt zu zur bei beim unter uber nach vor wie an am zwischen im ohne anstelle'
@@ -55,7 +55,7 @@ export const german: LooseWords = {
     antrieb funktion stich naht stiche maschinchen schatzchen gerat greifer spule spulen oberteil unterteil grundkorper guss
   `),
   persons: set(
-    'ich wir du man mutter oma vater opa tante onkel schwester bruder frau mann tochter sohn nachbar nachbarin freundin freund grossmutter grossvater schwiegermutter enkelin verkaufer handler vorbesitzer vorbesitzerin mama papa',
+    'mir uns ich wir du man mutter oma vater opa tante onkel schwester bruder frau mann tochter sohn nachbar nachbarin freundin freund grossmutter grossvater schwiegermutter enkelin verkaufer handler vorbesitzer vorbesitzerin mama papa',
   ),
   uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
   apart:
@@ -98,9 +98,9 @@ export const french: LooseWords = {
   ),
   uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|cherche|garantis)$/,
   apart:
-    /^(?:echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
+    /^(?:maintenant|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
   said: /^(?:dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
   supposed:
     /^(?:serait|aurait|aurais|pourrait|devrait|ferait|faisait|feraient|voudrait|si|s'il|peut-etre|sans-doute|probablement)$/,
-  notNouns: /^(?:a|fait|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:ee|ees|es?t|ment|er|ir)$/,
+  notNouns: /^(?:a|fait|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:(?<!^poign)ee|ees|es?t|ment|er|ir)$/,
 };

@@ -7,6 +7,8 @@ const OFFERED =
   /^(?:separately|preferred|considered|welcome|wanted|available|listed|gone|instead|elsewhere|exchange|swap|swaps|trade|px|please|required|needed|sought|anyone|somebody|someone)$/;
 const WORKED =
   /^(?:tested|serviced|working|used|checked|tried|replaced|fitted|oiled|fixed|repaired|overhauled|cleaned)$/;
+/** "… are from a shuttle machine": of another. */
+const FROM = /^(?:from|off|for)$/;
 const LOOK_AHEAD = 4;
 
 /** A phrase that opens its clause: a list's item, or the subject of what follows ("zigzag works well"). */
@@ -18,6 +20,16 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
   if (also) return { to: 'other', word: also };
   const sold = rest.find(({ is }, i) => is === 'sells' && rest[i - 1]?.is === 'be');
   if (sold) return { to: 'other', word: sold };
+  const strange = rest.find(
+    ({ is }, i) =>
+      is === 'be' &&
+      FROM.test(rest[i + 1]?.folded ?? '') &&
+      /^(?:a|an|another|my|some)$/.test(rest[i + 2]?.folded ?? ''),
+  );
+  if (strange) return { to: 'other', word: strange };
+  const only = words[first - 1];
+  if (only?.folded === 'only' && words[first - 2]?.folded === 'the' && rest.some(({ is }) => is === 'be'))
+    return { to: 'other', word: only };
   const verb = rest.findIndex(({ is }) =>
     ['be', 'have', 'asserts', 'takes', 'uses', 'can', 'would', 'not', 'deals', 'speech', 'sells'].includes(is),
   );

@@ -22,6 +22,12 @@ export const german: readonly TriggerRow[] = [
     'wie eine|wie ein|wie die|wie der|wie bei|ähnlich|ähnlich wie|sieht aus wie|erinnert an|vergleichbar mit|im stil|im stil der|baugleich mit|leichter als|schwerer als|kleiner als|größer als|älter als|besser als|verglichen mit|im vergleich zu|nicht zu verwechseln mit|oft verwechselt mit|oft gehalten für|gleiche spule wie|dieselbe spule wie|die gleichen spulen wie|dieselben spulen wie',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
+  ['außer|ausser|alles außer|mit ausnahme von', { effect: 'denies', side: 'before', reach: 3 }],
+  ['fehlanzeige|nein|negativ|nix', { effect: 'denies', side: 'after', reach: 1, ends: true }],
+  [
+    'andere anzeigen|anderen anzeigen|andere anzeige|anderen anzeige|bei den anderen',
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
   ['ähnlich|artig|nachbau|kopie|stil', { effect: 'likens', side: 'after', reach: 2 }],
   [
     'vielleicht|vermutlich|wohl|wahrscheinlich|möglicherweise|eventuell|evtl|angeblich|lt|laut meiner|laut meinem|ich glaube|ich denke|ich meine|glaube ich|denke ich|nicht sicher ob|bin mir nicht sicher|weiß nicht ob|könnte|könnte eine|dürfte|soll|scheint|mir wurde gesagt|laut|anscheinend|scheinbar|unsicher ob|wurde mir verkauft als',

@@ -99,6 +99,14 @@ export const english: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   ['according to|acc to|acc. to', { effect: 'guesses', side: 'both', reach: 99, across: true }],
+  ['feels like|felt like|it feels|feels', { effect: 'guesses', side: 'both', reach: 6 }],
+  [
+    'everything but|everything except|anything except|anything but|all except|all but',
+    { effect: 'denies', side: 'before', reach: 3 },
+  ],
+  ['no|nope|negative', { effect: 'denies', side: 'after', reach: 0, ends: true }],
+  ['built to|made to|engineered to', { effect: 'likens', side: 'before', reach: 2 }],
+  ['the wrong|wrong feet|wrong bobbins|wrong foot', { effect: 'other', side: 'before', reach: 99, across: true }],
   ['let alone|much less|still less|never mind', { effect: 'denies', side: 'before', reach: 4 }],
   [
     'if you take|if you remove|if you slide|if you lift|if you press|if you pull|if you turn|if you push|if you flip|if you switch|if you unclip|if you unscrew|if you drop',

@@ -18,6 +18,15 @@ export const french: readonly TriggerRow[] = [
     'comme une|comme un|comme la|comme le|semblable à|similaire à|ressemble à|dans le style|identique à|plus léger que|plus légère que|plus lourde que|plus petite que|comparable à|à ne pas confondre avec|même canette que|même canette que la|les mêmes canettes que',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
+  ['sauf|hormis|excepté|à part', { effect: 'denies', side: 'before', reach: 3 }],
+  [
+    "n'existait pas|n'existe pas|n'était pas|n'est pas prévu|n'y est pas|non plus|non",
+    { effect: 'denies', side: 'after', reach: 3 },
+  ],
+  [
+    "elle ne connaît pas|elle ne sait pas|elle ne fait pas|elle ne l'a pas|elle n'a pas|elle ne peut pas",
+    { effect: 'denies', side: 'after', reach: 99, across: true, ends: true },
+  ],
   ['style|copie|réplique', { effect: 'likens', side: 'after', reach: 2 }],
   [
     "peut-être|sans doute une|probablement|je pense|je crois|apparemment|il semble|semble être|on m'a dit|vendue comme|il paraît|pas sûr|pas sûre|selon|pourrait être|doit être|éventuellement",

@@ -1,0 +1,19 @@
+/** A measure that is only the least or the most of what it may be. */
+export type Bound = 'least' | 'most';
+
+/** Common practice, no source. Before the measure, in English, German and French; folded. */
+const LEAST =
+  /(?:^|[^\p{L}])(?:more than|over|well over|above|at least|in excess of|upwards of|not less than|no less than|uber|mehr als|mindestens|plus de|au moins|bien plus de) ?$/u;
+const MOST =
+  /(?:^|[^\p{L}])(?:less than|under|well under|below|at most|up to|no more than|not more than|max|maximum|weniger als|unter|hochstens|maximal|bis zu|moins de|au plus|maximum|jusqu'a)[.:]? ?$/u;
+const AFTER_LEAST = /^ ?(?:\+|or more|plus|oder mehr|et plus|ou plus)(?!\p{L})/u;
+const AFTER_MOST = /^ ?(?:or less|or under|oder weniger|ou moins|max)(?!\p{L})/u;
+
+/**
+ * "Over 10 kg" says nothing of 14 kg, "at most 10 kg" does.
+ * @param before folded text that ends where the measure begins; `after` begins where it ends
+ */
+export function boundOf(before: string, after: string): Bound | null {
+  if (LEAST.test(before) || AFTER_LEAST.test(after)) return 'least';
+  return MOST.test(before) || AFTER_MOST.test(after) ? 'most' : null;
+}
