@@ -33,7 +33,7 @@ export function hitsIn(part: TextPart, knowledge: Knowledge, languages: Readonly
 }
 
 /** A phrase has 40 tokens at most, so that only those that begin so near can contain another. */
-const LONGEST_PHRASE = 80;
+export const LONGEST_PHRASE = 80;
 
 function isSilenced(hit: Hit, at: number, hits: readonly Hit[]): boolean {
   for (let i = at - 1; i >= 0 && hit.firstToken - hits[i]!.firstToken <= LONGEST_PHRASE; i--)
@@ -67,8 +67,12 @@ export function ofKind<K extends Meaning['kind']>(hits: readonly Hit[], kind: K)
   return hits.filter((hit): hit is Hit<K> => hit.value.kind === kind);
 }
 
-/** Of hits in order, as `hitsIn` gives them, those that begin at one token, at another or between. */
-export function beginningWithin(hits: readonly Hit[], first: number, last: number): readonly Hit[] {
+/** Of matches in order, as `hitsIn` gives them, those that begin at one token, at another or between. */
+export function beginningWithin<M extends { firstToken: number }>(
+  hits: readonly M[],
+  first: number,
+  last: number,
+): readonly M[] {
   const from = firstNotBefore(hits, ({ firstToken }) => firstToken < first);
   let to = from;
   while (to < hits.length && hits[to]!.firstToken <= last) to++;
