@@ -20,8 +20,8 @@ export function hasPricePart({ kind, price }: Audit): boolean {
 
 interface Keeping {
   audit: Audit;
-  /** The way to keep it. */
-  keep: ComponentChildren;
+  /** The way to keep it; nothing for a draft, whose price nobody has asked yet. */
+  keep?: ComponentChildren;
 }
 
 /** The price in words, on its drawn scale, and the numbers and the source behind it for whoever asks. */
