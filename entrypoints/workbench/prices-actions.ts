@@ -60,7 +60,8 @@ export function pricesActions(
       },
     });
     if (mine !== asks) return;
-    if (reply.ok) show({ problem: null, answer: reply.value, askedFor: asking.trim(), trouble: null });
+    const askedWith = { askedFor: asking.trim(), askedGrade: grade !== '' };
+    if (reply.ok) show({ problem: null, answer: reply.value, ...askedWith, trouble: null });
     else show({ trouble: reply.trouble });
   }
 

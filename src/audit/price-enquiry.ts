@@ -7,6 +7,7 @@ import { ratesKnown } from '../price/rates';
 import { type Alternative, alternativesTo, type Difference } from './alternatives';
 import { inBandsCurrency, standingOf } from './price-report';
 import { bandTold, rounded, seenTold } from './price-told';
+import { sourceOf } from './source-of';
 import type { NotComparable, PriceReport, PriceSeen, PriceStanding } from './types';
 import { say } from './words';
 
@@ -94,7 +95,7 @@ export function priceEnquiry(asked: PriceAsked, knowledge: Knowledge): PriceAnsw
     stated: from ? { pack: from.pack, entry: from.entry, date: from.def.date, source: from.source } : null,
     index: band?.index ?? null,
     factors: pack.factors.map(({ id, label, times, source }) => ({
-      ...{ id, text: say(label), times, source: (source && pack.citations.get(source)) ?? null },
+      ...{ id, text: say(label), times, source: sourceOf(knowledge, pack.id, source) },
     })),
     seen: band ? seenTold(band, knowledge, Number.POSITIVE_INFINITY) : [],
     launch: launchTold(asked, knowledge),
@@ -111,8 +112,8 @@ function launchTold({ model: ref, asOf }: PriceAsked, knowledge: Knowledge): Pas
   const { pack, def } = knowledge.models.get(ref)!;
   if (!def.launchPrice) return null;
   const { amount, currency, year, source } = def.launchPrice;
-  const cited = knowledge.packs.find((one) => one.id === pack)?.citations.get(source ?? '');
-  return pastTold({ amount, currency, date: String(year) }, pack, asOf, knowledge, cited ?? null);
+  const cited = sourceOf(knowledge, pack, source);
+  return pastTold({ amount, currency, date: String(year) }, pack, asOf, knowledge, cited);
 }
 
 function pastTold(

@@ -31,6 +31,7 @@ function priceSeen(
     ...{ pack: pack?.id ?? null, entry: pack?.entry ?? null, source: pack?.source ?? null },
     ...{ model: seen.model, label: knowledge.models.get(seen.model)?.label ?? seen.model },
     ...{ kind: seen.kind, amount: seen.amount, currency: seen.currency, date: seen.date },
+    ...{ place: seen.place ?? null, link: seen.link ?? null, note: seen.note ?? null },
     grade: grade ? say(grade.label) : (seen.grade ?? null),
     ...{ price: price === null ? null : rounded(price), counted: rounded(counted), pull: rounded(pull), leftOut },
   };

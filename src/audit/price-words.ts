@@ -2,6 +2,7 @@ import type { Reading } from '../claims/reading';
 import type { Stanced } from '../claims/types';
 import type { Knowledge } from '../pack/knowledge';
 import type { Factor } from '../pack/schema/prices';
+import { sourceOf } from './source-of';
 
 /** The condition grade by the advert's words: the field for it first, then title, then text; null where none is said. */
 export function gradeSaid(reading: Reading, pack: string, knowledge: Knowledge): string | null {
@@ -27,14 +28,8 @@ export function factorsSaid(reading: Reading, pack: string, knowledge: Knowledge
   const found = new Map<Factor, FactorSaid>();
   for (const said of reading.factors) {
     if (found.has(said.entry) || !isOf(pack, said.pack, knowledge) || !isSaid(said)) continue;
-    const { source } = said.entry;
-    const citations = knowledge.packs.find((one) => one.id === said.pack)?.citations;
-    found.set(said.entry, {
-      pack: said.pack,
-      entry: said.entry,
-      source: (source && citations?.get(source)) ?? null,
-      said,
-    });
+    const source = sourceOf(knowledge, said.pack, said.entry.source);
+    found.set(said.entry, { pack: said.pack, entry: said.entry, source, said });
   }
   return [...found.values()];
 }

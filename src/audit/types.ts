@@ -168,6 +168,10 @@ export interface PriceSeen {
   date: string;
   /** In words. */
   grade: string | null;
+  /** Where it was seen: a place, and an address of the web; and what else was noted of it. */
+  place: string | null;
+  link: string | null;
+  note: string | null;
   /** In today's money and the band's currency, made like the thing in question; null where it was left out. */
   price: number | null;
   /** 0 to 1. */

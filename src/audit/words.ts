@@ -7,7 +7,7 @@ import { sourceOf } from './source-of';
 import type { Known, Said } from './types';
 
 /** The interface's language; questions to a seller are in the advert's. */
-export const INTERFACE = 'en';
+const INTERFACE = 'en';
 
 /** A question to the seller, in the advert's language where there are words in it. */
 export function askOf(text: LocalText, { listing }: { listing: Pick<Listing, 'language'> }): string {
@@ -32,11 +32,6 @@ export function valueLabel(attribute: AttributeKnown, id: string): string {
   if (attribute.def.kind !== 'choice') return id;
   const value = attribute.def.values.find((one) => one.id === id);
   return value ? say(value.label) : id;
-}
-
-/** "the Name 12", and for a brand-free type its label as it is. */
-export function modelText(model: ModelKnown): string {
-  return model.label;
 }
 
 export function modelsText(refs: readonly string[], knowledge: Knowledge): string {

@@ -1,4 +1,5 @@
 import type { Knowledge, Meaning } from '../pack/knowledge';
+import { firstNotBefore } from '../text/in-order';
 import type { PhraseMatch } from '../text/phrases';
 import { speaks } from './language';
 import type { TextPart } from './part-text';
@@ -32,7 +33,7 @@ export function hitsIn(part: TextPart, knowledge: Knowledge, languages: Readonly
 }
 
 /** A phrase has 40 tokens at most, so that only those that begin so near can contain another. */
-const LONGEST_PHRASE = 80;
+export const LONGEST_PHRASE = 80;
 
 function isSilenced(hit: Hit, at: number, hits: readonly Hit[]): boolean {
   for (let i = at - 1; i >= 0 && hit.firstToken - hits[i]!.firstToken <= LONGEST_PHRASE; i--)
@@ -66,9 +67,13 @@ export function ofKind<K extends Meaning['kind']>(hits: readonly Hit[], kind: K)
   return hits.filter((hit): hit is Hit<K> => hit.value.kind === kind);
 }
 
-/** Of hits in order, as `hitsIn` gives them, those that begin at one token, at another or between. */
-export function beginningWithin(hits: readonly Hit[], first: number, last: number): readonly Hit[] {
-  const from = firstFrom(hits, first);
+/** Of matches in order, as `hitsIn` gives them, those that begin at one token, at another or between. */
+export function beginningWithin<M extends { firstToken: number }>(
+  hits: readonly M[],
+  first: number,
+  last: number,
+): readonly M[] {
+  const from = firstNotBefore(hits, ({ firstToken }) => firstToken < first);
   let to = from;
   while (to < hits.length && hits[to]!.firstToken <= last) to++;
   return hits.slice(from, to);
@@ -77,16 +82,4 @@ export function beginningWithin(hits: readonly Hit[], first: number, last: numbe
 /** Of hits in order, those that a token is part of. */
 export function hitsOver(hits: readonly Hit[], token: number): readonly Hit[] {
   return beginningWithin(hits, token - LONGEST_PHRASE, token).filter((hit) => hit.lastToken >= token);
-}
-
-/** The place of the first hit that begins at that token or after it. */
-function firstFrom(hits: readonly Hit[], token: number): number {
-  let low = 0;
-  let high = hits.length;
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if (hits[middle]!.firstToken < token) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }

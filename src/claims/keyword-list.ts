@@ -1,3 +1,5 @@
+import { firstNotBefore } from '../text/in-order';
+import type { Span } from '../text/span';
 import { ofAnother } from './other-thing';
 import type { TextPart } from './part-text';
 import type { Stanced } from './types';
@@ -17,20 +19,33 @@ const HASHTAG = /(?:^|\s)#\p{L}[\p{L}\p{N}_-]*/gu;
  * last line of nothing but such words.
  */
 export class KeywordLists {
-  readonly #spans = new Map<TextPart, { start: number; end: number }[]>();
+  /** Each in order and apart; a hashtag may stand in a listed line. */
+  readonly #lists = new Map<TextPart, { hashtags: Span[]; lines: Span[] }>();
 
   constructor(parts: readonly TextPart[]) {
-    for (const part of parts) if (part.field === 'description') this.#spans.set(part, listsIn(part));
+    for (const part of parts)
+      if (part.field === 'description') this.#lists.set(part, { hashtags: hashtagsIn(part), lines: listedLines(part) });
   }
 
   weigh<C extends Stanced>(claim: C, part: TextPart): C {
-    const listed = this.#spans.get(part)?.some(({ start, end }) => claim.start >= start && claim.end <= end);
-    return listed ? ofAnother(claim, 'keywords') : claim;
+    const lists = this.#lists.get(part);
+    return lists && (isWithin(claim, lists.hashtags) || isWithin(claim, lists.lines))
+      ? ofAnother(claim, 'keywords')
+      : claim;
   }
 }
 
-function listsIn(part: TextPart): { start: number; end: number }[] {
-  const found = [...part.text.matchAll(HASHTAG)].map((tag) => ({ start: tag.index, end: tag.index + tag[0].length }));
+function isWithin(claim: Span, spans: readonly Span[]): boolean {
+  const holding = spans[firstNotBefore(spans, ({ end }) => end < claim.end)];
+  return holding !== undefined && holding.start <= claim.start;
+}
+
+function hashtagsIn(part: TextPart): Span[] {
+  return [...part.text.matchAll(HASHTAG)].map((tag) => ({ start: tag.index, end: tag.index + tag[0].length }));
+}
+
+function listedLines(part: TextPart): Span[] {
+  const found: Span[] = [];
   const lines = linesOf(part.text);
   let headed = false;
   lines.forEach((line, at) => {

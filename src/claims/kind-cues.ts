@@ -1,5 +1,5 @@
 import { PhraseIndex, type PhraseMatch } from '../text/phrases';
-import { contains } from './hits';
+import { beginningWithin, contains, LONGEST_PHRASE } from './hits';
 import {
   ACCOMPANYING,
   AS_DONOR,
@@ -43,13 +43,16 @@ for (const [cue, words] of Object.entries(WORDS)) for (const phrase of words.spl
 
 const known = new WeakMap<TextPart, readonly CueMatch[]>();
 
-/** General words for what kind of advert it is. "Looking for a new home" is no wish: it silences what it holds. */
+/** General words for what kind of advert it is, in order. "Looking for a new home" is no wish: it silences what it holds. */
 export function cuesIn(part: TextPart): readonly CueMatch[] {
   const there = known.get(part);
   if (there) return there;
   const all = CUES.search(part.tokens);
   const silencing = all.filter(({ value }) => value === 'not-wanted');
-  const found = all.filter((one) => !silencing.some((other) => contains(other, one)));
+  const found = all.filter((one) => {
+    const near = beginningWithin(silencing, one.firstToken - LONGEST_PHRASE, one.firstToken);
+    return !near.some((other) => contains(other, one));
+  });
   known.set(part, found);
   return found;
 }

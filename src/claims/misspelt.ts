@@ -58,12 +58,15 @@ export function misspeltNames(
 ): (PhraseMatch<NameKnown> & { misspelt: true })[] {
   if (part.field !== 'title' && part.field !== 'description') return [];
   const out: (PhraseMatch<NameKnown> & { misspelt: true })[] = [];
+  const known = new Set<number>();
+  for (const { firstToken, lastToken } of exact) for (let i = firstToken; i <= lastToken; i++) known.add(i);
+  const thingAt = new Set(things.map(({ firstToken }) => firstToken));
   const count = Math.min(part.tokens.length, part.field === 'title' ? MOST_TITLE_WORDS : part.tokens.length);
   for (let i = 0; i < count; i++) {
     const token = part.tokens[i]!;
     if (token.kind !== 'word' || token.folded.length < SHORTEST) continue;
-    if (part.field === 'description' && !(standsBeforeThing(i, things) && isCapitalised(part, i))) continue;
-    if (exact.some((match) => match.firstToken <= i && match.lastToken >= i)) continue;
+    if (part.field === 'description' && !(standsBeforeThing(i, thingAt) && isCapitalised(part, i))) continue;
+    if (known.has(i)) continue;
     if (knowledge.phrases.search([token]).length > 0) continue;
     for (const item of spellingsLike(token.folded, knowledge)) {
       if (!isNear(token.folded, item.folded)) continue;
@@ -80,8 +83,8 @@ function isNear(written: string, name: string): boolean {
   return distance > 0 && distance <= most;
 }
 
-function standsBeforeThing(i: number, things: readonly { firstToken: number }[]): boolean {
-  return things.some((thing) => thing.firstToken > i && thing.firstToken - i <= 2);
+function standsBeforeThing(i: number, thingAt: ReadonlySet<number>): boolean {
+  return thingAt.has(i + 1) || thingAt.has(i + 2);
 }
 
 function isCapitalised(part: TextPart, i: number): boolean {

@@ -13,8 +13,8 @@ import type { Stanced } from './types';
  */
 export class OtherModels {
   readonly #topics = new Map<TextPart, Map<number, Topic>>();
-  /** By its first token: a clause that names other models only, with where they stand. */
-  readonly #foreign = new Map<TextPart, Map<number, number[]>>();
+  /** By its first token: a clause that names other models only, with where the first of them stands. */
+  readonly #foreign = new Map<TextPart, Map<number, number>>();
 
   constructor(parts: readonly TextPart[], names: readonly NameClaim[], claimed: readonly ModelKnown[]) {
     const own = new Set(claimed.map((model) => model.ref));
@@ -30,13 +30,8 @@ export class OtherModels {
   weigh<C extends Stanced>(claim: C, part: TextPart): C {
     const clause = clauseAt(part, tokenAt(part, claim.start));
     if (!clause || claim.subject === 'other') return claim;
-    if (
-      this.#foreign
-        .get(part)
-        ?.get(clause.first)
-        ?.some((name) => name < claim.start)
-    )
-      return ofAnother(claim, 'other-model');
+    const foreign = this.#foreign.get(part)?.get(clause.first);
+    if (foreign !== undefined && foreign < claim.start) return ofAnother(claim, 'other-model');
     const topic = this.#topics.get(part)?.get(clause.sentence);
     if (!topic) return claim;
     // Where it goes on, "it" is the other one.
@@ -63,8 +58,8 @@ function namedIn(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<s
 }
 
 /** "… , the Name with zigzag to my cousin, and what is left is …": of clauses in one sentence each may have its own. */
-function foreignClauses(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<string>): Map<number, number[]> {
-  const found = new Map<number, number[]>();
+function foreignClauses(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<string>): Map<number, number> {
+  const found = new Map<number, number>();
   const ownAt = new Set<number>();
   for (const { field, of, start, stance } of names) {
     if (field !== part.field || !('model' in of)) continue;
@@ -73,7 +68,7 @@ function foreignClauses(part: TextPart, names: readonly NameClaim[], own: Readon
     if (own.has(of.model.ref)) ownAt.add(clause.first);
     // "Not a Name but …" goes on about this thing.
     else if (stance === 'says' || stance === 'guesses')
-      found.set(clause.first, [...(found.get(clause.first) ?? []), start]);
+      found.set(clause.first, Math.min(start, found.get(clause.first) ?? start));
   }
   for (const first of ownAt) found.delete(first);
   return found;
@@ -83,6 +78,8 @@ const OPENS_WITHIN = 3;
 
 function opensSentence(part: TextPart, clause: ClauseRange, token: number): boolean {
   const before = part.clauses[clauseIndexAt(part, clause.first) - 1];
-  const words = part.tokens.slice(clause.first, token).filter(({ kind }) => kind === 'word');
-  return before?.sentence !== clause.sentence && words.length <= OPENS_WITHIN;
+  if (before?.sentence === clause.sentence) return false;
+  let words = 0;
+  for (let i = clause.first; i < token && words <= OPENS_WITHIN; i++) if (part.tokens[i]!.kind === 'word') words++;
+  return words <= OPENS_WITHIN;
 }

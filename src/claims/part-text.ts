@@ -1,5 +1,6 @@
 import type { Listing } from '../listing/types';
 import { type Clause, clauses } from '../text/clauses';
+import { firstNotBefore } from '../text/in-order';
 import { type Token, tokenise } from '../text/tokens';
 import type { Quote, TextField } from './types';
 
@@ -49,18 +50,11 @@ export function clauseAt(part: TextPart, token: number): ClauseRange | null {
   return part.clauses[clauseIndexAt(part, token)] ?? null;
 }
 
-/** The place of that clause in the part's list, or -1. Halves the list: an advert may have thousands of clauses. */
+/** The place of that clause in the part's list, or -1. */
 export function clauseIndexAt(part: TextPart, token: number): number {
-  let low = 0;
-  let high = part.clauses.length - 1;
-  while (low <= high) {
-    const middle = (low + high) >>> 1;
-    const clause = part.clauses[middle]!;
-    if (token < clause.first) high = middle - 1;
-    else if (token > clause.last) low = middle + 1;
-    else return middle;
-  }
-  return -1;
+  const at = firstNotBefore(part.clauses, ({ last }) => last < token);
+  const clause = part.clauses[at];
+  return clause && clause.first <= token ? at : -1;
 }
 
 export function quoteOf(part: TextPart, start: number, end: number): Quote {
@@ -69,14 +63,7 @@ export function quoteOf(part: TextPart, start: number, end: number): Quote {
 
 /** The token in which a place of the text lies, or the next one. */
 export function tokenAt(part: TextPart, offset: number): number {
-  let low = 0;
-  let high = part.tokens.length;
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if (part.tokens[middle]!.end <= offset) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  return firstNotBefore(part.tokens, ({ end }) => end <= offset);
 }
 
 /**

@@ -51,9 +51,12 @@ export function serialsOf(
     };
     for (const found of findSerials(part.text)) addFound(codeOver(found) ?? found, true);
     for (const code of codes) if (!isOtherNumber(part, code.start)) addFound(code, isCalledNumber(part, code.start));
+    const names = modelNamesEnd(part, knowledge);
     for (const shape of findSerialShapes(part.text)) {
       if (codeOver(shape) || !isKnown(shape.normal)) continue;
-      if (isCalledNumber(part, shape.start) || followsName(part, shape.start, knowledge)) addFound(shape, true);
+      // "Name 245000": a number right after a model's name.
+      const followsName = names.has(tokenAt(part, shape.start) - 1);
+      if (followsName || isCalledNumber(part, shape.start)) addFound(shape, true);
     }
   }
   for (const part of parts) for (const code of calledCodes(part, stances, isKnown, isLike)) add(code);
@@ -114,12 +117,12 @@ function calledCodes(
   });
 }
 
-/** "Name 245000": a number right after a model's name. */
-function followsName(part: TextPart, start: number, knowledge: Knowledge): boolean {
-  const before = tokenAt(part, start) - 1;
-  return knowledge.names
+/** The last tokens of models' names that stand by themselves. */
+function modelNamesEnd(part: TextPart, knowledge: Knowledge): Set<number> {
+  const models = knowledge.names
     .search(part.tokens)
-    .some((match) => match.lastToken === before && 'model' in match.value.of && match.value.stands === 'alone');
+    .filter(({ value }) => 'model' in value.of && value.stands === 'alone');
+  return new Set(models.map(({ lastToken }) => lastToken));
 }
 
 function isOfThis(part: TextPart, start: number, stances: ReadonlyMap<TextPart, StanceReader>): boolean {

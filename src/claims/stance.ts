@@ -1,3 +1,4 @@
+import { firstNotBefore } from '../text/in-order';
 import type { Span } from '../text/span';
 import { deniedInList } from './denied-list';
 import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, quoteOf, type TextPart } from './part-text';
@@ -35,15 +36,20 @@ export class StanceReader {
   readonly #quoted: Span[];
   /** Sentence -> its tokens, from the first to the last. */
   readonly #sentences: { first: number; last: number }[] = [];
-  /** Sentence -> whether it asks. */
-  readonly #asked = new Map<number, boolean>();
+  /** Sentences with a question mark, and clauses by their first token. */
+  readonly #askedSentences = new Set<number>();
+  readonly #askedClauses = new Set<number>();
 
   constructor(part: TextPart, languages: ReadonlySet<string>) {
     this.#part = part;
     // A title in quotation marks is a title.
     this.#quoted = part.field === 'title' ? [] : quotations(part.text);
     this.#found = triggersIn(part, languages);
-    for (const { sentence, first, last } of part.clauses) {
+    for (const { sentence, first, last, tokens } of part.clauses) {
+      if (tokens.some(({ folded }) => folded.startsWith('?'))) {
+        this.#askedSentences.add(sentence);
+        this.#askedClauses.add(first);
+      }
       const there = this.#sentences[sentence];
       if (there) there.last = last;
       else this.#sentences[sentence] = { first, last };
@@ -238,23 +244,13 @@ export class StanceReader {
 
   #isQuoted(token: number): boolean {
     const { start } = this.#part.tokens[token]!;
-    const at = lastBeginningBy(this.#quoted, start);
-    return at >= 0 && start < this.#quoted[at]!.end;
+    const at = firstNotBefore(this.#quoted, ({ end }) => end <= start);
+    return at < this.#quoted.length && this.#quoted[at]!.start <= start;
   }
 
   /** A question claims nothing: "Is it a zigzag?" A name is asked for in its own clause only. */
   #isAsked(clause: ClauseRange, isName: boolean): boolean {
-    const asks = (one: ClauseRange): boolean => one.tokens.some((token) => token.folded.startsWith('?'));
-    if (isName) return asks(clause);
-    const there = this.#asked.get(clause.sentence);
-    if (there !== undefined) return there;
-    const { clauses } = this.#part;
-    let at = clauseIndexAt(this.#part, clause.first);
-    while (clauses[at - 1]?.sentence === clause.sentence) at--;
-    let asked = false;
-    for (; !asked && clauses[at]?.sentence === clause.sentence; at++) asked = asks(clauses[at]!);
-    this.#asked.set(clause.sentence, asked);
-    return asked;
+    return isName ? this.#askedClauses.has(clause.first) : this.#askedSentences.has(clause.sentence);
   }
 
   /** "Zigzag: no": the answer opens the clause right after the one that ends in a colon. After a dash it is all of it. */
@@ -304,26 +300,7 @@ function rank(stance: Stance): number {
   return ['says', 'denies', 'guesses', 'quotes', 'likens'].indexOf(stance);
 }
 
-/** The index of the last of several spans, in order and apart, that begins at that place or before it; or -1. */
-function lastBeginningBy(spans: readonly Span[], place: number): number {
-  let low = 0;
-  let high = spans.length;
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if (spans[middle]!.start <= place) low = middle + 1;
-    else high = middle;
-  }
-  return low - 1;
-}
-
 /** The index of the first trigger that begins at that token or after it. */
 function firstAtOrAfter(found: readonly Found[], token: number): number {
-  let low = 0;
-  let high = found.length;
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if (found[middle]!.firstToken < token) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  return firstNotBefore(found, ({ firstToken }) => firstToken < token);
 }

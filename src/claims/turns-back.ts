@@ -8,7 +8,9 @@ const CONTRASTS = new Set('but and though however aber und doch mais et'.split('
 
 /** "…, but this one has none": the first word, past a contrast, turns back to the thing. */
 export function turnsBack(part: TextPart, clause: ClauseRange): boolean {
-  const words = part.tokens.slice(clause.first, clause.last + 1).filter((token) => token.kind === 'word');
-  const first = words.find((token) => !CONTRASTS.has(token.folded));
-  return first !== undefined && THIS_AGAIN.has(first.folded);
+  for (let i = clause.first; i <= clause.last; i++) {
+    const { kind, folded } = part.tokens[i]!;
+    if (kind === 'word' && !CONTRASTS.has(folded)) return THIS_AGAIN.has(folded);
+  }
+  return false;
 }

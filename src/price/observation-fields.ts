@@ -110,10 +110,13 @@ export function writtenOf(seen: Observation): Written {
 
 type Wrong = (field: ObservationField, what: FieldProblem['wrong']) => null;
 
+/** A number as programs write it. Three digits after a point are thousands as often: "1.340". */
+const PLAIN = /^(?:0\.\d+|\d+(?:\.(?:\d{1,2}|\d{4,}))?)(?:e\d+)?$/i;
+
 /** "£120", "1.340,50", "120": with the currency beside it where the amount is a bare number. */
 function moneyOf(written: string, code: string, wrong: Wrong): { amount: number; currency: string | null } | null {
   if (/^[^\d]*[-−]\s*[^\d]*\d/.test(written)) return wrong('amount', 'too-low');
-  const plain = /^\d+(?:\.\d+)?(?:e\d+)?$/i.test(written) ? { amount: written, currency: code || null } : null;
+  const plain = PLAIN.test(written) ? { amount: written, currency: code || null } : null;
   const money = plain ?? readMoney(written, { currency: code || null }) ?? readMoney(`${code || 'GBP'} ${written}`);
   if (!money) return wrong('amount', 'form');
   const amount = Number(money.amount);
@@ -123,7 +126,10 @@ function moneyOf(written: string, code: string, wrong: Wrong): { amount: number;
   return { amount, currency: hasSign || code || null };
 }
 
-/** A date as far as it is known, in ISO 8601; "3.4.2025" is the third of April, and so is "3/4/2025" in no country alone. */
+/**
+ * A date as far as it is known, in ISO 8601. "3.4.2025" is the third of April; "3/4/2025" is that in some countries and
+ * the fourth of March in others, so that it is none.
+ */
 function dateOf(written: string): string | null {
   const iso = /^(\d{4})(?:-(\d{1,2})(?:-(\d{1,2}))?)?$/.exec(written);
   if (iso) return checked(iso[1]!, iso[2], iso[3]);

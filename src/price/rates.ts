@@ -29,7 +29,7 @@ export function convertNear(
 }
 
 /** What one unit of `from` costs in `to`, and as of when. */
-export function rateAt(
+function rateAt(
   from: string,
   to: string,
   rates: readonly Rate[],

@@ -17,7 +17,7 @@ export function studentCdf(t: number, freedom: number): number {
 }
 
 /** Its density. */
-export function studentDensity(t: number, freedom: number): number {
+function studentDensity(t: number, freedom: number): number {
   const front = lnGamma((freedom + 1) / 2) - lnGamma(freedom / 2) - 0.5 * Math.log(freedom * Math.PI);
   return Math.exp(front - ((freedom + 1) / 2) * Math.log1p((t * t) / freedom));
 }

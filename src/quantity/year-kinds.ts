@@ -1,4 +1,5 @@
 import { type Clause, clauses } from '../text/clauses';
+import { firstNotBefore } from '../text/in-order';
 import type { PhraseMatch } from '../text/phrases';
 import type { Span } from '../text/span';
 import { type Token, tokenise } from '../text/tokens';
@@ -58,14 +59,7 @@ interface Place {
 }
 
 function firstTokenEndingAfter(tokens: readonly Token[], offset: number): number {
-  let low = 0;
-  let high = tokens.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (tokens[middle]!.end > offset) high = middle;
-    else low = middle + 1;
-  }
-  return low;
+  return firstNotBefore(tokens, ({ end }) => end <= offset);
 }
 
 function tokensOf(tokens: readonly Token[], { start, end }: Span): Place {
@@ -101,28 +95,19 @@ function clauseStretches(tokens: readonly Token[], all: readonly Clause[]) {
   });
   return {
     find(token: number): Place {
-      let low = 0;
-      let high = starts.length;
-      while (low < high) {
-        const middle = (low + high) >> 1;
-        if (starts[middle]! <= token) low = middle + 1;
-        else high = middle;
-      }
-      return places[low - 1] ?? { first: token, last: token };
+      const next = firstNotBefore(starts, (start) => start <= token);
+      return places[next - 1] ?? { first: token, last: token };
     },
   };
 }
 
 function cuesWithin(cues: readonly Cue[], first: number, last: number): Cue[] {
-  let low = 0;
-  let high = cues.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (cues[middle]!.firstToken >= first) high = middle;
-    else low = middle + 1;
-  }
   const within: Cue[] = [];
-  for (let at = low; at < cues.length && cues[at]!.firstToken <= last; at++)
+  for (
+    let at = firstNotBefore(cues, ({ firstToken }) => firstToken < first);
+    at < cues.length && cues[at]!.firstToken <= last;
+    at++
+  )
     if (cues[at]!.lastToken <= last) within.push(cues[at]!);
   return within;
 }

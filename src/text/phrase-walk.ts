@@ -3,7 +3,7 @@ import { isWholeAt, roleOf, singulars } from './phrase-keys';
 import type { Token } from './tokens';
 
 export const STOP = 0;
-export const PASS = 1;
+const PASS = 1;
 export const KEY = 2;
 
 /** What a search for phrases asks of each token of a list, whatever phrases it is for. */

@@ -1,4 +1,4 @@
-import { panelTexts } from '../text/catalogue/panel';
+import { shownTexts } from '../text/catalogue/shown';
 
 /**
  * Characters that turn the reading direction (Unicode Standard Annex 9), controls, and others that leave no mark: they
@@ -19,7 +19,7 @@ export function shown(text: string, limit = 600): string {
     UNSEEN,
     (character) => `⟨U+${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}⟩`,
   );
-  return cut === text ? visible : `${visible}${panelTexts.cut(text.length - cut.length)}`;
+  return cut === text ? visible : `${visible}${shownTexts.cut(text.length - cut.length)}`;
 }
 
 /** Between words where there are any, and never between the halves of a character. */

@@ -6,6 +6,7 @@ import type { Driven } from '../../src/cli/demo/driven';
 import { ourRequests, seenErrors, until } from './hands';
 import { expectAccessible, expectReadable, looksOfTab } from './support/accessible';
 import { openTestedRoom, type Room } from './support/browser';
+import { holdTimers, letTimersGo } from './support/held-timers';
 import { type OwnPage, ownPage } from './support/page';
 
 let room: Room<Driven>;
@@ -17,6 +18,12 @@ beforeAll(async () => {
 afterAll(() => room?.close());
 
 const ANSWER = '[data-part="price-answer"]';
+/** Amounts and dates of the table that break in the middle. */
+const AMOUNTS_IN_TWO = `[...document.querySelectorAll('.price-table .whole')].filter((each) => {
+  const text = document.createRange();
+  text.selectNodeContents(each);
+  return text.getClientRects().length !== 1;
+}).map((each) => each.textContent)`;
 const table = (name: string, rows: string[]): string => {
   const file = join(mkdtempSync(join(tmpdir(), 'prices-')), name);
   writeFileSync(file, `Machine;Price;Currency;Date;Kind\n${rows.join('\n')}\n`);
@@ -69,14 +76,50 @@ it('takes a table whole or not at all', async () => {
   expect(await bench.count('[data-part="price-kept"] > li')).toBe(31);
 });
 
+it('a check of a table can be cancelled while it runs; nothing is kept of it', async () => {
+  const rows = Array.from({ length: 5_000 }, (_, i) => `Cressiter;${180 + (i % 50)};GBP;2026-01;paid`);
+  await bench.choose('[data-part="price-file"]', table('long.csv', rows));
+  await bench.shows('[data-part="price-bringing"][data-step="columns"]');
+  // Between two slices of the work, however fast it goes.
+  await holdTimers(bench.tab, 0);
+  await bench.focus('[data-part="price-check"]');
+  await bench.press('Enter');
+  await bench.shows('[data-part="price-bringing"][data-step="checking"]', 'of 5000 rows checked');
+  await bench.focus('[data-part="price-cancel"]');
+  await bench.press('Enter');
+  await bench.shows('[data-part="price-bringing"][data-step="none"]');
+  await letTimersGo(bench.tab);
+  expect(await bench.attribute('[data-part="price-bringing"]', 'data-step')).toBe('none');
+  expect(await bench.count('[data-part="price-take"]')).toBe(0);
+  expect(await bench.count('[data-part="price-kept"] > li')).toBe(31);
+
+  await bench.choose('[data-part="price-file"]', table('long.csv', rows));
+  await bench.click('[data-part="price-check"]');
+  await bench.shows('[data-part="price-take"]', '5000');
+  await bench.click('[data-part="price-cancel"]');
+  await bench.lacks('[data-part="price-take"]');
+  expect(await bench.count('[data-part="price-kept"] > li')).toBe(31);
+});
+
 it('an advert’s price comes in filled out, to be looked over and kept', async () => {
-  const anchor = '#prices?model=grindlewade-circle%2Fcressiter&kind=asked&amount=135&currency=GBP&grade=good';
+  const anchor =
+    '#prices?model=grindlewade-circle%2Fcressiter&kind=asked&amount=135&currency=GBP&grade=good&place=Oberwarding&note=With+its+case&link=https%3A%2F%2Fmarket.example%2F135';
   await bench.tab.evaluate(`void (location.hash = ${JSON.stringify(anchor)})`);
   await bench.shows('#keep-model');
   await until('the form is filled', async () => (await bench.valueOf('#keep-amount')) === '135');
   expect(await bench.valueOf('#keep-model')).toBe('Grindlewade Cressiter');
   await bench.click('[data-part="price-keep"]');
   await bench.shows('[data-part="price-kept"] > li[data-kind="asked"]', '£135');
+  const row = '.price-table tr:has([href="https://market.example/135"])';
+  await until('the price is in the table', async () => (await bench.count(row)) === 1);
+  for (const [part, words] of [
+    ['place', 'Oberwarding'],
+    ['note', 'With its case'],
+    ['link', 'https://market.example/135'],
+  ]) {
+    expect(await bench.text(`${row} [data-part="seen-${part}"]`)).toBe(words);
+    expect(await bench.text(`[data-kind="asked"].price-kept [data-part="seen-${part}"]`)).toBe(words);
+  }
   await bench.click('[data-part="price-kept"] > li[data-kind="asked"] button');
   await bench.lacks('[data-part="price-kept"] > li[data-kind="asked"]');
 });
@@ -91,8 +134,14 @@ it.each(['light', 'dark'] as const)('is accessible as far as axe-core can tell, 
   await bench.fill('[data-part="price-asking"]', '£480');
   await bench.press('Enter');
   await bench.shows(ANSWER);
-  await expectAccessible(looksOfTab(bench.tab), scheme);
-  await expectReadable(looksOfTab(bench.tab));
+  await bench.choose('[data-part="price-file"]', table('one.csv', ['Cressiter;180;GBP;2026-01;paid']));
+  await bench.shows('[data-part="price-bringing"][data-step="columns"]');
+  for (const width of [1280, 360]) {
+    await bench.tab.setViewportSize({ width, height: 800 });
+    await expectAccessible(looksOfTab(bench.tab), scheme);
+    await expectReadable(looksOfTab(bench.tab));
+    expect(await bench.tab.evaluate(AMOUNTS_IN_TWO)).toEqual([]);
+  }
 });
 
 it('none of this made a request or an error', async () => {

@@ -4,6 +4,7 @@ import type { Driven } from '../../src/cli/demo/driven';
 import { outdatedTexts } from '../../src/text/catalogue/outdated';
 import { ourRequests, seenErrors, until } from './hands';
 import { openTestedRoom, type Room } from './support/browser';
+import { holdTimers, letTimersGo } from './support/held-timers';
 import { type OwnPage, ownPage } from './support/page';
 
 // Two windows that write in one draft, and a window that loses its program in the middle of a word: no word is lost.
@@ -23,6 +24,11 @@ beforeAll(async () => {
   await other.click('.draft-name', 'Sewing machine');
 });
 afterAll(() => room?.close());
+
+/** Milliseconds; no pause after a keystroke is shorter, and what draws a page waits for less. */
+const PAUSES = 200;
+const hold = (...pages: OwnPage[]) => Promise.all(pages.map(({ tab }) => holdTimers(tab, PAUSES)));
+const letGo = (...pages: OwnPage[]) => Promise.all(pages.map(({ tab }) => letTimersGo(tab)));
 
 const names = (page: OwnPage) => page.texts('.draft-name');
 const isKept = (page: OwnPage) => page.shows('[data-kept="kept"]');
@@ -50,7 +56,11 @@ it('one after the other, they write the same draft, and each follows the other',
 });
 
 it('at the same time, both are kept, it is said, and whoever writes goes on where he was', async () => {
-  await Promise.all([writeOn(one, ', runs well'), writeOn(other, ', heavy as lead')]);
+  // However slowly their keys come through: neither pauses before both have begun. From then on, all goes as it may.
+  await hold(one, other);
+  await Promise.all([writeOn(one, ', r'), writeOn(other, ', h')]);
+  await letGo(one, other);
+  await Promise.all([writeOn(one, 'uns well'), writeOn(other, 'eavy as lead')]);
   const begun = 'Sewing machine, cast iron, treadle';
   const both = [`${begun}, heavy as lead`, `${begun}, runs well`];
   for (const page of [one, other]) await isKept(page);
@@ -68,13 +78,20 @@ it('at the same time, both are kept, it is said, and whoever writes goes on wher
 
 it('removed in one window while it is written in the other, it stays', async () => {
   const mine = await other.valueOf(TITLE);
-  await Promise.all([one.click('[data-part="remove-draft"]', mine), other.fill(TITLE, `${mine}, and sews`)]);
+  await hold(other);
+  await writeOn(other, ', and sews');
+  await one.click('[data-part="remove-draft"]', mine);
+  await until('it is no longer listed', async () => !(await names(one)).includes(mine));
+  await letGo(other);
   await isKept(other);
   await until('it is listed', async () => (await names(one)).includes(`${mine}, and sews`));
 });
 
 it('a window that loses its program keeps the last word, and says so', async () => {
+  // It is the loss that has the word kept, before any pause.
+  await hold(other);
   await other.fill(TITLE, 'The last word');
+  await reads(other, 'The last word');
   // What the calls of such a page fail with; browsers close these pages as a rule, so that none can be had here.
   await other.tab.evaluate(() => void Promise.reject(new Error('Extension context invalidated.')));
   await other.shows('[data-screen="outdated"]', outdatedTexts.workbench);

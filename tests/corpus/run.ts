@@ -7,8 +7,8 @@ import { type Count, type Totals, totalsOf } from './totals';
 import { wilson } from './wilson';
 
 // `npm run corpus`: how well the audit does on labelled adverts. The tuned half shows its misses; of the measured ones,
-// one half of the demo's and all of another club's, only totals are shown, so that nobody tunes on them. All adverts are invented, so this measures the reading of words
-// and not the trade.
+// one half of the demo's and all of another club's, only totals are shown, so that nobody tunes on them. All adverts are
+// invented, so this measures the reading of words and not the trade.
 
 function line(name: string, { hits, of }: Count): string {
   const { share, low, high } = wilson(hits, of);

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { deniedInList } from '../../src/claims/denied-list';
 import { retracted } from '../../src/claims/frame/retraction';
+import { headOf } from '../../src/claims/head-noun';
 import { hitsIn } from '../../src/claims/hits';
+import { cuesIn } from '../../src/claims/kind-cues';
+import { namesIn } from '../../src/claims/names';
 import { clauseAt, type TextPart, textPart, tokenAt } from '../../src/claims/part-text';
 import { StanceReader } from '../../src/claims/stance';
 import { partMeant } from '../../src/claims/subject';
@@ -112,6 +115,58 @@ describe('what is asked about a phrase costs no more in a longer advert', () => 
     expect(once.asked).toBeGreaterThanOrEqual(ONCE);
     expect(twice.asked).toBeGreaterThanOrEqual(2 * ONCE);
     expect(twice.looks).toBeLessThanOrEqual(atMostForTwice(once.looks));
+  });
+});
+
+describe('what an advert has on sale is found', () => {
+  const looks = (text: string): number => {
+    const { count, hits, part } = counted(text);
+    const stances = new StanceReader(part, ENGLISH);
+    const names = namesIn(part, demo, stances, [], new Set());
+    const cues = cuesIn(part);
+    count.looks = 0;
+    headOf(part, hits, names, cues);
+    return count.looks;
+  };
+
+  it.each([
+    'two 1 1 1 sewing machines ',
+    'sewing machines for ',
+    'Cressiter for the ',
+    'motor, for parts ',
+    '2 x Cressiter. ',
+    'class 15 bobbins fit ',
+  ])('with no more work in a longer one: %j', (text) => {
+    const once = looks(text.repeat(ONCE));
+    expect(once).toBeGreaterThanOrEqual(ONCE);
+    expect(looks(text.repeat(2 * ONCE))).toBeLessThanOrEqual(atMostForTwice(once));
+  });
+});
+
+describe('what is asked about a name', () => {
+  /** Looks at what is known of the names that a text gives. */
+  const looks = (text: string): number => {
+    let count = 0;
+    const watched = <T extends object>(known: T): T =>
+      new Proxy(known, {
+        get(target, key) {
+          count++;
+          return Reflect.get(target, key);
+        },
+      });
+    const names = {
+      search: (tokens: TextPart['tokens']) =>
+        demo.names.search(tokens).map((match) => ({ ...match, value: watched(match.value) })),
+    };
+    const part = textPart('description', text);
+    namesIn(part, { ...demo, names: names as typeof demo.names }, new StanceReader(part, ENGLISH), [], new Set());
+    return count;
+  };
+
+  it.each(['Q-42 ', 'Q 42, ', '42 Cressiter ', 'Grindlewade 12 ', 'model 42. '])('%j over and over', (text) => {
+    const once = looks(text.repeat(ONCE));
+    expect(once).toBeGreaterThanOrEqual(ONCE);
+    expect(looks(text.repeat(2 * ONCE))).toBeLessThanOrEqual(atMostForTwice(once));
   });
 });
 

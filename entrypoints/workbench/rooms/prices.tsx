@@ -12,7 +12,7 @@ import { pricesActions } from '../prices-actions';
 
 export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
   let state: PricesState = {
-    ...{ models: null, model: '', grade: '', asking: '', problem: null, answer: null, askedFor: '' },
+    ...{ models: null, model: '', grade: '', asking: '', problem: null, answer: null, askedFor: '', askedGrade: false },
     ...{ kept: isPrivate ? [] : null, form: NOTHING_WRITTEN, formProblems: [], saved: false, removed: null },
     ...{ bringing: { step: 'none' }, trouble: null, isPrivate },
   };

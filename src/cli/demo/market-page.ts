@@ -12,7 +12,7 @@ export function fileOfPage(market: string, name: string): string {
 }
 
 /** The names of the market's pages, in order. */
-export function pagesOf(market: string): string[] {
+function pagesOf(market: string): string[] {
   if (!existsSync(market)) return [];
   return readdirSync(market)
     .filter((name) => existsSync(fileOfPage(market, name)))

@@ -20,7 +20,7 @@ export function grouped(candidates: Candidate[], key: (candidate: Candidate) => 
   return [...groups.values()].map(scored).sort((a, b) => b.score - a.score);
 }
 
-export function scored(members: Candidate[]): Group {
+function scored(members: Candidate[]): Group {
   const bySource = new Map<SourceName, number>();
   for (const { source, weight } of members) bySource.set(source, Math.max(weight, bySource.get(source) ?? 0));
   let doubt = 1;

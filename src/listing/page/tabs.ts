@@ -10,7 +10,7 @@ export interface Tab {
 }
 
 /** Panels with their tabs, told by their order. A page that shows one panel alone shows that of the first tab. */
-export function tabsOf({ lines, boxes }: Reading): Tab[] {
+function tabsOf({ lines, boxes }: Reading): Tab[] {
   const list = boxes.find((box) => /\btablist\b/.test(box.hint) && sizeOf(box) > 0);
   if (!list) return [];
   const labels = lines.slice(list.from, list.to).map(({ text }) => text);

@@ -13,6 +13,7 @@ import { panelTexts } from './panel';
 import { priceCliTexts } from './price-cli';
 import { priceRoomTexts } from './price-room';
 import { priceTexts } from './prices';
+import { shownTexts } from './shown';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
   cli,
@@ -30,6 +31,7 @@ export const texts = {
   price: priceTexts,
   priceCli: priceCliTexts,
   priceRoom: priceRoomTexts,
+  shown: shownTexts,
   install: installTexts,
   workbench: workbenchTexts,
   product: {

@@ -134,6 +134,4 @@ export const panelTexts = {
     edition: (n: number) => `edition ${n}`,
     invented: (pack: string) => `${pack} (invented)`,
   },
-
-  cut: (hidden: number) => `… (${hidden} more characters)`,
 } as const;

@@ -20,6 +20,7 @@ export const priceRoomTexts = {
   answer: {
     asking: (price: string, says: string) => `${price}: ${says}`,
     of: (label: string, grade: string | null) => `${label}${grade ? `, ${grade}` : ''}`,
+    usualGrade: (grade: string) => `You left the condition open; this is for one that is “${grade}”.`,
     standings: {
       below: 'Far below what such a thing goes for. See it before paying, pay nothing ahead, and ask why.',
       'low-side': 'On the low side of what such a thing goes for.',
@@ -56,17 +57,21 @@ export const priceRoomTexts = {
   table: {
     heading: 'Prices behind it',
     caption: 'Those that count for most stand first.',
-    kind: 'Kind',
     amount: 'Price',
+    price: (kind: string, amount: string) => `${amount} ${kind}`,
     date: 'Date',
-    of: 'Of',
-    today: 'Today',
+    of: 'What and where',
+    today: 'In today’s money',
     counts: 'Counts for',
     moves: 'Moves the middle by',
     from: 'From',
     own: 'you',
     no: (why: string) => `not counted: ${why}`,
-    percent: (share: number) => `${share >= 0 ? '+' : '−'}${Math.abs(share).toFixed(1)} %`,
+    percent: (share: number) => {
+      const digits = Math.abs(share).toFixed(1);
+      const sign = share > 0 ? '+' : '−';
+      return `${digits === '0.0' ? '' : sign}${digits} %`;
+    },
     more: (count: number) => `${count} more count for less and are left out of the table.`,
   },
   time: {

@@ -20,7 +20,7 @@ export function hasPricePart({ kind, price }: Audit): boolean {
 
 interface Keeping {
   audit: Audit;
-  /** The way to keep it, where it is not the seller's own draft. */
+  /** The way to keep it; nothing for a draft, whose price nobody has asked yet. */
   keep?: ComponentChildren;
 }
 

@@ -135,7 +135,10 @@ describe('the user’s own observations', () => {
     expect(band).toMatchObject({ observations: 1, stated: 5 });
     expect(band!.mid).toBeGreaterThan(100);
     expect(seen).toMatchObject([{ pack: null, amount: 160, price: 160, counted: 1, leftOut: null, grade: 'good' }]);
+    expect(seen[0]).toMatchObject({ place: null, link: null, note: null });
     expect(seen[0]!.pull).toBeGreaterThan(1);
+    const where = { place: 'Oberwarding', link: 'https://market.example/1', note: 'with its case' };
+    expect(priceWith([{ ...SEEN, amount: 160, ...where }], draft).seen).toMatchObject([where]);
   });
   it('make a wide band of a model that no pack states one for', () => {
     const own = [70, 80, 95].map((amount) => ({ ...SEEN, model: 'small/n', amount }));

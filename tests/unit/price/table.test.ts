@@ -26,6 +26,17 @@ describe('an observation as somebody writes it', () => {
       { amount: '1.340,50 €', currency: '' },
       { amount: 1340.5, currency: 'EUR' },
     ],
+    // Money has no thousandths, but where its currency has.
+    [
+      { amount: '1.340', currency: 'EUR' },
+      { amount: 1340, currency: 'EUR' },
+    ],
+    [
+      { amount: '1.340', currency: 'KWD' },
+      { amount: 1.34, currency: 'KWD' },
+    ],
+    [{ amount: '0.125' }, { amount: 0.125 }],
+    [{ amount: '1340.5' }, { amount: 1340.5 }],
     [{ kind: 'Asking' }, { kind: 'asked' }],
     [{ date: '2019' }, { date: '2019' }],
     [{ date: '3.4.2025' }, { date: '2025-04-03' }],

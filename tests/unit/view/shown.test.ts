@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { panelTexts } from '../../../src/text/catalogue/panel';
+import { shownTexts } from '../../../src/text/catalogue/shown';
 import { langOf, shown } from '../../../src/view/shown';
 
 describe('a text on the screen', () => {
@@ -11,17 +11,17 @@ describe('a text on the screen', () => {
     const [kept = ''] = cut.split('…');
     expect(text.startsWith(`${kept} `)).toBe(true);
     expect(kept.length).toBeLessThanOrEqual(62);
-    expect(cut).toBe(`${kept}${panelTexts.cut(text.length - kept.length)}`);
+    expect(cut).toBe(`${kept}${shownTexts.cut(text.length - kept.length)}`);
   });
 
   it('is left whole where the rest would be hardly longer than saying so', () => {
     expect(shown('x'.repeat(140), 100)).toBe('x'.repeat(140));
-    expect(shown('x'.repeat(141), 100)).toBe(`${'x'.repeat(100)}${panelTexts.cut(41)}`);
+    expect(shown('x'.repeat(141), 100)).toBe(`${'x'.repeat(100)}${shownTexts.cut(41)}`);
   });
 
   it('is never cut between the halves of a character', () => {
     const text = `${'x'.repeat(99)}${'😀'.repeat(60)}`;
-    expect(shown(text, 100)).toBe(`${'x'.repeat(99)}${panelTexts.cut(120)}`);
+    expect(shown(text, 100)).toBe(`${'x'.repeat(99)}${shownTexts.cut(120)}`);
   });
 
   it('hides nothing', () => {

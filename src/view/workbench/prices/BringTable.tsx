@@ -1,3 +1,4 @@
+import type { Observation } from '../../../price/observation';
 import { OBSERVATION_FIELDS, type ObservationField, writtenOf } from '../../../price/observation-fields';
 import type { RowRead } from '../../../price/table';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
@@ -6,6 +7,7 @@ import type { Bringing, PricesActions, PricesState } from './state';
 
 const texts = priceRoomTexts.bring;
 type Read = Extract<Bringing, { table: unknown }>;
+type Models = PricesState['models'];
 
 /** A table of prices: which column is what, the first rows as they come out, then all rows or none. */
 export function BringTable({ state, actions }: { state: PricesState; actions: PricesActions }) {
@@ -14,7 +16,7 @@ export function BringTable({ state, actions }: { state: PricesState; actions: Pr
     <section class="room-part" aria-labelledby="price-bring">
       <h2 id="price-bring">{texts.heading}</h2>
       <p>{texts.intro}</p>
-      <label class="field">
+      <label class="field price-file">
         <span>{texts.file}</span>
         <input
           type="file"
@@ -31,13 +33,13 @@ export function BringTable({ state, actions }: { state: PricesState; actions: Pr
       <div aria-live="polite" data-part="price-bringing" data-step={bringing.step}>
         {bringing.step === 'refused' && <p class="trouble">{texts.refused(bringing.why)}</p>}
         {bringing.step === 'done' && <p>{texts.done(bringing.count)}</p>}
-        {'table' in bringing && <Table bringing={bringing} actions={actions} />}
+        {'table' in bringing && <Table bringing={bringing} models={state.models} actions={actions} />}
       </div>
     </section>
   );
 }
 
-function Table({ bringing, actions }: { bringing: Read; actions: PricesActions }) {
+function Table({ bringing, models, actions }: { bringing: Read; models: Models; actions: PricesActions }) {
   const { step, table, guessedEncoding, done, bad, badCount } = bringing;
   const all = table.rows.length;
   return (
@@ -50,7 +52,7 @@ function Table({ bringing, actions }: { bringing: Read; actions: PricesActions }
         ))}
       </div>
       <h3>{texts.preview}</h3>
-      <Preview rows={bringing.preview} />
+      <Preview rows={bringing.preview} models={models} />
       {step === 'checking' && (
         <p>
           <progress max={all} value={done} /> {texts.checking(done, all)}
@@ -120,13 +122,18 @@ function Column({ field, bringing, actions }: { field: ObservationField; bringin
   );
 }
 
-function Preview({ rows }: { rows: readonly RowRead[] }) {
+function Preview({ rows, models }: { rows: readonly RowRead[]; models: Models }) {
+  const said = (observation: Observation) => {
+    const label = models?.find(({ ref }) => ref === observation.model)?.label;
+    const written = writtenOf(observation);
+    return Object.values({ ...written, model: label ?? written.model }).filter(Boolean);
+  };
   return (
     <ul data-part="price-preview">
       {rows.map((row) => (
         <li key={row.row} data-ok={String(row.ok)}>
           {row.ok
-            ? texts.badRow(row.row, Object.values(writtenOf(row.observation)).filter(Boolean).join(', '))
+            ? texts.badRow(row.row, said(row.observation).join(', '))
             : texts.badRow(row.row, row.problems.map(({ field, wrong }) => priceTexts.wrong(field, wrong)).join('; '))}
         </li>
       ))}

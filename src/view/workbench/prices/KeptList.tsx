@@ -2,6 +2,7 @@ import { moneyText } from '../../../audit/money-text';
 import type { KeptObservation } from '../../../keep/schema';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
 import { priceTexts } from '../../../text/catalogue/prices';
+import { SeenWhere } from './SeenWhere';
 import type { PricesActions, PricesState } from './state';
 
 const texts = priceRoomTexts.kept;
@@ -32,7 +33,10 @@ export function KeptList({ state, actions }: { state: PricesState; actions: Pric
           <ul class="shelf" data-part="price-kept">
             {kept.slice(0, MOST).map((one) => (
               <li key={one.id} class="price-kept" data-kind={one.kind}>
-                {line(one)}{' '}
+                <div class="price-line">
+                  {line(one)}
+                  <SeenWhere of={one} />
+                </div>
                 <button
                   type="button"
                   class="button plain"

@@ -17,7 +17,7 @@ export function OverTime({ band, seen }: { band: NonNullable<PriceReport['band']
   if (count < LEAST) return null;
   return (
     <Disclosure label={texts.heading} part="price-years">
-      <table>
+      <table class="price-years">
         <caption class="soft">{texts.intro}</caption>
         <thead>
           <tr>

@@ -13,11 +13,13 @@ const texts = priceRoomTexts.answer;
 interface Props {
   answer: PriceAnswer;
   asking: string;
+  /** Whether it was asked for one in a certain condition. */
+  graded: boolean;
   onModel: (model: string) => void;
 }
 
 /** What such a thing goes for, in words, on a scale and as a table; then what it is worth having for. */
-export function PriceOutcome({ answer, asking, onModel }: Props) {
+export function PriceOutcome({ answer, asking, graded, onModel }: Props) {
   const { band, standing, why, ratio, stated, index, factors, launch } = answer;
   const says = why && why !== 'no-price' ? priceTexts.why[why] : texts.standings[standing];
   return (
@@ -28,6 +30,7 @@ export function PriceOutcome({ answer, asking, onModel }: Props) {
           {asking === '' ? says : texts.asking(asking, says)} {ratio !== null && texts.ratio(ratio.toFixed(2))}
         </p>
       )}
+      {answer.grade && !graded && <p class="soft">{texts.usualGrade(answer.grade.label)}</p>}
       {band && (
         <>
           <p>

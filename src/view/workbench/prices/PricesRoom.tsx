@@ -23,7 +23,14 @@ export function PricesRoom({ state, actions }: { state: PricesState; actions: Pr
         <>
           <PriceQuestion state={state} actions={actions} />
           <div aria-live="polite">
-            {state.answer && <PriceOutcome answer={state.answer} asking={state.askedFor} onModel={actions.askFor} />}
+            {state.answer && (
+              <PriceOutcome
+                answer={state.answer}
+                asking={state.askedFor}
+                graded={state.askedGrade}
+                onModel={actions.askFor}
+              />
+            )}
           </div>
           <KeepForm state={state} actions={actions} />
           <KeptList state={state} actions={actions} />

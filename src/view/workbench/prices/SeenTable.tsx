@@ -4,6 +4,7 @@ import { priceRoomTexts } from '../../../text/catalogue/price-room';
 import { priceTexts } from '../../../text/catalogue/prices';
 import { wholeMoney } from '../../money';
 import { Disclosure } from '../../panel/Disclosure';
+import { SeenWhere } from './SeenWhere';
 
 const texts = priceRoomTexts.table;
 /** So many rows are shown; the file that can be saved holds all of one's own. */
@@ -20,32 +21,42 @@ export function SeenTable({ band, seen }: { band: NonNullable<PriceReport['band'
           <caption class="soft">{texts.caption}</caption>
           <thead>
             <tr>
-              {[texts.kind, texts.amount, texts.date, texts.of, texts.today, texts.counts, texts.moves, texts.from].map(
-                (name) => (
-                  <th key={name} scope="col">
-                    {name}
-                  </th>
-                ),
-              )}
+              {[texts.amount, texts.date, texts.of, texts.today, texts.counts, texts.moves, texts.from].map((name) => (
+                <th key={name} scope="col">
+                  {name}
+                </th>
+              ))}
             </tr>
           </thead>
           <tbody>
             {seen.slice(0, MOST).map((one, i) => (
               <tr key={`${one.entry ?? ''}${i}`} data-kind={one.kind}>
-                <td>{priceTexts.kinds[one.kind]}</td>
-                <td>{moneyText(String(one.amount), one.currency)}</td>
-                <td>{one.date}</td>
-                <td>{priceRoomTexts.answer.of(one.label, one.grade)}</td>
+                <td class="whole">
+                  {texts.price(priceTexts.kinds[one.kind], moneyText(String(one.amount), one.currency))}
+                </td>
+                <td class="whole" data-label={texts.date}>
+                  {one.date}
+                </td>
+                <td class="what">
+                  {priceRoomTexts.answer.of(one.label, one.grade)}
+                  <SeenWhere of={one} />
+                </td>
                 {one.price === null ? (
                   <td colSpan={3}>{texts.no(priceTexts.leftOut[one.leftOut ?? 'amount'])}</td>
                 ) : (
                   <>
-                    <td>{wholeMoney(one.price, band.currency)}</td>
-                    <td>{one.counted.toFixed(2)}</td>
-                    <td>{texts.percent((one.pull - 1) * 100)}</td>
+                    <td class="whole" data-label={texts.today}>
+                      {wholeMoney(one.price, band.currency)}
+                    </td>
+                    <td class="whole" data-label={texts.counts}>
+                      {one.counted.toFixed(2)}
+                    </td>
+                    <td class="whole" data-label={texts.moves}>
+                      {texts.percent((one.pull - 1) * 100)}
+                    </td>
                   </>
                 )}
-                <td>{one.pack ?? texts.own}</td>
+                <td data-label={texts.from}>{one.pack ?? texts.own}</td>
               </tr>
             ))}
           </tbody>

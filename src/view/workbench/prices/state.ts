@@ -34,6 +34,8 @@ export interface PricesState {
   answer: PriceAnswer | null;
   /** The asking price of that answer, as it was written. */
   askedFor: string;
+  /** Whether a condition was named for that answer. */
+  askedGrade: boolean;
   kept: readonly KeptObservation[] | null;
   form: Written;
   formProblems: readonly FieldProblem[];

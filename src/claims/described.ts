@@ -1,0 +1,88 @@
+import type { Listing } from '../listing/types';
+import { findSerialShapes } from '../quantity/serials';
+import type { Span } from '../text/span';
+import { countsAt } from './counting';
+import { headOf } from './head-noun';
+import type { Hit } from './hits';
+import { type CueMatch, cuesIn } from './kind-cues';
+import { clauseAt, type TextPart } from './part-text';
+import type { NameClaim } from './reading';
+
+/** " a ", " the old ": as long as may stand between "from" and a name. */
+const SMALL_WORDS = 8;
+
+/** "I repair …" in the first sentence, and no price of a thing. */
+export function offersWork(description: TextPart | null, { price, priceText }: Listing): boolean {
+  const isRate = /call|flat|per |hour|visit|stunde|heure/i.test(priceText);
+  if (!description || (price !== null && price.how !== 'from' && !isRate)) return false;
+  return cuesIn(description).some((cue) => cue.value === 'works' && isInFirstSentence(description, cue));
+}
+
+/** The first sentence says "I am looking for". */
+export function asksFirst(description: TextPart | null): boolean {
+  const first = description?.clauses[0];
+  if (!description || !first) return false;
+  return cuesIn(description).some(
+    (cue) =>
+      (cue.value === 'asks' && isInFirstSentence(description, cue)) ||
+      (cue.value === 'wanted' &&
+        cue.firstToken <= first.first + 1 &&
+        description.tokens[cue.firstToken]!.folded === 'wanted'),
+  );
+}
+
+/** The first sentence sells what is for a machine: "Motor, belt and pedal from a Name". */
+export function offersParts(description: TextPart | null, hits: readonly Hit[], names: readonly NameClaim[]): boolean {
+  const opening = description && firstSentence(description);
+  if (!description || !opening) return false;
+  const first = names
+    .filter(({ field, end }) => field === description.field && end <= opening.end)
+    .sort((a, b) => a.start - b.start)[0];
+  if (!first) return false;
+  const isFitted = cuesIn(description).some(
+    ({ value, start, end }) =>
+      value === 'fitting' && end < first.start && first.start - end <= SMALL_WORDS && start > opening.start,
+  );
+  if (!isFitted) return false;
+  const before = hits.filter(({ end }) => end <= first.start);
+  const isThing = before.some(({ value, start }) => value.kind === 'thing' && start >= opening.start);
+  return !isThing && before.some(({ value }) => value.kind === 'part');
+}
+
+/** "Two Names", "zwei Name": the first sentence counts them. */
+export function countsNames(description: TextPart | null, names: readonly NameClaim[]): boolean {
+  const opening = description && firstSentence(description);
+  if (!description || !opening) return false;
+  return names.some(
+    ({ field, start, end, of, stance }) =>
+      field === description.field &&
+      end <= opening.end &&
+      'model' in of &&
+      stance === 'says' &&
+      countsAt(description, start),
+  );
+}
+
+/** The title's head is a part's, but the text goes on about the machine: by what it is, or with its number. */
+export function describesThing(
+  description: TextPart | null,
+  hits: readonly Hit[],
+  names: readonly NameClaim[],
+): boolean {
+  if (!description) return false;
+  const head = headOf(description, hits, names, cuesIn(description));
+  const isNumbered = findSerialShapes(description.text).some(({ normal }) => /[A-Z]/.test(normal));
+  return head === 'item' || (isNumbered && head !== 'lot');
+}
+
+function isInFirstSentence(part: TextPart, { firstToken }: CueMatch): boolean {
+  const first = part.clauses[0];
+  return first !== undefined && clauseAt(part, firstToken)?.sentence === first.sentence;
+}
+
+function firstSentence(part: TextPart): Span | null {
+  const first = part.clauses[0];
+  if (!first) return null;
+  const last = part.clauses.findLast(({ sentence }) => sentence === first.sentence)!;
+  return { start: first.start, end: last.end };
+}

@@ -1,0 +1,35 @@
+import type { Knowledge, NameKnown } from '../pack/knowledge';
+import { findSerialShapes } from '../quantity/serials';
+import type { TextPart } from './part-text';
+
+/** The packs of whose makers, families or models an advert names one anywhere. */
+export function packsNamed(parts: readonly TextPart[], knowledge: Knowledge): Set<string> {
+  const named = parts.flatMap((part) => knowledge.names.search(part.tokens).map(({ value }) => value));
+  const byName = named.flatMap(({ stands, of }) => (stands === 'alone' ? [packOf(of)] : []));
+  return new Set([...byName, ...packsOfSerials(parts, knowledge), ...packsOfSeveral(named)]);
+}
+
+export function packOf(of: NameKnown['of']): string {
+  if ('maker' in of) return of.pack;
+  return 'model' in of ? of.model.pack : of.family.pack;
+}
+
+/** Two of a pack's short names vouch for each other: "fits Q 7 and Q 9". */
+function packsOfSeveral(named: readonly NameKnown[]): string[] {
+  const models = new Map<string, Set<string>>();
+  for (const { stands, of } of named) {
+    if (stands !== 'named' || !('model' in of)) continue;
+    const { pack, ref } = of.model;
+    models.set(pack, (models.get(pack) ?? new Set()).add(ref));
+  }
+  return [...models].flatMap(([pack, refs]) => (refs.size > 1 ? [pack] : []));
+}
+
+/** A number with letters that lies in a table names the table's pack as well as a maker's name does. */
+function packsOfSerials(parts: readonly TextPart[], knowledge: Knowledge): string[] {
+  return parts.flatMap((part) =>
+    findSerialShapes(part.text)
+      .filter(({ normal }) => /[A-Z]/.test(normal))
+      .flatMap(({ normal }) => knowledge.serials.find(normal).map((run) => run.pack)),
+  );
+}

@@ -1,0 +1,111 @@
+import type { NameKnown } from '../pack/knowledge';
+import type { PhraseMatch } from '../text/phrases';
+import { packOf } from './packs-named';
+import { type ClauseRange, clauseAt, type TextPart } from './part-text';
+
+/** Words that make the number or letter after them a model's name. */
+const NAMING = new Set('model mod type class no nr number mark mk series modell typ klasse serie modele'.split(' '));
+const NAMING_REACH = 3;
+/** Tokens between a short name and its maker's. */
+const NEAR = 3;
+/** In tokens: a name that begins farther away doesn't reach up to here. */
+const LONGEST_NAME = 80;
+
+type NameMatch = PhraseMatch<NameKnown>;
+/** What vouches for a short name: its maker, in small letters, or its family. */
+type Voucher = string | object;
+
+/**
+ * Names that are words, numbers or letters of their own as well: which of them are names here. By pack some are wherever
+ * another name of the pack stands; the others only near their own maker or family, or after a naming word beside such a
+ * name.
+ */
+export class ShortNames {
+  readonly #part: TextPart;
+  /** Packs that the advert names, from `packsNamed`. */
+  readonly #named: ReadonlySet<string>;
+  /** By its first token: names that stand by themselves. */
+  readonly #alone = new Map<number, NameMatch[]>();
+  /** By its first token: who vouches in a clause. */
+  readonly #inClause = new Map<number, Set<Voucher>>();
+  /** Who vouches anywhere in the text. */
+  readonly #anywhere = new Set<Voucher>();
+
+  constructor(part: TextPart, all: readonly NameMatch[], named: ReadonlySet<string>) {
+    this.#part = part;
+    this.#named = named;
+    for (const match of all) {
+      const voucher = voucherOf(match.value.of);
+      if (match.value.stands !== 'alone' || voucher === null) continue;
+      this.#anywhere.add(voucher);
+      add(this.#alone, match.firstToken, match);
+      const clause = clauseAt(part, match.firstToken);
+      if (!clause || match.lastToken > clause.last) continue;
+      const there = this.#inClause.get(clause.first);
+      if (there) there.add(voucher);
+      else this.#inClause.set(clause.first, new Set([voucher]));
+    }
+  }
+
+  isNameHere(match: NameMatch): boolean {
+    const { stands, of } = match.value;
+    if (stands === 'alone') return true;
+    if (stands === 'named' && !('maker' in of) && this.#named.has(packOf(of))) return true;
+    return this.#standsByItsMaker(match);
+  }
+
+  #standsByItsMaker(match: NameMatch): boolean {
+    const { field } = this.#part;
+    const named = hasNamingWord(match, this.#part);
+    if (named && field === 'details') return true;
+    const wanted = vouchersFor(match.value.of);
+    const clause = clauseAt(this.#part, match.firstToken);
+    if (named) {
+      const vouching = field === 'title' ? this.#anywhere : clause && this.#inClause.get(clause.first);
+      if (vouching && wanted.some((one) => vouching.has(one))) return true;
+    }
+    return clause !== null && this.#isNear(match, clause, wanted);
+  }
+
+  #isNear(match: NameMatch, clause: ClauseRange, wanted: readonly Voucher[]): boolean {
+    const from = Math.max(clause.first, match.firstToken - NEAR - LONGEST_NAME);
+    const to = Math.min(clause.last, match.lastToken + NEAR);
+    for (let first = from; first <= to; first++)
+      for (const { lastToken, value } of this.#alone.get(first) ?? []) {
+        const gap = lastToken < match.firstToken ? match.firstToken - lastToken : first - match.lastToken;
+        const isBeside = gap >= 0 && gap <= NEAR && lastToken <= clause.last;
+        if (isBeside && wanted.includes(voucherOf(value.of)!)) return true;
+      }
+    return false;
+  }
+}
+
+function voucherOf(of: NameKnown['of']): Voucher | null {
+  if ('maker' in of) return of.maker.toLowerCase();
+  return 'family' in of ? of.family : null;
+}
+
+function vouchersFor(of: NameKnown['of']): Voucher[] {
+  if ('maker' in of) return [];
+  const family = 'model' in of ? of.model.family : of.family;
+  const makers = [family?.def.maker, ...('model' in of ? [of.model.def.maker] : [])];
+  return [
+    ...makers.flatMap((maker) => (maker === undefined ? [] : [maker.toLowerCase()])),
+    ...('model' in of && family ? [family] : []),
+  ];
+}
+
+function hasNamingWord({ firstToken }: NameMatch, part: TextPart): boolean {
+  for (let i = firstToken - 1; i >= Math.max(0, firstToken - NAMING_REACH); i--) {
+    const token = part.tokens[i]!;
+    if (token.kind === 'word') return NAMING.has(token.folded);
+    if (token.kind === 'break') return false;
+  }
+  return false;
+}
+
+function add<K, V>(to: Map<K, V[]>, key: K, value: V): void {
+  const there = to.get(key);
+  if (there) there.push(value);
+  else to.set(key, [value]);
+}
