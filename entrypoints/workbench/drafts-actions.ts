@@ -30,7 +30,9 @@ export function draftsActions(
   show: (change: Partial<DraftsState>) => void,
 ): DraftsDesk {
   const store = seenStore(state().isPrivate);
-  const keeping = draftKeeping(state, show, () => void audit(), seenGoesAlong);
+  const keeping = draftKeeping(state, show, () => void audit(), goesOnAs);
+  /** By the id that they had before: the drafts that have parted from another window's. */
+  const parted = new Map<string, string>();
   /** What had been seen of the draft that was removed last. */
   let removedSeen: Seen = NOTHING_SEEN;
 
@@ -59,7 +61,8 @@ export function draftsActions(
   }
 
   /** What was seen of the thing is true of it in either draft. */
-  async function seenGoesAlong(from: string, to: string): Promise<void> {
+  async function goesOnAs(from: string, to: string): Promise<void> {
+    parted.set(from, to);
     for (const [attribute, value] of await store.read(from)) void store.put(to, attribute, value);
   }
 
@@ -106,8 +109,11 @@ export function draftsActions(
       const draft = chosen();
       if (draft) show({ copied: (await copyText(draftText(draft.draft))) ? 'copied' : 'refused' });
     },
-    async remove(id) {
+    async remove(asked) {
+      parted.delete(asked);
       await keeping.flush();
+      // What was shown when its button was pressed; another window's words may stand under that id by now.
+      const id = parted.get(asked) ?? asked;
       const shown = state().drafts?.find((draft) => draft.id === id);
       const done = state().isPrivate ? { ok: true as const, value: null } : await withKeep((db) => removeDraft(db, id));
       if (!done.ok) return show({ trouble: done.trouble });
