@@ -1,6 +1,8 @@
 import { firstNotBefore } from '../text/in-order';
 import type { Span } from '../text/span';
+import { isCompared } from './compared';
 import { deniedInList } from './denied-list';
+import { isCrossed, isListedAsLacking } from './lacking-list';
 import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, quoteOf, type TextPart } from './part-text';
 import { quotations } from './quotation';
 import { type Found, triggersIn } from './triggers-in';
@@ -18,15 +20,8 @@ export interface StanceOf {
 
 /** "no", "without" reach a few words; "is not" reaches further, but not across an "and". */
 const SHORT_DENIAL = 4;
-const COMPARED_WITHIN = 5;
-const FIRST_AS = new Set(['as', 'so', 'aussi']);
-const SECOND_AS = new Set(['as', 'wie', 'que', 'qu', "qu'"]);
 /** In tokens: one that begins before a sentence may reach into it. */
 const LONGEST_TRIGGER = 12;
-/** Clauses of one list. */
-const LONGEST_LIST = 40;
-const CROSSES = /^(?:❌|✗|✘|✖|🚫|⛔|☐|▢|□)/u;
-const MARKED = /^(?:❌|✗|✘|✖|🚫|⛔|☐|▢|□|✓|✔|✅|☑)/u;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 /** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
@@ -86,10 +81,10 @@ export class StanceReader {
       deciding = trigger;
       why.push({ rule: 'trigger', makes: effect === 'other' ? 'other' : stance, word: this.#written(trigger) });
     }
-    if (this.#isCompared(clause, firstToken)) turn('likens', 'compared');
-    if (stance === 'says' && this.#isListedAsLacking(clause)) turn('denies', 'lacking-list');
-    if (stance === 'says' && (this.#isCrossed(clause) || this.#isCrossedBehind(clause, lastToken)))
-      turn('denies', 'crossed');
+    if (isCompared(this.#part, clause, firstToken)) turn('likens', 'compared');
+    if (stance === 'says' && isListedAsLacking(this.#part, clause, (one) => this.#in(one)))
+      turn('denies', 'lacking-list');
+    if (stance === 'says' && isCrossed(this.#part, clause, lastToken)) turn('denies', 'crossed');
     const list = stance === 'says' ? deniedInList(this.#part, clause, firstToken, (one) => this.#in(one)) : null;
     if (list) {
       deciding = list.trigger;
@@ -186,62 +181,6 @@ export class StanceReader {
     return false;
   }
 
-  /** "As quiet as a rotary hook", "aussi solide que la fonte": the second "as" stands shortly before. */
-  #isCompared(clause: ClauseRange, first: number): boolean {
-    const { tokens } = this.#part;
-    const from = Math.max(clause.first, first - COMPARED_WITHIN);
-    let second = first - 1;
-    while (second >= from && !SECOND_AS.has(tokens[second]!.folded)) second--;
-    if (second < from) return false;
-    for (let i = Math.max(clause.first, second - COMPARED_WITHIN); i < second; i++)
-      if (FIRST_AS.has(tokens[i]!.folded)) return true;
-    return false;
-  }
-
-  /** "What it can't do: zigzag, drop feed, leather": a clause before the colon denies the whole list. */
-  #isListedAsLacking(clause: ClauseRange): boolean {
-    const { clauses } = this.#part;
-    const at = clauseIndexAt(this.#part, clause.first);
-    // "The booklet says neither: it is …": a statement of its own is no item of a list.
-    const opening = clause.tokens.find(({ kind }) => kind === 'word');
-    if (opening && /^(?:it|it's|this|she|sie|es|elle|il|c'est|mine)$/.test(opening.folded)) return false;
-    for (let i = at - 1; i >= 0 && at - i <= LONGEST_LIST && clauses[i]!.sentence === clause.sentence; i--) {
-      const before = clauses[i]!;
-      if (before.tokens.at(-1)?.folded !== ':') continue;
-      if (explains(before)) return false;
-      return this.#near(before.first, before.last).some(
-        ({ value, firstToken, lastToken }) =>
-          value.effect === 'denies' &&
-          value.side === 'before' &&
-          firstToken >= before.first &&
-          lastToken <= before.last &&
-          before.last - lastToken <= 3,
-      );
-    }
-    return false;
-  }
-
-  /** A cross or an empty box before a list's line denies it, as a tick asserts it. */
-  #isCrossed(clause: ClauseRange): boolean {
-    // Other signs may stand before it: "🧵 ❌ zigzag".
-    const word = clause.tokens.findIndex(({ kind }) => kind !== 'mark');
-    for (let i = clause.first + Math.max(0, word); i >= 0; i--) {
-      const token = this.#part.tokens[i]!;
-      if (token.kind === 'break') return false;
-      if (token.folded === ']' && this.#part.tokens[i - 1]?.folded === '[') return true;
-      if (CROSSES.test(token.folded)) return true;
-      if (token.kind !== 'mark' && i < clause.first) return false;
-    }
-    return false;
-  }
-
-  /** "Zigzag ✗ reverse ✓": the mark stands behind, where none stands before. */
-  #isCrossedBehind(clause: ClauseRange, last: number): boolean {
-    const { tokens } = this.#part;
-    const isMarked = MARKED.test(tokens[clause.first]!.folded) || MARKED.test(tokens[clause.first - 1]?.folded ?? '');
-    return !isMarked && CROSSES.test(tokens[last + 1]?.folded ?? '');
-  }
-
   #isQuoted(token: number): boolean {
     const { start } = this.#part.tokens[token]!;
     const at = firstNotBefore(this.#quoted, ({ end }) => end <= start);
@@ -280,14 +219,6 @@ export class StanceReader {
       (one) => one.value.effect === 'stop' && one.firstToken >= from && one.lastToken < to,
     );
   }
-}
-
-/** "It isn't: cast iron", "ist sie aber nicht: Gusseisen": what follows says what it is instead. */
-function explains({ tokens }: ClauseRange): boolean {
-  const words = tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded);
-  const ofThis = words.some((word) => /^(?:it|it's|this|sie|es|elle|c'est)$/.test(word));
-  if (/^(?:aber|but|mais)$/.test(words[0] ?? '') && words.length === 2) return /^(?:not|nicht|pas)$/.test(words[1]!);
-  return ofThis && /^(?:not|isn't|nicht|pas)$/.test(words.at(-1) ?? '') && !/^(?:what|was|ce)$/.test(words[0]!);
 }
 
 /** Two denials side by side take each other back. */

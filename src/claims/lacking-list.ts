@@ -1,0 +1,63 @@
+import { type ClauseRange, clauseIndexAt, type TextPart } from './part-text';
+import type { Found } from './triggers-in';
+
+/** Clauses of one list. */
+const LONGEST_LIST = 40;
+const CROSSES = /^(?:❌|✗|✘|✖|🚫|⛔|☐|▢|□)/u;
+const MARKED = /^(?:❌|✗|✘|✖|🚫|⛔|☐|▢|□|✓|✔|✅|☑)/u;
+
+/** "What it can't do: zigzag, drop feed, leather": a clause before the colon denies the whole list. */
+export function isListedAsLacking(
+  part: TextPart,
+  clause: ClauseRange,
+  triggersIn: (clause: ClauseRange) => readonly Found[],
+): boolean {
+  const { clauses } = part;
+  const at = clauseIndexAt(part, clause.first);
+  // "The booklet says neither: it is …": a statement of its own is no item of a list.
+  const opening = clause.tokens.find(({ kind }) => kind === 'word');
+  if (opening && /^(?:it|it's|this|she|sie|es|elle|il|c'est|mine)$/.test(opening.folded)) return false;
+  for (let i = at - 1; i >= 0 && at - i <= LONGEST_LIST && clauses[i]!.sentence === clause.sentence; i--) {
+    const before = clauses[i]!;
+    if (before.tokens.at(-1)?.folded !== ':') continue;
+    if (explains(before)) return false;
+    return triggersIn(before).some(
+      ({ value, lastToken }) => value.effect === 'denies' && value.side === 'before' && before.last - lastToken <= 3,
+    );
+  }
+  return false;
+}
+
+/** "It isn't: cast iron", "ist sie aber nicht: Gusseisen": what follows says what it is instead. */
+function explains({ tokens }: ClauseRange): boolean {
+  const words = tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded);
+  const ofThis = words.some((word) => /^(?:it|it's|this|sie|es|elle|c'est)$/.test(word));
+  if (/^(?:aber|but|mais)$/.test(words[0] ?? '') && words.length === 2) return /^(?:not|nicht|pas)$/.test(words[1]!);
+  return ofThis && /^(?:not|isn't|nicht|pas)$/.test(words.at(-1) ?? '') && !/^(?:what|was|ce)$/.test(words[0]!);
+}
+
+/**
+ * A cross or an empty box before a list's line denies it, as a tick asserts it; so does a cross right behind the words
+ * that end at `last`, where no mark stands before: "zigzag ✗ reverse ✓".
+ */
+export function isCrossed(part: TextPart, clause: ClauseRange, last: number): boolean {
+  return isCrossedBefore(part, clause) || isCrossedBehind(part, clause, last);
+}
+
+function isCrossedBehind({ tokens }: TextPart, { first }: ClauseRange, last: number): boolean {
+  const isMarked = MARKED.test(tokens[first]!.folded) || MARKED.test(tokens[first - 1]?.folded ?? '');
+  return !isMarked && CROSSES.test(tokens[last + 1]?.folded ?? '');
+}
+
+function isCrossedBefore(part: TextPart, clause: ClauseRange): boolean {
+  // Other signs may stand before it: "🧵 ❌ zigzag".
+  const word = clause.tokens.findIndex(({ kind }) => kind !== 'mark');
+  for (let i = clause.first + Math.max(0, word); i >= 0; i--) {
+    const token = part.tokens[i]!;
+    if (token.kind === 'break') return false;
+    if (token.folded === ']' && part.tokens[i - 1]?.folded === '[') return true;
+    if (CROSSES.test(token.folded)) return true;
+    if (token.kind !== 'mark' && i < clause.first) return false;
+  }
+  return false;
+}
