@@ -1,7 +1,7 @@
 import { type Hit, hitsOver } from './hits';
-import { clauseAt, hasNameCapital, type TextPart } from './part-text';
+import { clauseAt, hasNameCapital, type TextPart, writtenAt } from './part-text';
+import { strangerAt } from './stranger';
 import type { PartReading } from './values';
-import { strangerAt } from './weight-subject';
 
 /** Where an English noun phrase ends: what follows is no longer what an adjective before it speaks of. */
 const ENDS = new Set(
@@ -47,7 +47,7 @@ export function otherNounMeant(
     if (OF_THE_THING.has(token.folded) || isNamed(i) || isName || own?.has(token.folded)) return null;
     head = i;
   }
-  return head < 0 ? null : part.text.slice(part.tokens[head]!.start, part.tokens[head]!.end);
+  return head < 0 ? null : writtenAt(part, head);
 }
 
 const PLURALS = /^(?:machines|ones|models|maschinen|modelle|modeles|motors|motoren|moteurs)$/;
@@ -61,7 +61,7 @@ const FRENCH_HEADS =
  */
 export function foreignNoun({ part, hits, isEnglish, framer }: PartReading, hit: Hit): string | null {
   if (part.field === 'title') return null;
-  const text = (at: number): string => part.text.slice(part.tokens[at]!.start, part.tokens[at]!.end);
+  const text = (at: number): string => writtenAt(part, at);
   const after = part.tokens[hit.lastToken + 1];
   if (after && PLURALS.test(after.folded)) return text(hit.lastToken + 1);
   if (PLURALS.test(part.tokens[hit.lastToken]!.folded)) return text(hit.lastToken);

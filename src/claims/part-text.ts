@@ -61,6 +61,12 @@ export function quoteOf(part: TextPart, start: number, end: number): Quote {
   return { field: part.field, quote: part.text.slice(start, end), start, end };
 }
 
+/** A token as it is written. */
+export function writtenAt(part: TextPart, token: number): string {
+  const { start, end } = part.tokens[token]!;
+  return part.text.slice(start, end);
+}
+
 /** The token in which a place of the text lies, or the next one. */
 export function tokenAt(part: TextPart, offset: number): number {
   return firstNotBefore(part.tokens, ({ end }) => end <= offset);

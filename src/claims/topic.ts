@@ -51,16 +51,16 @@ const THIS =
 /**
  * What the sentences of a text go on about. A sentence that brings up another machine ("my sister's was …", or one that
  * names another model only) is about that one, and so are those after it that open with a pronoun, until one turns to
- * the thing on sale, by name or by "this", "mine".
+ * the thing on sale, by name or by "this", "mine", or begins a line of its own.
  * @param named sentence -> which models it names, and whether another one's name opens it
  * @returns the sentences that are about another thing, by number
  */
 export function topicsOf(part: TextPart, named: ReadonlyMap<number, Named>): Map<number, Topic> {
   const topics = new Map<number, Topic>();
-  for (const [sentence, words] of sentencesOf(part)) {
+  for (const [sentence, { words, opensLine }] of sentencesOf(part)) {
     const names = named.get(sentence);
     if (names?.own) continue;
-    const before = topics.get(sentence - 1);
+    const before = opensLine ? undefined : topics.get(sentence - 1);
     if (names?.opens || (!THIS.test(words) && BRINGS_UP.some((opening) => opening.test(words)))) {
       topics.set(sentence, 'brings-up');
     } else if (names?.other) {
@@ -72,11 +72,21 @@ export function topicsOf(part: TextPart, named: ReadonlyMap<number, Named>): Map
   return topics;
 }
 
-/** Sentence -> the folded words of its first clause: what it opens with. */
-function sentencesOf(part: TextPart): Map<number, string> {
-  const openings = new Map<number, string>();
-  for (const clause of part.clauses)
-    if (!openings.has(clause.sentence)) openings.set(clause.sentence, openingOf(clause));
+interface Opening {
+  /** The folded words of its first clause. */
+  words: string;
+  /** It begins a line, where a text begins anew. */
+  opensLine: boolean;
+}
+
+/** Sentence -> what it opens with. */
+function sentencesOf(part: TextPart): Map<number, Opening> {
+  const openings = new Map<number, Opening>();
+  for (const clause of part.clauses) {
+    if (openings.has(clause.sentence)) continue;
+    const opensLine = part.tokens[clause.first - 1]?.kind === 'break';
+    openings.set(clause.sentence, { words: openingOf(clause), opensLine });
+  }
   return openings;
 }
 

@@ -1,28 +1,16 @@
 import { hitsOver } from './hits';
-import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, hasNameCapital, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, type TextPart, writtenAt } from './part-text';
+import { OF_THE_THING, strangerAt, strangerIn } from './stranger';
 import type { PartReading } from './values';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
 
 const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesait pesant pesent weegt woog');
 
-/** Words for the thing itself, and words that say nothing of what is weighed. Folded; English, German, French. */
-const OF_THE_THING = set(`
-  it its it's she he they i me machine head which that this these and but so is was are at in on the a an of to by with without for as
-  itself alone only just total actually really complete altogether also one iron body thing beast currently still heavy light solid hefty
-  approx approximately about around circa ca nearly almost roughly some full size weight wt weights scale scales kitchen bathroom luggage
-  reads read shows says said come comes tips tip good real mere proper properly small compact bare measured weighed put made me my your our
-  aluminium aluminum alloy metal cast steel straight stitch zigzag three quarter sewing domestic not no lightweight portable quite very
-  under over well own has have lighter heavier than others other aussi or exact be precise ton tonne tonnes feather nothing more less rather pourtant que seulement tout rond quand meme nur ganze auch weegt gewicht zware ze zij hij het de een en op is van naaimachine hoofd kop gietijzer zonder circa ongeveer slechts with lift carry yes bit little bloody damn honest exactly precisely
-  sie es er maschine kopf kopfes die das der und nur insgesamt allein diese dieses ist sind war mit aus auf bei zu am im ein eine gute stolze
-  schwer schwere leicht leichte etwa rund knapp gut gewicht gewogen gusseisen netto waage kuchenwaage zeigt bringt kilo
-  elle il machine tete qui et seule ensemble celle ci bati corps environ poids lourde legere pese fait la le les une un de du des en sur est sont etait etaient
-  balance fonte aluminium nue net affiche kg kgs lb lbs pounds pfund livres
-`);
 /** Right after a weight these make it the weight of something else: "12 kg parcel", "400 g of thread". */
 const AFTER = set(`
-  of parcel package packed packaged boxed crated shipping postage courier crate thread fabric cloth box trolley limit band versand paket karton garn stoff
-  colis emballage fil tissu de
+  of parcel package packed packaged boxed crated shipping postage courier crate thread fabric cloth box trolley limit
+  band versand paket karton garn stoff colis emballage fil tissu de
 `);
 
 /**
@@ -37,7 +25,7 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   if (!whole) return null;
   const clause = { ...whole, first: Math.max(whole.first, first - FARTHEST) };
   const after = part.tokens[last + 1];
-  if (after?.kind === 'word' && AFTER.has(after.folded)) return written(part, last + 1);
+  if (after?.kind === 'word' && AFTER.has(after.folded)) return writtenAt(part, last + 1);
   const before = relatedTo(reading, whole) ?? beforeBare(reading, whole, first, last);
   if (before !== null) return before;
   const verb = lastWeighing(part, clause, first);
@@ -102,7 +90,7 @@ const MOST_CLAUSES = 8;
 function partAt({ part, hits }: PartReading, at: number): string | null {
   if (at < 0) return null;
   const isPart = hitsOver(hits, at).some((hit) => hit.value.kind === 'part');
-  return isPart ? written(part, at) : null;
+  return isPart ? writtenAt(part, at) : null;
 }
 
 const BEFORE_BRACKET = 4;
@@ -137,41 +125,4 @@ function lastWeighing(part: TextPart, clause: ClauseRange, before: number): numb
 function lastWord(part: TextPart, from: number, to: number): number {
   for (let i = to - 1; i >= from; i--) if (part.tokens[i]!.kind === 'word') return i;
   return -1;
-}
-
-/** A word that is neither the thing's, nor a name or a phrase that some pack knows of it. */
-type Words = Pick<PartReading, 'part' | 'hits'>;
-
-function strangerIn(reading: Words, first: number, to: number): string | null {
-  let from = first;
-  while (from < to && reading.part.tokens[from]!.kind === 'mark') from++;
-  for (let i = from; i < to; i++) {
-    const stranger = strangerAt(reading, i, from);
-    if (stranger !== null) return stranger;
-  }
-  return null;
-}
-
-/** The word at a place, where it is a stranger in this sense. */
-export function strangerAt({ part, hits }: Words, i: number, from = i): string | null {
-  {
-    const token = part.tokens[i];
-    if (token?.kind !== 'word' || OF_THE_THING.has(token.folded)) return null;
-    const known = hitsOver(hits, i);
-    if (known.some((hit) => hit.value.kind !== 'part')) return null;
-    // A name, as far as writing tells: a capital inside a sentence, or letters beside a number.
-    const isName = known.length === 0 && i > from && hasNameCapital(part, i) && !isGermanNoun(part, i);
-    return isName ? null : written(part, i);
-  }
-}
-
-/** Where most words inside sentences with capitals are nouns, a capital tells no name. */
-function isGermanNoun(part: TextPart, at: number): boolean {
-  const before = part.tokens[at - 1]?.folded ?? '';
-  return /^(?:der|die|das|dem|den|des|ein|eine|einen|mein|meine|sein|ihr|zum|im|am)$/.test(before);
-}
-
-function written(part: TextPart, at: number): string {
-  const token = part.tokens[at]!;
-  return part.text.slice(token.start, token.end);
 }

@@ -3,8 +3,8 @@ import { findYears } from '../quantity/years';
 import { beginningWithin, hitsOver } from './hits';
 import { clauseAt, FARTHEST, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { YearClaim } from './reading';
+import { strangerAt } from './stranger';
 import type { PartReading } from './values';
-import { strangerAt } from './weight-subject';
 
 /** Labels of rows whose year is the year made. Folded. */
 const YEAR_LABELS =

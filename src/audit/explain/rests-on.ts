@@ -29,7 +29,7 @@ const CHECKS: Record<Claim['what'], ReadonlySet<CheckId>> = {
   serial: new Set<CheckId>(['serial-model', 'serial-year', 'serial-form']),
   caution: new Set<CheckId>(['caution']),
   grade: new Set(),
-  factor: new Set(),
+  factor: new Set<CheckId>(['price']),
 };
 
 /** The findings that quote a claim, each with why it is softer than "doesn't hold" or not shown. */

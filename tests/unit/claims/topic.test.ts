@@ -33,5 +33,6 @@ describe('what a sentence goes on about', () => {
     "My grandmother's machine. It is cast iron.",
     'Meine Schwester hat auch eine. Diese hier ist aus Gusseisen.',
     'Celle de ma sœur est plus récente. Celle-ci est en fonte.',
+    "My sister's was portable.\nIt is cast iron.",
   ])('this thing again: %s', (text) => expect(says(text)).toEqual([expect.not.stringMatching(/\(/)]));
 });

@@ -1,0 +1,55 @@
+import { hitsOver } from './hits';
+import { hasNameCapital, type TextPart, writtenAt } from './part-text';
+import type { PartReading } from './values';
+
+/** Words for the thing itself, and words that say nothing of what is weighed. Folded; English, Dutch, German, French. */
+export const OF_THE_THING: ReadonlySet<string> = new Set(
+  `
+  it its it's she he they i me machine head which that this these and but so is was are at in on the a an of to by
+  with without for as itself alone only just total actually really complete altogether also one iron body thing
+  beast currently still heavy light solid hefty approx approximately about around circa ca nearly almost roughly
+  some full size weight wt weights scale scales kitchen bathroom luggage reads read shows says said come comes tips
+  tip good real mere proper properly small compact bare measured weighed put made my your our aluminium aluminum
+  alloy metal cast steel straight stitch zigzag three quarter sewing domestic not no lightweight portable quite very
+  under over well own has have lighter heavier than others other aussi or exact be precise ton tonne tonnes feather
+  nothing more less rather pourtant que seulement tout rond quand meme nur ganze auch weegt gewicht zware ze zij hij
+  het de een en op van naaimachine hoofd kop gietijzer zonder ongeveer slechts lift carry yes bit little bloody damn
+  honest exactly precisely sie es er maschine kopf kopfes die das der und insgesamt allein diese dieses ist sind war
+  mit aus auf bei zu am im ein eine gute stolze schwer schwere leicht leichte etwa rund knapp gut gewogen gusseisen
+  netto waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
+  lourde legere pese fait la le les une un du des sur est sont etait etaient balance fonte nue net affiche kg kgs lb
+  lbs pounds pfund livres
+`
+    .trim()
+    .split(/\s+/),
+);
+
+type Words = Pick<PartReading, 'part' | 'hits'>;
+
+/** The first stranger of a stretch, or null. */
+export function strangerIn(reading: Words, first: number, to: number): string | null {
+  let from = first;
+  while (from < to && reading.part.tokens[from]!.kind === 'mark') from++;
+  for (let i = from; i < to; i++) {
+    const stranger = strangerAt(reading, i, from);
+    if (stranger !== null) return stranger;
+  }
+  return null;
+}
+
+/** The word at a place, where it is neither the thing's, nor a name or a phrase that some pack knows of it; else null. */
+export function strangerAt({ part, hits }: Words, i: number, from = i): string | null {
+  const token = part.tokens[i];
+  if (token?.kind !== 'word' || OF_THE_THING.has(token.folded)) return null;
+  const known = hitsOver(hits, i);
+  if (known.some((hit) => hit.value.kind !== 'part')) return null;
+  // A name, as far as writing tells: a capital inside a sentence, or letters beside a number.
+  const isName = known.length === 0 && i > from && hasNameCapital(part, i) && !isGermanNoun(part, i);
+  return isName ? null : writtenAt(part, i);
+}
+
+/** Where most words inside sentences with capitals are nouns, a capital tells no name. */
+function isGermanNoun(part: TextPart, at: number): boolean {
+  const before = part.tokens[at - 1]?.folded ?? '';
+  return /^(?:der|die|das|dem|den|des|ein|eine|einen|mein|meine|sein|ihr|zum|im|am)$/.test(before);
+}
