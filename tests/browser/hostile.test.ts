@@ -88,7 +88,8 @@ function looks(panel: Panel) {
       handlers: [...document.querySelectorAll('#root *')].filter((element) =>
         [...element.attributes].some(({ name }) => name.startsWith('on') || name === 'style'),
       ).length,
-      links: [...document.querySelectorAll('a')].map((a) => new URL(a.href).protocol).join(),
+      // Whether a price can be kept is no matter of looks: of what kind the links are is.
+      links: [...new Set([...document.querySelectorAll('a')].map((a) => new URL(a.href).protocol))].join(),
       body: `${body.display} ${body.color} ${body.position}`,
       header: `${header.display} ${header.backgroundColor} ${header.position}`,
       sideways: document.documentElement.scrollWidth > document.documentElement.clientWidth,

@@ -43,12 +43,14 @@ export function NextPart({ next, seen, words, pending, keptNote, onSaw, onTakeBa
   const question = questionOf(next, seen.length === 0 ? rest.first : null);
   const heading = useRef<HTMLHeadingElement>(null);
   const answered = useRef(false);
-  const asked = `${question?.attribute} ${seen.length}`;
-  // The button that was pressed is gone by then: whoever works by keyboard goes on at the next question, not at the top.
+  const asked = `${question?.attribute} ${seen.length} ${Boolean(rest.onAgain)}`;
+  // The button that was pressed is gone by then: whoever works by keyboard goes on at the next question, not at the top,
+  // also where that is the one before ("begin again" after all was taken back).
   useEffect(() => {
-    if (answered.current && asked) heading.current?.focus();
+    if (pending || !answered.current || !asked) return;
+    heading.current?.focus();
     answered.current = false;
-  }, [asked]);
+  }, [asked, pending]);
   if (!question && seen.length === 0 && !rest.onAgain) return null;
   const change = (make: () => void) => {
     if (pending) return;
