@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { AnswerOption, NextEvidence } from '../../audit/types';
 import type { SeenValue } from '../../session/seen';
 import type { SeenWords } from '../../session/seen-words';
@@ -46,7 +46,7 @@ export function NextPart({ next, seen, words, pending, keptNote, onSaw, onTakeBa
   const asked = `${question?.attribute} ${seen.length} ${Boolean(rest.onAgain)}`;
   // The button that was pressed is gone by then: whoever works by keyboard goes on at the next question, not at the top,
   // also where that is the one before ("begin again" after all was taken back).
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (pending || !answered.current || !asked) return;
     heading.current?.focus();
     answered.current = false;
