@@ -1,5 +1,5 @@
 import { PhraseIndex } from '../text/phrases';
-import { type Hit, ofKind } from './hits';
+import { beginningWithin, type Hit, ofKind } from './hits';
 import { type ClauseRange, clauseAt, clauseIndexAt, quoteOf, type TextPart } from './part-text';
 import type { PlaceClaim } from './reading';
 import type { PartReading } from './values';
@@ -40,7 +40,7 @@ const PEOPLE =
 function isOfAnother(part: TextPart, hits: readonly Hit[], clause: ClauseRange, cue: number): boolean {
   const words = part.tokens.slice(clause.first, clause.last + 1);
   if (words.some(({ folded }) => PEOPLE.test(folded))) return true;
-  const before = hits.filter(({ firstToken, lastToken }) => firstToken >= clause.first && lastToken < cue);
+  const before = beginningWithin(hits, clause.first, cue).filter(({ lastToken }) => lastToken < cue);
   const isPart = before.some(({ value }) => value.kind === 'part');
   return isPart && !before.some(({ value }) => value.kind === 'thing');
 }
