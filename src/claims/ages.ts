@@ -1,16 +1,18 @@
+import { inEitherForm } from '../text/either-form';
 import { matchesNear } from './matches-near';
 import { quoteOf, tokenAt } from './part-text';
 import type { AgeClaim } from './reading';
 import type { PartReading } from './values';
 
 /** "Over 100 years old", "plus de 120 ans", "über 100 Jahre alt". Only "over" and its like: "nearly 70" may be less. */
-const AT_LEAST =
-  /(?<![\p{L}\p{N}])(?:over|more than|at least|well over|above|über|mehr als|mindestens|plus de|au moins) (?:a )?(\d{2,3}|hundred|hundert|cent)[- ]?(?:years?|yrs?|jahre?|ans)(?:[- ]old| alt| d'âge)?(?![\p{L}\p{N}])/iuy;
+const AT_LEAST = inEitherForm(
+  /(?<![\p{L}\p{N}])(?:over|more than|at least|well over|above|über|mehr als|mindestens|plus de|au moins) (?:a )?(\d{2,3}|hundred|hundert|cent)[- ]?(?:years?|yrs?|jahre?|ans)(?:[- ]old| alt| d'âge)?(?![\p{L}\p{N}])/iuy,
+);
 /** What such a statement begins with, folded. */
 const CUES = /over|more than|at least|well over|above|uber|mehr als|mindestens|plus de|au moins/g;
 const WORDS: Record<string, number> = { hundred: 100, hundert: 100, cent: 100 };
 /** Years of something else than the thing's age: "more than 40 years of experience", "for over 30 years". */
-const OF_ELSE = /^ (?:of|in|on|ago|erfahrung|d'expérience|lang)\b/i;
+const OF_ELSE = inEitherForm(/^ (?:of|in|on|ago|erfahrung|d'expérience|lang)\b/i);
 const SPAN = /\b(?:for|since|seit|depuis|in) $/i;
 
 /** Ages that the advert gives the thing. */

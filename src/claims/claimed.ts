@@ -1,4 +1,5 @@
 import type { FamilyKnown, ModelKnown } from '../pack/knowledge';
+import { fold } from '../text/fold';
 import type { NameClaim } from './reading';
 
 const FIELD_ORDER = ['title', 'details', 'description', 'condition'];
@@ -41,12 +42,11 @@ function isUndecided(guesses: readonly NameClaim[]): boolean {
   return new Set(places).size > 1;
 }
 
+/** On the folded trigger. */
+const FAINT =
+  /^(?:could|may|might|perhaps|possibly|maybe|either|konnte|vielleicht|entweder|pourrait|peut|soit|someone|somebody)/;
+
 /** "It could be a Name" names nothing yet; "I think it is a Name", "sold to me as a Name" do. */
 function isFaint(name: NameClaim): boolean {
-  return (
-    (name.trigger === null && name.field !== 'title') ||
-    /^(?:could|may|might|perhaps|possibly|maybe|either|könnte|vielleicht|entweder|pourrait|peut|soit|someone|somebody)/i.test(
-      name.trigger ?? '',
-    )
-  );
+  return (name.trigger === null && name.field !== 'title') || FAINT.test(fold(name.trigger ?? '').text);
 }

@@ -1,3 +1,4 @@
+import { inEitherForm } from '../text/either-form';
 import { fold } from '../text/fold';
 import { matchesNear } from './matches-near';
 import { quoteOf, tokenAt } from './part-text';
@@ -32,9 +33,11 @@ const MADE =
   '(?:made|built|produced|manufactured|exist|known|survive|gebaut|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|of this model|of these models)';
 
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
-const FEW_MADE = new RegExp(
-  `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
-  'iuy',
+const FEW_MADE = inEitherForm(
+  new RegExp(
+    `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
+    'iuy',
+  ),
 );
 /** "They only made 500". */
 const MADE_FEW = new RegExp(
@@ -63,7 +66,7 @@ export function countsIn({ part, stances }: PartReading): CountClaim[] {
     return {
       ...quoteOf(part, start, end),
       ...stance,
-      most: WORDS[found[1]!.toLowerCase()] ?? Number(found[1]!.replace(/\D/g, '')),
+      most: WORDS[found[1]!.normalize('NFC').toLowerCase()] ?? Number(found[1]!.replace(/\D/g, '')),
     };
   });
 }

@@ -5,9 +5,11 @@ import { countsAt } from './counting';
 import { headOf } from './head-noun';
 import type { Hit } from './hits';
 import { type CueMatch, cuesIn } from './kind-cues';
-import { clauseAt, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
+import { type Named, topicsOf } from './topic';
 
+const NOTHING_NAMED: ReadonlyMap<number, Named> = new Map();
 /** " a ", " the old ": as long as may stand between "from" and a name. */
 const SMALL_WORDS = 8;
 
@@ -20,7 +22,7 @@ export function offersWork(description: TextPart | null, { price, priceText }: L
 
 /** The first sentence says "I am looking for". */
 export function asksFirst(description: TextPart | null): boolean {
-  const first = description?.clauses[0];
+  const first = description && firstClause(description);
   if (!description || !first) return false;
   return cuesIn(description).some(
     (cue) =>
@@ -36,7 +38,7 @@ export function offersParts(description: TextPart | null, hits: readonly Hit[], 
   const opening = description && firstSentence(description);
   if (!description || !opening) return false;
   const first = names
-    .filter(({ field, end }) => field === description.field && end <= opening.end)
+    .filter(({ field, start, end }) => field === description.field && start >= opening.start && end <= opening.end)
     .sort((a, b) => a.start - b.start)[0];
   if (!first) return false;
   const isFitted = cuesIn(description).some(
@@ -44,8 +46,8 @@ export function offersParts(description: TextPart | null, hits: readonly Hit[], 
       value === 'fitting' && end < first.start && first.start - end <= SMALL_WORDS && start > opening.start,
   );
   if (!isFitted) return false;
-  const before = hits.filter(({ end }) => end <= first.start);
-  const isThing = before.some(({ value, start }) => value.kind === 'thing' && start >= opening.start);
+  const before = hits.filter(({ start, end }) => start >= opening.start && end <= first.start);
+  const isThing = before.some(({ value }) => value.kind === 'thing');
   return !isThing && before.some(({ value }) => value.kind === 'part');
 }
 
@@ -56,6 +58,7 @@ export function countsNames(description: TextPart | null, names: readonly NameCl
   return names.some(
     ({ field, start, end, of, stance }) =>
       field === description.field &&
+      start >= opening.start &&
       end <= opening.end &&
       'model' in of &&
       stance === 'says' &&
@@ -76,13 +79,19 @@ export function describesThing(
 }
 
 function isInFirstSentence(part: TextPart, { firstToken }: CueMatch): boolean {
-  const first = part.clauses[0];
-  return first !== undefined && clauseAt(part, firstToken)?.sentence === first.sentence;
+  const first = firstClause(part);
+  return first !== null && clauseAt(part, firstToken)?.sentence === first.sentence;
 }
 
 function firstSentence(part: TextPart): Span | null {
-  const first = part.clauses[0];
+  const first = firstClause(part);
   if (!first) return null;
   const last = part.clauses.findLast(({ sentence }) => sentence === first.sentence)!;
   return { start: first.start, end: last.end };
+}
+
+/** Where a text begins to speak of what is on sale: not with "My neighbour has another machine." */
+function firstClause(part: TextPart): ClauseRange | null {
+  const others = topicsOf(part, NOTHING_NAMED);
+  return part.clauses.find(({ sentence }) => !others.has(sentence)) ?? null;
 }

@@ -1,3 +1,4 @@
+import { inEitherForm } from '../text/either-form';
 import { firstNotBefore } from '../text/in-order';
 import type { Span } from '../text/span';
 import { ofAnother } from './other-thing';
@@ -5,8 +6,9 @@ import type { TextPart } from './part-text';
 import type { Stanced } from './types';
 
 /** A line that opens so lists what people search for, not what the thing is. Common practice, no source. */
-const HEADING =
-  /^[\s*_#\-–—[(]*(?:tags?|hash ?tags?|key ?words?|search (?:terms?|words?)|also search(?:ed)?(?: for)?|such(?:begriffe|wörter|worte|wort)|stich(?:worte|wörter)|schlag(?:worte|wörter)|mots?[ -]cl(?:és?|efs?)|trefwoorden|parole chiave|palabras clave)\s*[:–—-]/i;
+const HEADING = inEitherForm(
+  /^[^\p{L}\p{N}]*(?:tags?|hash ?tags?|key ?words?|search (?:terms?|words?)|also search(?:ed)?(?: for)?|such(?:begriffe|wörter|worte|wort)|stich(?:worte|wörter)|schlag(?:worte|wörter)|mots?[ -]cl(?:és?|efs?)|trefwoorden|parole chiave|palabras clave)\s*[:–—-]/iu,
+);
 /** Words of shops and crafts that no seller uses to describe one machine, but to be found. Folded. */
 const SOUGHT =
   /^(?:vintage|retro|antique|collectors?|collectable|collectible|shabby|chic|steampunk|upholstery|leather|leathercraft|quilting|patchwork|crafts?|haberdashery|dressmaking|tailoring|embroidery|overlock|overlocker|serger|cosplay|sewing|handmade|hobby|deko|vintage-deko|antik|nahen|basteln|polster|leder|patchen|handarbeit|couture|brocante|mercerie|deco|cuir|broderie)$/;

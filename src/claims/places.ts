@@ -28,7 +28,8 @@ export function placesIn({ part, hits, stances }: PartReading): PlaceClaim[] {
     });
     if (!cue || !clause || isOfAnother(part, hits, clause, cue.firstToken)) return [];
     const quote = quoteOf(part, Math.min(cue.start, hit.start), Math.max(cue.end, hit.end));
-    return [{ ...quote, ...stances.at(hit.firstToken, hit.lastToken), place: hit.value.place, pack: hit.value.pack }];
+    const [first, last] = [Math.min(cue.firstToken, hit.firstToken), Math.max(cue.lastToken, hit.lastToken)];
+    return [{ ...quote, ...stances.at(first, last), place: hit.value.place, pack: hit.value.pack }];
   });
 }
 

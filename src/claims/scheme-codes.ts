@@ -3,6 +3,7 @@ import { numberIn } from '../pack/serial-form';
 import { isSmallWord } from '../quantity/serial-codes';
 import { normaliseSerial } from '../quantity/serials';
 import type { SerialMention } from '../quantity/types';
+import { inEitherForm } from '../text/either-form';
 import { visible } from '../text/visible';
 
 /** Digits, in one piece or parted as sellers part them. */
@@ -92,11 +93,13 @@ function written({ scheme, before, after }: Form, text: string, start: number, e
   return { start: from, end: to, quote: text.slice(from, to), normal, cue: null };
 }
 
+const CALLED = inEitherForm(
+  /(?:\b(?:no|nr|num|numero|numéro|number|nummer|serial|seriennummer|s\/n|série)|n°)[.:]?\s{0,2}$/iu,
+);
+
 /** "No. t 23 105", "numero h 1.920.400": words right before say that a number comes. */
 function isCalled(text: string, at: number): boolean {
-  return /(?:\b(?:no|nr|num|numero|numéro|number|nummer|serial|seriennummer|s\/n|série)|n°)[.:]?\s{0,2}$/iu.test(
-    text.slice(Math.max(0, at - FARTHEST), at),
-  );
+  return CALLED.test(text.slice(Math.max(0, at - FARTHEST), at));
 }
 
 /** Capitals always; small letters only where nobody takes them for a word. */

@@ -95,5 +95,5 @@ function isVerb(word: Word | undefined): boolean {
 }
 
 function isOwnOf(preposition: Word, before: Word): boolean {
-  return preposition.folded === 'of' && before.is === 'own';
+  return preposition.folded === 'of' && (before.is === 'own' || before.folded === 'machine');
 }
