@@ -82,11 +82,10 @@ export function PriceLine({ audit, keep }: Keeping) {
 }
 
 /** What is asked, and where that stands. */
-function priceText({ price: { band, ratio, standing, why }, listing: { price } }: Audit): string {
-  const foreign = price && band && ratio !== null && price.currency !== band.currency;
+function priceText({ price: { converted, standing, why }, listing: { price } }: Audit): string {
   return [
     price ? texts.hows[price.how](moneyText(price.amount, price.currency)) : texts.none,
-    foreign ? texts.converted(wholeMoney(ratio * band.mid, band.currency)) : '',
+    converted ? priceTexts.converted(converted, wholeMoney(converted.amount, converted.to)) : '',
     price || standing === 'no-band' ? (why ? priceTexts.why[why] : texts.standings[standing]) : '',
   ]
     .filter(Boolean)

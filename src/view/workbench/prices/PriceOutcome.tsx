@@ -20,14 +20,16 @@ interface Props {
 
 /** What such a thing goes for, in words, on a scale and as a table; then what it is worth having for. */
 export function PriceOutcome({ answer, asking, graded, onModel }: Props) {
-  const { band, standing, why, ratio, stated, index, factors, launch } = answer;
+  const { band, standing, why, ratio, converted, stated, index, factors, launch } = answer;
   const says = why && why !== 'no-price' ? priceTexts.why[why] : texts.standings[standing];
   return (
     <section class="room-part" data-part="price-answer" data-standing={standing} aria-labelledby="price-of">
       <h2 id="price-of">{texts.of(answer.label, answer.grade?.label ?? null)}</h2>
       {(asking !== '' || !band) && (
         <p class="verdict">
-          {asking === '' ? says : texts.asking(asking, says)} {ratio !== null && texts.ratio(ratio.toFixed(2))}
+          {asking === '' ? says : texts.asking(asking, says)}{' '}
+          {converted && priceTexts.converted(converted, wholeMoney(converted.amount, converted.to))}{' '}
+          {ratio !== null && texts.ratio(ratio.toFixed(2))}
         </p>
       )}
       {answer.grade && !graded && <p class="soft">{texts.usualGrade(answer.grade.label)}</p>}
