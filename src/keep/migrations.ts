@@ -34,4 +34,8 @@ export const migrations: readonly Migration[] = [
   (_db, change) => {
     change.objectStore('observations').createIndex('date', 'date');
   },
+  // Exchange rates that the user has typed in.
+  (db) => {
+    db.createObjectStore('rates', { keyPath: 'id' });
+  },
 ];

@@ -81,6 +81,18 @@ export interface KeptObservation {
   keptAt?: string;
 }
 
+/** An exchange rate that the user has typed in: on that date one unit of `from` cost `rate` units of `to`. */
+export interface KeptRate {
+  id: string;
+  from: string;
+  to: string;
+  /** A decimal string. */
+  rate: string;
+  date: string;
+  /** ISO 8601 instant. */
+  keptAt: string;
+}
+
 export interface Schema extends DBSchema {
   packs: { key: string; value: KeptPack };
   texts: { key: string; value: KeptText };
@@ -90,4 +102,5 @@ export interface Schema extends DBSchema {
   audits: { key: string; value: KeptAudit; indexes: { asOf: string } };
   answers: { key: [string, string]; value: KeptAnswer; indexes: { about: string } };
   observations: { key: string; value: KeptObservation; indexes: { model: string; date: string } };
+  rates: { key: string; value: KeptRate };
 }
