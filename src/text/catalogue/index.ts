@@ -13,6 +13,7 @@ import { panelTexts } from './panel';
 import { priceCliTexts } from './price-cli';
 import { priceRoomTexts } from './price-room';
 import { priceTexts } from './prices';
+import { sealTexts } from './seal';
 import { shownTexts } from './shown';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
@@ -31,6 +32,7 @@ export const texts = {
   price: priceTexts,
   priceCli: priceCliTexts,
   priceRoom: priceRoomTexts,
+  seal: sealTexts,
   shown: shownTexts,
   install: installTexts,
   workbench: workbenchTexts,
