@@ -6,9 +6,10 @@ import { panelTexts } from '../../text/catalogue/panel';
 import { priceTexts } from '../../text/catalogue/prices';
 import { findingAnchor } from '../finding-anchor';
 import { wholeMoney } from '../money';
+import { PriceScale } from '../prices/PriceScale';
+import { SeenTable } from '../prices/SeenTable';
 import { Disclosure } from './Disclosure';
 import { IndexLine } from './IndexLine';
-import { PriceScale } from './PriceScale';
 import { KnownWords } from './SaidKnown';
 
 const texts = panelTexts.price;
@@ -45,6 +46,7 @@ export function PricePart({ audit, words, keep }: Keeping & { words: Words }) {
       <PriceScale
         band={band}
         asked={asked !== null && ratio !== null ? { value: ratio * band.mid, text: asked } : null}
+        seen={report.seen}
       />
       <p>{texts.band(wholeMoney(band.low, band.currency), wholeMoney(band.high, band.currency))}</p>
       {keep}
@@ -63,6 +65,7 @@ export function PricePart({ audit, words, keep }: Keeping & { words: Words }) {
           <Row term={texts.numbers.effective} value={band.effective.toFixed(1)} />
         </dl>
         <p class="soft">{texts.askedIsNotPaid}</p>
+        <SeenTable band={band} seen={report.seen} />
       </Disclosure>
     </section>
   );

@@ -222,7 +222,7 @@ describe('the panel with an audit', () => {
     show(sampleScreen());
     expect(textOf('[data-part="price"]')).toContain('The advert asks €240.');
     expect(root.querySelector('svg[role="img"]')?.getAttribute('aria-label')).toBe(
-      'Scale of prices: usual from €95 to €220, middle €150, this advert €240.',
+      'Scale of prices: usual from €95 to €220, middle €150, this one €240.',
     );
   });
 

@@ -3,9 +3,9 @@ import type { PriceAnswer } from '../../../audit/price-enquiry';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
 import { priceTexts } from '../../../text/catalogue/prices';
 import { wholeMoney } from '../../money';
+import { PriceScale } from '../../prices/PriceScale';
+import { SeenTable } from '../../prices/SeenTable';
 import { OverTime } from './OverTime';
-import { SeenScale } from './SeenScale';
-import { SeenTable } from './SeenTable';
 import { Worth } from './Worth';
 
 const texts = priceRoomTexts.answer;
@@ -40,10 +40,10 @@ export function PriceOutcome({ answer, asking, graded, onModel }: Props) {
             {texts.half(money(band.half.low, band), money(band.half.high, band))} {texts.of80[band.kind]}
           </p>
           <p>{texts.behind(String(Math.round(band.stated)), band.observations)}</p>
-          <SeenScale
+          <PriceScale
             band={band}
             seen={answer.seen}
-            asking={ratio === null ? null : { value: ratio * band.mid, text: asking }}
+            asked={ratio === null ? null : { value: ratio * band.mid, text: asking }}
           />
           <p class="soft">
             {stated && texts.stated(stated.date, stated.source)} {index && texts.index(index.last, index.source)}
