@@ -38,4 +38,10 @@ export const migrations: readonly Migration[] = [
   (db) => {
     db.createObjectStore('rates', { keyPath: 'id' });
   },
+  // Packs are followed, and what is known of a pack is kept apart from the pack.
+  (db) => {
+    db.createObjectStore('known', { keyPath: 'id' });
+    db.createObjectStore('subscriptions', { keyPath: 'id' });
+    db.createObjectStore('offers', { keyPath: 'id' });
+  },
 ];
