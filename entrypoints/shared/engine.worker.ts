@@ -1,11 +1,12 @@
 import { readObservations } from '../../src/keep/observations';
+import { readRates } from '../../src/keep/rates';
 import type { Kept } from '../../src/keep/trouble';
 import type { Knowledge } from '../../src/pack/knowledge';
-import type { Observation } from '../../src/price/observation';
-import { type Answer, answerByHand, answerToDraft } from '../../src/session/answer';
+import { type Answer, answerByHand, answerToDraft, type OwnPrices } from '../../src/session/answer';
 import type { FromEngine, Question, Replies, ToEngine } from '../../src/session/engine-messages';
 import { answerToEnquiry } from '../../src/session/enquiry';
 import { priceOfKept } from '../../src/session/kept-prices';
+import { rateOfKept } from '../../src/session/kept-rates';
 import { cardOf, type PackCard } from '../../src/session/pack-card';
 import { knowledgeOf } from '../../src/session/packs';
 import { withKeep } from './keep';
@@ -20,8 +21,8 @@ interface Packs {
   knowledge: Knowledge;
   /** Ids of those that came with the program. */
   shipped: ReadonlySet<string>;
-  /** Prices that the user has kept. */
-  prices: readonly Observation[];
+  /** Prices and rates that the user has kept. */
+  prices: OwnPrices;
 }
 
 /** The packs as they were last read, and which reading of them that was. */
@@ -32,9 +33,12 @@ let speaking: Packs | null = null;
 async function load(): Promise<Kept<Packs>> {
   const shelf = await readShelf();
   if (!shelf.ok) return shelf;
-  const kept = await withKeep(readObservations);
+  const [seen, typed] = [await withKeep(readObservations), await withKeep(readRates)];
   // Packs speak even where nothing can be read of what was kept.
-  const prices = kept.ok ? kept.value.map(priceOfKept) : [];
+  const prices: OwnPrices = {
+    observations: seen.ok ? seen.value.map(priceOfKept) : [],
+    rates: typed.ok ? typed.value.map(rateOfKept) : [],
+  };
   const shipped = new Set(shelf.value.flatMap((pack) => (pack.shipped ? [pack.id] : [])));
   return { ok: true, value: { cards: shelf.value.map(cardOf), knowledge: knowledgeOf(shelf.value), shipped, prices } };
 }

@@ -45,6 +45,7 @@ export interface PriceAnswer {
   why: NotComparable | null;
   ratio: number | null;
   probability: number | null;
+  converted: PriceReport['converted'];
   band: PriceReport['band'];
   /** Plain quantiles of the prices counted, from ten on; null below. */
   plain: { low: number; mid: number; high: number } | null;
@@ -81,15 +82,17 @@ export function priceEnquiry(asked: PriceAsked, knowledge: Knowledge): PriceAnsw
   const rates = ratesKnown(asked.rates, knowledge);
   const placed =
     band && asked.asking && inBandsCurrency(asked.asking.amount, asked.asking.currency, band, rates, asked.asOf);
-  const probability = typeof placed === 'number' ? band!.share(placed) : null;
+  const there = typeof placed === 'object' ? placed : null;
+  const probability = there && band!.share(there.amount);
   const why = typeof placed === 'string' ? placed : band && !asked.asking ? 'no-price' : null;
   return {
     ...{ schema: 1, model: model.ref, label: model.label, asOf: asked.asOf },
     grade: grade ? { id: grade.id, label: say(grade.label) } : null,
     standing: probability !== null ? standingOf(probability) : band ? 'not-comparable' : 'no-band',
     why,
-    ratio: typeof placed === 'number' ? rounded(placed / band!.mid) : null,
+    ratio: there && rounded(there.amount / band!.mid),
     probability: probability === null ? null : rounded(probability),
+    converted: there?.converted ?? null,
     band: band && bandTold(band),
     plain: band?.plain ?? null,
     stated: from ? { pack: from.pack, entry: from.entry, date: from.def.date, source: from.source } : null,

@@ -5,7 +5,7 @@ import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import type { Rate } from '../pack/schema/prices';
 import { MOST_AMOUNT, type Observation } from '../price/observation';
 import { type PriceBand, priceBand } from '../price/price-band';
-import { convert, ratesKnown } from '../price/rates';
+import { conversion, type RateKnown, ratesKnown } from '../price/rates';
 import { bandTold, rounded, seenTold } from './price-told';
 import { type FactorSaid, factorsSaid, gradeSaid, isPricedApart } from './price-words';
 import type { NotComparable, PriceReport, PriceStanding } from './types';
@@ -20,7 +20,7 @@ const LIKELY = 0.5;
 const MOST_SEEN = 60;
 
 const NO_BAND: PriceReport = {
-  ...{ standing: 'no-band', why: null, ratio: null, probability: null, band: null },
+  ...{ standing: 'no-band', why: null, ratio: null, probability: null, band: null, converted: null },
   ...{ factors: [], seen: [] },
 };
 
@@ -71,10 +71,15 @@ export function priceReport(input: PriceInput): PriceCase {
     const report: PriceReport = { ...NO_BAND, ...told, standing: 'not-comparable', why: asked };
     return { report, band, model, factors };
   }
-  const probability = band.share(asked);
+  const probability = band.share(asked.amount);
   const report: PriceReport = {
     ...{ standing: standingOf(probability), why: null },
-    ...{ ratio: rounded(asked / band.mid), probability: rounded(probability), ...told },
+    ...{
+      ratio: rounded(asked.amount / band.mid),
+      probability: rounded(probability),
+      converted: asked.converted,
+      ...told,
+    },
   };
   return { report, band, model, factors };
 }
@@ -99,22 +104,32 @@ export function standingOf(probability: number): PriceStanding {
 function comparableAmount(
   { listing: { price }, knowledge, rates, asOf }: PriceInput,
   band: PriceBand,
-): number | NotComparable {
+): Placed | NotComparable {
   if (!price) return 'no-price';
   if (price.how === 'bid') return 'bid';
   if (price.currency === null) return 'currency';
   return inBandsCurrency(Number(price.amount), price.currency, band, ratesKnown(rates, knowledge), asOf);
 }
 
+/** A price in the band's currency, and how it was brought there; null where it was of that currency. */
+export interface Placed {
+  amount: number;
+  converted: PriceReport['converted'];
+}
+
 export function inBandsCurrency(
   amount: number,
   currency: string,
   band: PriceBand,
-  rates: readonly Rate[],
+  rates: readonly RateKnown[],
   asOf: string,
-): number | NotComparable {
+): Placed | NotComparable {
   if (!(amount > 0) || !(amount < MOST_AMOUNT)) return 'amount';
-  return convert(amount, currency, band.currency, rates, asOf) ?? 'no-rate';
+  if (currency === band.currency) return { amount, converted: null };
+  const by = conversion(currency, band.currency, rates, asOf);
+  if (!by) return 'no-rate';
+  const there = amount * by.times;
+  return { amount: there, converted: { from: currency, to: band.currency, amount: rounded(there), ...by } };
 }
 
 function factorTold({ pack, entry, source }: FactorSaid): PriceReport['factors'][number] {

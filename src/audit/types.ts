@@ -189,6 +189,9 @@ export interface PriceReport {
   ratio: number | null;
   /** The probability that such a thing costs no more than this one, by the band; null without one. */
   probability: number | null;
+  /** The price in the band's currency, where it is asked in another: by what one unit cost there, on which date, and the
+   * pack that says so (null: the user). */
+  converted: { from: string; to: string; amount: number; times: number; date: string; pack: string | null } | null;
   band: {
     low: number;
     mid: number;

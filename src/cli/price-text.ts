@@ -24,13 +24,14 @@ export function priceText(answer: PriceAnswer, asking: PriceAsked['asking'], wid
 }
 
 function head(answer: PriceAnswer, asking: PriceAsked['asking'], width: number): string[] {
-  const { band, why, ratio, plain, stated, index } = answer;
+  const { band, why, ratio, converted, plain, stated, index } = answer;
   const title = printable(texts.heading(answer.label, answer.grade?.label ?? null, answer.asOf));
   const sentences: string[] = [];
   if (asking || !band) {
     const place = why ? priceTexts.why[why] : cli.audit.price.standings[answer.standing];
     sentences.push(asking ? `${moneyText(String(asking.amount), asking.currency)}: ${place}` : place);
   }
+  if (converted) sentences.push(priceTexts.converted(converted, whole(converted.amount, converted.to)));
   if (ratio !== null) sentences.push(cli.audit.price.ratio(ratio.toFixed(2)));
   if (band) {
     const { price } = cli.audit;

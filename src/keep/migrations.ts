@@ -34,4 +34,14 @@ export const migrations: readonly Migration[] = [
   (_db, change) => {
     change.objectStore('observations').createIndex('date', 'date');
   },
+  // Exchange rates that the user has typed in.
+  (db) => {
+    db.createObjectStore('rates', { keyPath: 'id' });
+  },
+  // Packs are followed, and what is known of a pack is kept apart from the pack.
+  (db) => {
+    db.createObjectStore('known', { keyPath: 'id' });
+    db.createObjectStore('subscriptions', { keyPath: 'id' });
+    db.createObjectStore('offers', { keyPath: 'id' });
+  },
 ];

@@ -1,6 +1,7 @@
 import { change, look } from './change';
+import { remember } from './known';
 import type { Database } from './open';
-import type { KeptPack } from './schema';
+import type { KeptKnown, KeptPack, KeptSubscription } from './schema';
 import type { Kept } from './trouble';
 
 /** All installed packs, and for every pack that was ever switched whether it is on. */
@@ -16,6 +17,8 @@ export type PackWithText = KeptPack & { text: string };
 export interface Removed {
   pack: PackWithText;
   on: boolean;
+  /** Where it was followed, or null. */
+  subscription: KeptSubscription | null;
 }
 
 export function readShelf(db: Database): Promise<Kept<Shelf>> {
@@ -31,13 +34,21 @@ export function readText(db: Database, id: string): Promise<Kept<string | null>>
   return look(db, ['texts'], async (transaction) => (await transaction.objectStore('texts').get(id))?.text ?? null);
 }
 
-/** Puts packs on the shelf, all of them or none; one with the same id is replaced. */
-export function putPacks(db: Database, packs: readonly PackWithText[]): Promise<Kept<void>> {
-  return change(db, ['packs', 'texts'], async (transaction) => {
+/**
+ * Puts packs on the shelf, all of them or none; one with the same id is replaced.
+ * @param known what is to be remembered of those that are sealed, kept with them or not at all
+ */
+export function putPacks(
+  db: Database,
+  packs: readonly PackWithText[],
+  known: readonly KeptKnown[] = [],
+): Promise<Kept<void>> {
+  return change(db, ['packs', 'texts', 'known'], async (transaction) => {
     for (const { text, ...pack } of packs) {
       await transaction.objectStore('packs').put(pack);
       await transaction.objectStore('texts').put({ id: pack.id, text });
     }
+    for (const one of known) await remember(transaction.objectStore('known'), one);
   });
 }
 
@@ -50,24 +61,32 @@ export function noteHash(db: Database, pack: KeptPack, hash: string): Promise<Ke
   });
 }
 
-/** Takes a pack off the shelf, and forgets how it was switched. @returns what was taken, or null where nothing was */
+/**
+ * Takes a pack off the shelf, follows it no longer and forgets how it was switched; what is known of it stays.
+ * @returns what was taken, or null where nothing was
+ */
 export function removePack(db: Database, id: string): Promise<Kept<Removed | null>> {
-  return change(db, ['packs', 'texts', 'switches'], async (transaction) => {
+  const stores = ['packs', 'texts', 'switches', 'subscriptions', 'offers'] as const;
+  return change(db, [...stores], async (transaction) => {
     const [packs, texts] = [transaction.objectStore('packs'), transaction.objectStore('texts')];
-    const switches = transaction.objectStore('switches');
+    const [switches, subscriptions] = [transaction.objectStore('switches'), transaction.objectStore('subscriptions')];
     const pack = await packs.get(id);
     const text = (await texts.get(id))?.text ?? '';
     const on = (await switches.get(id))?.on ?? true;
     await packs.delete(id);
     await texts.delete(id);
+    const subscription = (await subscriptions.get(id)) ?? null;
     await switches.delete(id);
-    return pack ? { pack: { ...pack, text }, on } : null;
+    await subscriptions.delete(id);
+    await transaction.objectStore('offers').delete(id);
+    return pack ? { pack: { ...pack, text }, on, subscription } : null;
   });
 }
 
 /** Puts a pack back as it was before it was removed. */
-export function restorePack(db: Database, { pack: { text, ...pack }, on }: Removed): Promise<Kept<void>> {
-  return change(db, ['packs', 'texts', 'switches'], async (transaction) => {
+export function restorePack(db: Database, { pack: { text, ...pack }, on, subscription }: Removed): Promise<Kept<void>> {
+  return change(db, ['packs', 'texts', 'switches', 'subscriptions'], async (transaction) => {
+    if (subscription) await transaction.objectStore('subscriptions').put(subscription);
     await transaction.objectStore('packs').put(pack);
     await transaction.objectStore('texts').put({ id: pack.id, text });
     await transaction.objectStore('switches').put({ id: pack.id, on });

@@ -11,6 +11,67 @@ export interface KeptPack {
   sealedBy?: string | null;
   /** SHA-256 of the text, see content-hash.ts; left out until it has been computed. */
   hash?: string;
+  /** The last day of this edition by its seal, YYYY-MM-DD; null or left out: none is given. */
+  expires?: string | null;
+}
+
+/**
+ * What is remembered of a sealed pack apart from the pack itself, and also when the pack is taken off the shelf: whose it
+ * is, and how far it has come. Whoever goes back to an earlier edition does so on purpose.
+ */
+export interface KeptKnown {
+  id: string;
+  /** The pinned key: raw, base64url. */
+  key: string;
+  /** The highest edition that was seen, and the SHA-256 of its text. */
+  edition: number;
+  hash: string;
+  /** The hash of the only key to which the pinned one may be changed, or null. */
+  next: string | null;
+  /** Keys that were pinned before, oldest first. */
+  earlier: string[];
+}
+
+/** What the last check of a subscription came to. Names are those of src/sharing/subscribe. */
+export type KeptFinding =
+  | { state: 'never' }
+  | { state: 'same' | 'overdue' }
+  | { state: 'newer' | 'older' | 'other-text'; edition: number }
+  | { state: 'failed'; problem: string };
+
+/** A pack that is followed at an address, because the user said so. */
+export interface KeptSubscription {
+  /** The pack's id. */
+  id: string;
+  /** Of its notice. */
+  address: string;
+  /** ISO 8601 instant of the user's yes. */
+  since: string;
+  /** ISO 8601 instants: of the last check that was begun, and of the last one that came to an answer. */
+  triedAt: string | null;
+  checkedAt: string | null;
+  /** Milliseconds since 1970: not before then is it checked by itself. */
+  due: number;
+  /** How many checks in a row came to nothing. */
+  failures: number;
+  finding: KeptFinding;
+  /** The published file of the highest edition that was taken from there, by its SHA-256. */
+  file: { edition: number; sha256: string };
+  /** The edition that the user has looked at and left, or null. */
+  left: number | null;
+}
+
+/** An edition that was fetched and proved, and waits for the user's yes. */
+export interface KeptOffer {
+  id: string;
+  pack: KeptPack;
+  text: string;
+  /** What was known when it was judged, and what is to be remembered once it is taken; null: nothing, unsealed. */
+  judgedAgainst: KeptKnown | null;
+  remember: KeptKnown | null;
+  /** SHA-256 of the text whose place it takes, or null. */
+  replaces: string | null;
+  subscription: { address: string; sha256: string };
 }
 
 /** The text of a pack as its file holds it, byte for byte: the truth from which all else can be made anew. */
@@ -81,13 +142,29 @@ export interface KeptObservation {
   keptAt?: string;
 }
 
+/** An exchange rate that the user has typed in: on that date one unit of `from` cost `rate` units of `to`. */
+export interface KeptRate {
+  id: string;
+  from: string;
+  to: string;
+  /** A decimal string. */
+  rate: string;
+  date: string;
+  /** ISO 8601 instant. */
+  keptAt: string;
+}
+
 export interface Schema extends DBSchema {
   packs: { key: string; value: KeptPack };
   texts: { key: string; value: KeptText };
+  known: { key: string; value: KeptKnown };
+  subscriptions: { key: string; value: KeptSubscription };
+  offers: { key: string; value: KeptOffer };
   compiled: { key: [engine: string, hash: string]; value: KeptCompiled };
   switches: { key: string; value: KeptSwitch };
   drafts: { key: string; value: KeptDraft; indexes: { changedAt: string } };
   audits: { key: string; value: KeptAudit; indexes: { asOf: string } };
   answers: { key: [string, string]; value: KeptAnswer; indexes: { about: string } };
   observations: { key: string; value: KeptObservation; indexes: { model: string; date: string } };
+  rates: { key: string; value: KeptRate };
 }

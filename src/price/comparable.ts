@@ -1,8 +1,7 @@
-import type { Rate } from '../pack/schema/prices';
 import { yearsBetween } from './dates';
 import { MOST_AMOUNT, type Observation } from './observation';
 import type { Comparable } from './posterior-band';
-import { convertNear } from './rates';
+import { convertNear, type RateKnown } from './rates';
 import { inMoneyOf, type Points } from './series';
 
 /** What prices are to be compared with. */
@@ -19,7 +18,7 @@ export interface Wanted {
 }
 
 export interface PriceKnowledge {
-  rates: readonly Rate[];
+  rates: readonly RateKnown[];
   /** Price index of the wanted currency, or null. */
   index: Points | null;
   /** The stated median of a model in a grade, in one currency; null where none is stated. */

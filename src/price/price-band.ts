@@ -5,7 +5,7 @@ import type { Observation } from './observation';
 import { type Comparable, type PosteriorBand, priceAt, seenAlone, shareAtMost, updated } from './posterior-band';
 import { pullsOf } from './pulls';
 import { quantile } from './quantile';
-import { convert, ratesKnown } from './rates';
+import { convert, type RateKnown, ratesKnown } from './rates';
 import { type OnRecord, relatedPrices } from './related-prices';
 import { inMoneyOf, type Points } from './series';
 import { seriesOf } from './series-of';
@@ -94,10 +94,11 @@ export function priceBand(question: PriceQuestion, knowledge: Knowledge): PriceB
     members: new Set(found.flatMap(({ of, seen }) => (of === 'member' ? [seen.model] : []))),
     ...{ grade, finish: question.finish ?? 'plain', currency, asOf },
   };
+  const rates = ratesKnown(question.rates ?? [], knowledge);
   const known: PriceKnowledge = {
-    rates: ratesKnown(question.rates ?? [], knowledge),
+    rates,
     index: series?.points ?? null,
-    mid: (ref, ofGrade) => statedMid(ref, ofGrade, currency, asOf, knowledge),
+    mid: (ref, ofGrade) => statedMid(ref, ofGrade, currency, rates, asOf, knowledge),
   };
   const compared = found.map(({ seen }) => comparable(seen, wanted, known));
   const usable: Comparable[] = compared.flatMap((one) =>
@@ -159,11 +160,12 @@ function statedMid(
   ref: string,
   grade: string | null,
   currency: string,
+  rates: readonly RateKnown[],
   asOf: string,
   knowledge: Knowledge,
 ): number | null {
   const stated = statedBand(ref, grade, knowledge);
-  return stated && convert(stated.mid, stated.currency, currency, ratesKnown([], knowledge), asOf);
+  return stated && convert(stated.mid, stated.currency, currency, rates, asOf);
 }
 
 function commonest(values: readonly string[]): string | null {

@@ -4,6 +4,7 @@ import { type Described, listingByHand } from '../listing/by-hand';
 import { readDraft } from '../listing/draft';
 import type { Draft, Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
+import type { Rate } from '../pack/schema/prices';
 import type { Observation } from '../price/observation';
 import { type KindNote, kindNote } from './kind-note';
 import { NOTHING_SEEN, type Seen } from './seen';
@@ -25,13 +26,22 @@ export interface Answered {
   kind: KindNote | null;
 }
 
+/** What the user has kept of prices. */
+export interface OwnPrices {
+  observations: readonly Observation[];
+  /** Exchange rates that were typed in. */
+  rates: readonly Rate[];
+}
+
+export const NO_PRICES: OwnPrices = { observations: [], rates: [] };
+
 /**
  * Holds a seller's own draft against what the packs know. Never throws: a mistake in the engine is an answer too, so
  * that a page can say so.
  * @param asOf the day of the audit, ISO 8601
  * @param seen what the viewer has seen of it
  * @param shipped ids of the packs that came with the program
- * @param prices that the user has seen and kept
+ * @param own prices and rates that the user has kept
  */
 export function answerToDraft(
   draft: Draft,
@@ -39,9 +49,9 @@ export function answerToDraft(
   knowledge: Knowledge,
   seen: Seen = NOTHING_SEEN,
   shipped: Shipped = NONE_SHIPPED,
-  prices: readonly Observation[] = [],
+  own: OwnPrices = NO_PRICES,
 ): Answer {
-  return answered(() => readDraft(draft), asOf, knowledge, seen, shipped, prices);
+  return answered(() => readDraft(draft), asOf, knowledge, seen, shipped, own);
 }
 
 /** The same for a machine that somebody has before them. */
@@ -51,9 +61,9 @@ export function answerByHand(
   knowledge: Knowledge,
   seen: Seen,
   shipped: Shipped = NONE_SHIPPED,
-  prices: readonly Observation[] = [],
+  own: OwnPrices = NO_PRICES,
 ): Answer {
-  return answered(() => listingByHand(described), asOf, knowledge, seen, shipped, prices);
+  return answered(() => listingByHand(described), asOf, knowledge, seen, shipped, own);
 }
 
 /** The same for whatever listing is read. */
@@ -63,11 +73,11 @@ export function answered(
   knowledge: Knowledge,
   seen: Seen,
   shipped: Shipped,
-  observations: readonly Observation[],
+  { observations, rates }: OwnPrices,
 ): Answer {
   try {
     const listing = read();
-    const result = audit(listing, knowledge, { asOf, answers: usableSeen(seen, knowledge), observations });
+    const result = audit(listing, knowledge, { asOf, answers: usableSeen(seen, knowledge), observations, rates });
     const kind = kindNote(result.likely[0], result.findings, knowledge);
     const words = wordsOf(result, kind, knowledge, shipped);
     return { ok: true, listing, audit: result, words, seen: seenWords(seen, knowledge), kind };

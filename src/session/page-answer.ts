@@ -1,8 +1,7 @@
 import { settle } from '../listing/settle';
 import type { Harvest } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
-import type { Observation } from '../price/observation';
-import { type Answer, answered } from './answer';
+import { type Answer, answered, NO_PRICES, type OwnPrices } from './answer';
 import { NOTHING_SEEN, type Seen } from './seen';
 import { NONE_SHIPPED, type Shipped } from './words-of';
 
@@ -13,7 +12,7 @@ export function answerTo(
   knowledge: Knowledge,
   seen: Seen = NOTHING_SEEN,
   shipped: Shipped = NONE_SHIPPED,
-  prices: readonly Observation[] = [],
+  own: OwnPrices = NO_PRICES,
 ): Answer {
-  return answered(() => settle(harvest, harvest.url), asOf, knowledge, seen, shipped, prices);
+  return answered(() => settle(harvest, harvest.url), asOf, knowledge, seen, shipped, own);
 }

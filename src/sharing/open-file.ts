@@ -1,28 +1,31 @@
 import type { PackIssue } from '../pack/issues';
 import { parsePack } from '../pack/parse';
 import type { Pack } from '../pack/schema/index';
-import { packTexts as texts } from '../text/catalogue/pack';
-import { isSealed, openSeal } from './seal/seal';
+import { sealTexts as texts } from '../text/catalogue/seal';
+import { spokenFingerprint } from './seal/fingerprint';
+import { type OpenedSeal, openSealed } from './seal/open-seal';
+import { splitId } from './seal/pack-id';
+import { isSealed } from './seal/seal-line';
 
 export type OpenedPack =
-  | { pack: Pack; json: string; sealedBy: string | null; issues?: undefined }
+  | { pack: Pack; json: string; sealedBy: string | null; seal: OpenedSeal | null; issues?: undefined }
   | { issues: PackIssue[]; pack?: undefined };
 
 /**
  * Opens a pack file, sealed or plain: what a person chooses in the workbench or names on the command line.
- * @returns the pack, its JSON text and the fingerprint of the key that sealed it (null: unsealed), or what is wrong.
+ * @returns the pack, its JSON text, the fingerprint of the key that sealed it as it is read aloud (null: unsealed) and
+ * all that its seal says, or what is wrong. Whether it may take another edition's place: seal/judge.ts.
  */
 export async function openPackFile(text: string): Promise<OpenedPack> {
-  if (!isSealed(text)) return withSeal(text, null);
-  const opened = await openSeal(text);
-  if ('problem' in opened) {
-    const { what, expected } = texts.seal[opened.problem];
-    return { issues: [{ path: '', what, expected }] };
+  if (!isSealed(text)) {
+    const { pack, issues } = parsePack(text);
+    if (!pack) return { issues };
+    // Unsealed never takes a sealed pack's place, whether or not that one is here.
+    if (splitId(pack.about.id).founder !== null)
+      return { issues: [{ path: 'about.id', ...texts.unsealedId(pack.about.id) }] };
+    return { pack, json: text, sealedBy: null, seal: null };
   }
-  return withSeal(opened.body, opened.fingerprint);
-}
-
-function withSeal(json: string, sealedBy: string | null): OpenedPack {
-  const { pack, issues } = parsePack(json);
-  return pack ? { pack, json, sealedBy } : { issues: issues ?? [] };
+  const seal = await openSealed(text);
+  if (seal.issues) return { issues: seal.issues };
+  return { pack: seal.pack, json: seal.json, sealedBy: spokenFingerprint(seal.fingerprint), seal };
 }

@@ -36,8 +36,8 @@ it('tells where an asking price stands, with every price behind it', async () =>
   await bench.fill('[data-part="price-asking"]', '£480');
   await bench.press('Enter');
   await bench.shows(`${ANSWER}[data-standing="above"]`);
-  expect(await bench.count('.seen-paid')).toBeGreaterThan(5);
-  expect(await bench.count('.seen-asked')).toBeGreaterThan(0);
+  expect(await bench.count('.scale [data-kind="paid"]')).toBeGreaterThan(5);
+  expect(await bench.count('.scale [data-kind="asked"]')).toBeGreaterThan(0);
   expect(await bench.count('[data-part="price-alternatives"] > li')).toBeGreaterThan(1);
   expect(await bench.text('[data-part="price-launch"]')).toContain('1949');
 });

@@ -21,6 +21,13 @@ export interface DriveOptions {
   window?: { width: number; height: number };
   /** Allows the extension in private windows from the start; Firefox's driver does that when it opens one. */
   privately?: boolean;
+  /** Takes the certificate of any host: those of tests are vouched for by nobody. */
+  anyCertificate?: boolean;
+  /**
+   * Match patterns of hosts for which the user would say yes when asked. Firefox's driver says yes to all, as no question
+   * of the browser's own can be answered in either.
+   */
+  grants?: readonly string[];
   /** How many bytes there are for all that pages keep; left out: as many as on any machine like this. */
   space?: number;
 }
@@ -37,12 +44,14 @@ export interface Chromium extends Driven {
 }
 
 /**
- * What a user does in the browser's own page about extensions. Done there it would load the extension anew, which a
- * browser without a window doesn't outlive.
+ * What a user does in the browser's own page about extensions, where it would load the extension anew, which a browser
+ * without a window doesn't outlive; and hosts for which the user has said yes before, which a browser doesn't ask again.
  */
-function allowPrivately(profile: string, extension: string): void {
+function settle(profile: string, extension: string, { privately = false, grants = [] }: DriveOptions): void {
   mkdirSync(join(profile, 'Default'));
-  const settings = { [idOf(extension)]: { incognito: true } };
+  const hosts = { api: [], explicit_host: grants, manifest_permissions: [], scriptable_host: [] };
+  const granted = grants.length > 0 ? { runtime_granted_permissions: hosts } : {};
+  const settings = { [idOf(extension)]: { incognito: privately, ...granted } };
   writeFileSync(join(profile, 'Default/Preferences'), JSON.stringify({ extensions: { settings } }));
 }
 
@@ -63,13 +72,14 @@ function shareOfDisk(space: number): string {
 
 /** Both extension switches are needed: one loads it, the other keeps it from being disabled again. */
 function flags(options: DriveOptions): string[] {
-  const { extension, headed, watch, window, space } = options;
+  const { extension, headed, watch, window, space, anyCertificate } = options;
   return [
     ...(headed ? [] : ['--headless=new', '--disable-gpu']),
     // Only root needs it, and only a root's Chromium would not start without it.
     ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
     ...(watch ? OWN_SERVICE_FLAGS : []),
     ...(window ? [`--window-size=${window.width},${window.height}`] : []),
+    ...(anyCertificate ? ['--ignore-certificate-errors'] : []),
     '--disable-quic',
     '--no-first-run',
     '--disable-background-networking',
@@ -96,7 +106,7 @@ export async function driveChromium(options: DriveOptions): Promise<Chromium> {
     await network?.close();
     rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   };
-  if (options.privately) allowPrivately(profile, extension);
+  if (options.privately || options.grants) settle(profile, extension, options);
   try {
     const context = await chromium.launchPersistentContext(profile, {
       executablePath: options.executable,

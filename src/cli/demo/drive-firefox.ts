@@ -46,6 +46,7 @@ export async function driveFirefox(options: DriveOptions): Promise<Driven> {
       headless: !options.headed,
       userDataDir: profile,
       defaultViewport: null,
+      acceptInsecureCerts: options.anyCertificate ?? false,
       // Without it WebDriver reaches neither our own pages nor the tool bar.
       args: ['--remote-allow-system-access', `--width=${width}`, `--height=${height}`],
       extraPrefsFirefox: {

@@ -1,5 +1,6 @@
 import { createServer, request as forward, type IncomingMessage, type ServerResponse } from 'node:http';
-import type { AddressInfo } from 'node:net';
+import { type AddressInfo, connect } from 'node:net';
+import type { Duplex } from 'node:stream';
 
 /** Who made a request. "unknown" is nobody that was watched: a test should take it for an offence. */
 export type RequestBy = 'page' | 'panel' | 'extension-page' | 'worker' | 'browser' | 'unknown';
@@ -51,8 +52,7 @@ export async function watchNetwork(): Promise<NetworkWatch> {
   });
   server.on('connect', (incoming, socket) => {
     left.push({ method: 'CONNECT', url: `https://${incoming.url ?? ''}/`, referred: false });
-    socket.on('error', () => {});
-    socket.end('HTTP/1.1 403 Forbidden\r\n\r\n');
+    tunnel(socket, incoming.url ?? '');
   });
   await new Promise<void>((resolve, reject) => {
     server.once('error', reject);
@@ -94,6 +94,21 @@ function pass(incoming: IncomingMessage, answer: ServerResponse, url: string): v
     answer.end();
   });
   incoming.pipe(onward);
+}
+
+/** Encrypted traffic to this machine passes as it is; to all others it doesn't. */
+function tunnel(socket: Duplex, to: string): void {
+  socket.on('error', () => {});
+  const { hostname, port } = new URL(`https://${to}`);
+  if (hostname !== '127.0.0.1') {
+    socket.end('HTTP/1.1 403 Forbidden\r\n\r\n');
+    return;
+  }
+  const onward = connect(Number(port || 443), hostname, () => {
+    socket.write('HTTP/1.1 200 Connection Established\r\n\r\n');
+    onward.pipe(socket).pipe(onward);
+  });
+  onward.on('error', () => socket.destroy());
 }
 
 function hostOf(url: string): string {

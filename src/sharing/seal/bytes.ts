@@ -12,8 +12,3 @@ export function fromBase64Url(text: string): Uint8Array<ArrayBuffer> | null {
   // The last letter may carry bits that belong to no byte: only one spelling is taken.
   return toBase64Url(bytes) === text ? bytes : null;
 }
-
-/** What is signed: a fixed context, so that a signature for one purpose is none for another, then the exact bytes. */
-export function signedBytes(context: string, body: string): Uint8Array<ArrayBuffer> {
-  return new TextEncoder().encode(`${context}\n${body}`);
-}

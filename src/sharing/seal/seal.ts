@@ -1,89 +1,48 @@
-import * as z from 'zod/mini';
-import { fromBase64Url, signedBytes, toBase64Url } from './bytes';
-import { canonicalJson, isCanonical } from './canonical';
+import type { Pack } from '../../pack/schema/index';
+import { canonicalJson } from './canonical';
+import { fingerprintOf } from './fingerprint';
+import type { KeyChange } from './key-change';
+import { leadsFromFounder } from './key-change';
+import { sealedId, withId } from './pack-id';
+import { type EditionRef, type Seal, sealedText } from './seal-line';
+import { publicKeyOf, type SigningKeys, sign } from './signature';
 
-z.config({ jitless: true });
-
-/** Fixed for this purpose and format: a signature under another context is not a pack's seal. */
-const CONTEXT = 'bedplate pack seal 1';
-const KEY_BYTES = 32;
-const SIGNATURE_BYTES = 64;
-
-/** The first line of a sealed pack. */
-const Seal = z.strictObject({
-  seal: z.literal(1),
-  /** Ed25519 public key, raw, base64url. */
-  key: z.string(),
-  /** Over the context and the exact bytes after the first line. */
-  signature: z.string(),
-  /** Keys that sealed earlier editions, oldest first. */
-  history: z.array(z.string()),
-});
-
-export type SealProblem = 'seal-form' | 'not-canonical' | 'signature';
-export type Opened = { body: string; key: string; fingerprint: string } | { problem: SealProblem };
-
-/** A sealed file's first line begins so; an unsealed pack is one JSON object with a schema. */
-export function isSealed(text: string): boolean {
-  const line = text.slice(0, text.indexOf('\n') + 1);
-  return /^\{[^{}]*"seal"\s*:/.test(line);
+/** What an edition's seal says beside the key. */
+export interface SealOptions {
+  /** How the pack came to this key, oldest first; a new change (key-change.ts) comes last. */
+  history?: readonly KeyChange[];
+  /** The last day of this edition, YYYY-MM-DD. */
+  expires?: string | null;
+  /** Hash of the key that will come next, see key-hash.ts. */
+  next?: string | null;
+  /** The edition before. */
+  previous?: EditionRef | null;
 }
 
 /**
- * Opens a sealed pack: the seal's form, the signature over the exact bytes, the canonical form of the rest.
- * @returns the pack's JSON text and whose seal it is, or what is wrong. Never throws.
+ * Seals a pack. Its id must carry the fingerprint of the key that founded it (see `founded`), and the history must lead
+ * from there to these keys.
+ * @returns the whole file's text: the seal's line, then the pack's canonical JSON
+ * @throws TypeError where the pack isn't this key's, or holds what JSON can't say
  */
-export async function openSeal(text: string): Promise<Opened> {
-  const lineEnd = text.indexOf('\n');
-  const body = text.slice(lineEnd + 1);
-  const seal = readSeal(text.slice(0, Math.max(lineEnd, 0)));
-  if (!seal) return { problem: 'seal-form' };
-  const key = fromBase64Url(seal.key);
-  const signature = fromBase64Url(seal.signature);
-  if (key?.length !== KEY_BYTES || signature?.length !== SIGNATURE_BYTES) return { problem: 'seal-form' };
-  if (!(await verifies(key, signature, body))) return { problem: 'signature' };
-  if (!isCanonical(body)) return { problem: 'not-canonical' };
-  return { body, key: seal.key, fingerprint: await fingerprintOf(key) };
-}
-
-function readSeal(line: string): z.infer<typeof Seal> | null {
-  try {
-    return isCanonical(line) ? (Seal.safeParse(JSON.parse(line)).data ?? null) : null;
-  } catch {
-    return null;
-  }
-}
-
-async function verifies(
-  key: Uint8Array<ArrayBuffer>,
-  signature: Uint8Array<ArrayBuffer>,
-  body: string,
-): Promise<boolean> {
-  try {
-    const imported = await crypto.subtle.importKey('raw', key, 'Ed25519', false, ['verify']);
-    return await crypto.subtle.verify('Ed25519', imported, signature, signedBytes(CONTEXT, body));
-  } catch {
-    return false;
-  }
-}
-
-/** Seals a pack with an Ed25519 key pair whose public half can be exported. @returns the whole file's text. */
-export async function sealPack(pack: unknown, keys: { privateKey: CryptoKey; publicKey: CryptoKey }): Promise<string> {
+export async function sealPack(pack: Pack, keys: SigningKeys, options: SealOptions = {}): Promise<string> {
+  const { history = [], expires, next, previous } = options;
+  const key = await publicKeyOf(keys);
   const body = canonicalJson(pack);
   if (body === undefined) throw new TypeError('A pack is a JSON value.');
-  const signature = await crypto.subtle.sign('Ed25519', keys.privateKey, signedBytes(CONTEXT, body));
-  const seal: z.infer<typeof Seal> = {
-    seal: 1,
-    key: toBase64Url(new Uint8Array(await crypto.subtle.exportKey('raw', keys.publicKey))),
-    signature: toBase64Url(new Uint8Array(signature)),
-    history: [],
+  if (!(await leadsFromFounder(pack.about.id, history, key, pack.about.edition)))
+    throw new TypeError('The pack’s id is not of this key, and no history leads to it.');
+  const seal: Omit<Seal, 'signature'> = {
+    ...{ seal: 1, key, history: [...history] },
+    ...(expires ? { expires } : {}),
+    ...(next ? { next } : {}),
+    ...(previous ? { previous } : {}),
   };
-  return `${canonicalJson(seal)}\n${body}`;
+  const signature = await sign('seal', sealedText(seal, body), keys);
+  return `${canonicalJson({ ...seal, signature })}\n${body}`;
 }
 
-/** The first 128 bits of the key's SHA-256, in hexadecimal groups of four, to read aloud. */
-export async function fingerprintOf(key: Uint8Array<ArrayBuffer>): Promise<string> {
-  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', key));
-  const hex = [...hash.slice(0, 16)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-  return hex.match(/.{4}/g)!.join(' ');
+/** The pack under the id that it has when these keys found it: the last thing before its first edition is sealed. */
+export async function founded(pack: Pack, keys: Pick<SigningKeys, 'publicKey'>): Promise<Pack> {
+  return withId(pack, sealedId(pack.about.id, await fingerprintOf(await publicKeyOf(keys))));
 }

@@ -12,7 +12,9 @@ import { outlineTexts } from './outline';
 import { panelTexts } from './panel';
 import { priceCliTexts } from './price-cli';
 import { priceRoomTexts } from './price-room';
+import { priceSeenTexts } from './price-seen';
 import { priceTexts } from './prices';
+import { sealTexts } from './seal';
 import { shownTexts } from './shown';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
@@ -31,6 +33,8 @@ export const texts = {
   price: priceTexts,
   priceCli: priceCliTexts,
   priceRoom: priceRoomTexts,
+  priceSeen: priceSeenTexts,
+  seal: sealTexts,
   shown: shownTexts,
   install: installTexts,
   workbench: workbenchTexts,

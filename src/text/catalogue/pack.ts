@@ -69,11 +69,6 @@ export const packTexts = {
     if (of === 'array') return `${n} ${n === 1 ? 'entry' : 'entries'}`;
     return String(n);
   },
-  seal: {
-    'seal-form': { what: 'the first line is no seal', expected: 'a seal of this format (version 1)' },
-    signature: { what: 'the seal does not fit what follows it', expected: 'the very bytes that the keeper sealed' },
-    'not-canonical': { what: 'what follows the seal is not in canonical form', expected: 'canonical JSON (RFC 8785)' },
-  },
   kinds: {
     string: 'a text',
     number: 'a number',

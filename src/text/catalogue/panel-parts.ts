@@ -21,11 +21,6 @@ export const pricePart = {
     'no-band': 'The packs know no prices for this one.',
   },
   band: (low: string, high: string) => `Eight in ten cost between ${low} and ${high}.`,
-  /** Where the advert's currency is not that of the known prices. */
-  converted: (amount: string) => `By the packs’ rate that is about ${amount}.`,
-  /** On the drawn scale. */
-  scaleLabel: (asked: string, low: string, mid: string, high: string) =>
-    `Scale of prices: usual from ${low} to ${high}, middle ${mid}, this advert ${asked}.`,
   numbers: {
     middle: 'Middle of the known prices',
     ratio: 'This price divided by the middle',

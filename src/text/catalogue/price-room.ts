@@ -46,34 +46,6 @@ export const priceRoomTexts = {
     factors: 'What the price depends on',
     factor: (label: string, times: string) => `${label}: ${times} times the price`,
   },
-  scale: {
-    label: (low: string, high: string, asked: number, paid: number, asking: string | null) =>
-      `Prices on a scale: the band from ${low} to ${high}, ${asked} asked as rings, ${paid} paid as filled squares${asking ? `, and the asking price ${asking}` : ''}. The table below holds them all.`,
-    asked: 'ring: asked',
-    paid: 'filled square: paid',
-    this: 'this price',
-    paler: 'Paler marks count for less.',
-  },
-  table: {
-    heading: 'Prices behind it',
-    caption: 'Those that count for most stand first.',
-    amount: 'Price',
-    price: (kind: string, amount: string) => `${amount} ${kind}`,
-    date: 'Date',
-    of: 'What and where',
-    today: 'In today’s money',
-    counts: 'Counts for',
-    moves: 'Moves the middle by',
-    from: 'From',
-    own: 'you',
-    no: (why: string) => `not counted: ${why}`,
-    percent: (share: number) => {
-      const digits = Math.abs(share).toFixed(1);
-      const sign = share > 0 ? '+' : '−';
-      return `${digits === '0.0' ? '' : sign}${digits} %`;
-    },
-    more: (count: number) => `${count} more count for less and are left out of the table.`,
-  },
   time: {
     heading: 'Over time',
     intro: 'Each year’s middle, in today’s money, and how many prices it is of.',

@@ -22,6 +22,15 @@ const FIELD_HINTS = {
   note: 'can’t be read',
 };
 
+/** How a price was converted; `pack` is null where the user typed the rate in. */
+interface Converted {
+  from: string;
+  to: string;
+  times: number;
+  date: string;
+  pack: string | null;
+}
+
 /** What is said of prices wherever they are shown. */
 export const priceTexts = {
   /** Why a price is not held against a band. */
@@ -66,6 +75,9 @@ export const priceTexts = {
   /** What is wrong with a field: "price: must be above 0". */
   wrong: (field: keyof typeof FIELD_HINTS, wrong: string): string =>
     `${priceTexts.fields[field]}: ${wrong === 'unknown' || wrong === 'form' ? FIELD_HINTS[field] : (WRONG[wrong] ?? wrong)}`,
+  /** A price of another currency, brought to the band's. */
+  converted: ({ from, to, times, date, pack }: Converted, amount: string): string =>
+    `At the rate of ${date}, ${Number(times.toPrecision(4))} ${to} for 1 ${from} (${pack ?? 'typed in by you'}), that is ${amount}.`,
   kinds: { asked: 'asked', paid: 'paid' },
   factor: (label: string, times: string) => `${label}: ${times} times the price, counted in.`,
 } as const;

@@ -6,9 +6,10 @@ import { panelTexts } from '../../text/catalogue/panel';
 import { priceTexts } from '../../text/catalogue/prices';
 import { findingAnchor } from '../finding-anchor';
 import { wholeMoney } from '../money';
+import { PriceScale } from '../prices/PriceScale';
+import { SeenTable } from '../prices/SeenTable';
 import { Disclosure } from './Disclosure';
 import { IndexLine } from './IndexLine';
-import { PriceScale } from './PriceScale';
 import { KnownWords } from './SaidKnown';
 
 const texts = panelTexts.price;
@@ -45,6 +46,7 @@ export function PricePart({ audit, words, keep }: Keeping & { words: Words }) {
       <PriceScale
         band={band}
         asked={asked !== null && ratio !== null ? { value: ratio * band.mid, text: asked } : null}
+        seen={report.seen}
       />
       <p>{texts.band(wholeMoney(band.low, band.currency), wholeMoney(band.high, band.currency))}</p>
       {keep}
@@ -63,6 +65,7 @@ export function PricePart({ audit, words, keep }: Keeping & { words: Words }) {
           <Row term={texts.numbers.effective} value={band.effective.toFixed(1)} />
         </dl>
         <p class="soft">{texts.askedIsNotPaid}</p>
+        <SeenTable band={band} seen={report.seen} />
       </Disclosure>
     </section>
   );
@@ -82,11 +85,10 @@ export function PriceLine({ audit, keep }: Keeping) {
 }
 
 /** What is asked, and where that stands. */
-function priceText({ price: { band, ratio, standing, why }, listing: { price } }: Audit): string {
-  const foreign = price && band && ratio !== null && price.currency !== band.currency;
+function priceText({ price: { converted, standing, why }, listing: { price } }: Audit): string {
   return [
     price ? texts.hows[price.how](moneyText(price.amount, price.currency)) : texts.none,
-    foreign ? texts.converted(wholeMoney(ratio * band.mid, band.currency)) : '',
+    converted ? priceTexts.converted(converted, wholeMoney(converted.amount, converted.to)) : '',
     price || standing === 'no-band' ? (why ? priceTexts.why[why] : texts.standings[standing]) : '',
   ]
     .filter(Boolean)

@@ -22,6 +22,8 @@ export interface RoomOptions {
   extension?: string;
   /** Allows the extension in private windows. */
   privately?: boolean;
+  /** Takes certificates that nobody vouches for, and has the user's leave to fetch from these hosts once it asks. */
+  hosts?: readonly string[];
   /** How many bytes there are for all that pages keep. */
   space?: number;
 }
@@ -58,8 +60,9 @@ export function openTestedRoom(options: RoomOptions = {}): Promise<Room<Driven>>
 }
 
 const WINDOW = { width: 1280, height: 800 };
-const wishesOf = ({ space, privately = false }: RoomOptions) => ({
+const wishesOf = ({ space, hosts, privately = false }: RoomOptions) => ({
   privately,
+  ...(hosts === undefined ? {} : { anyCertificate: true, grants: hosts }),
   ...(space === undefined ? {} : { space }),
 });
 

@@ -74,7 +74,7 @@ describe('where the price stands', () => {
 
   it('with ratio, probability and the band', () =>
     expect(priceOf({ priceText: '£200' })).toEqual({
-      ...{ standing: 'within', why: null, ratio: 2, probability: 0.9, factors: [], seen: [] },
+      ...{ standing: 'within', why: null, ratio: 2, probability: 0.9, converted: null, factors: [], seen: [] },
       band: {
         ...{ low: 50, mid: 100, high: 200, half: { low: expect.closeTo(70, -1), high: expect.closeTo(142, -1) } },
         ...{ currency: 'GBP', kind: 'paid', askedToPaid: expect.closeTo(1.11, 1), grade: 'good' },
@@ -104,7 +104,10 @@ describe('what can’t be compared, and why', () => {
   it('another currency without a rate; with one it can', () => {
     expect(whyOf({ priceText: '€200' })).toEqual(['not-comparable', 'no-rate']);
     const rates = [{ from: 'EUR', to: 'GBP', date: '2026-01-01', rate: 0.5 }];
-    expect(priceOf({ priceText: '€200' }, rates)).toMatchObject({ standing: 'within', ratio: 1 });
+    expect(priceOf({ priceText: '€200' }, rates)).toMatchObject({
+      ...{ standing: 'within', ratio: 1 },
+      converted: { from: 'EUR', to: 'GBP', amount: 100, times: 0.5, date: '2026-01-01', pack: 'small' },
+    });
   });
   it('a part, a wish, a lot', () =>
     expect(whyOf({ title: 'Wanted: Ottermere M sewing machine', priceText: '£100' })).toEqual([

@@ -6,7 +6,8 @@ import { type Database, openKeep } from '../../../src/keep/open';
 import { noteHash, putPacks, readShelf, readText, removePack, restorePack, switchPack } from '../../../src/keep/packs';
 import { troubleOf } from '../../../src/keep/trouble';
 
-const STORES = ['answers', 'audits', 'compiled', 'drafts', 'observations', 'packs', 'switches', 'texts'];
+const STORES =
+  'answers audits compiled drafts known observations offers packs rates subscriptions switches texts'.split(' ');
 
 let count = 0;
 const open: Database[] = [];

@@ -12,7 +12,7 @@ const WANTED: Wanted = {
 };
 const MIDS: Record<string, number> = { 'p/a good': 100, 'p/a worn': 50, 'p/b good': 200 };
 const KNOWN: PriceKnowledge = {
-  rates: [{ from: 'EUR', to: 'GBP', date: '2025', rate: 0.8 }],
+  rates: [{ pack: 'small', from: 'EUR', to: 'GBP', date: '2025', rate: 0.8 }],
   index: null,
   mid: (model, grade) => MIDS[`${model} ${grade}`] ?? null,
 };

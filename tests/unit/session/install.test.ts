@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type ChosenFile, examine, type Standing } from '../../../src/session/install';
-import { sealPack } from '../../../src/sharing/seal/seal';
+import { founded, sealPack } from '../../../src/sharing/seal/seal';
 
 const pack = (id: string, edition = 1) => ({
-  schema: 1,
+  schema: 1 as const,
   about: {
     id,
     title: `Pack ${id}`,
@@ -21,9 +21,11 @@ const club = (edition: number, sealedBy: string | null = null): Standing => ({
 });
 
 let sealed: string;
+let own: ReturnType<typeof pack>;
 beforeAll(async () => {
   const keys = (await crypto.subtle.generateKey('Ed25519', true, ['sign', 'verify'])) as CryptoKeyPair;
-  sealed = await sealPack(pack('club', 2), keys);
+  own = (await founded(pack('club', 2), keys)) as typeof own;
+  sealed = await sealPack(own, keys);
 });
 
 describe('examining chosen files', () => {
@@ -39,10 +41,11 @@ describe('examining chosen files', () => {
   });
 
   it('opens a sealed file, and says whose seal it is and whose stood there before', async () => {
-    const { accepted } = await examine([file('club.pack', sealed)], [trade, club(1, '0000 1111')]);
-    expect(accepted?.[0]?.sealedBy).toMatch(/^([0-9a-f]{4} ){7}[0-9a-f]{4}$/);
+    const there = { ...club(1, '0000 1111'), id: own.about.id };
+    const { accepted } = await examine([file('club.pack', sealed)], [trade, there]);
+    expect(accepted?.[0]?.sealedBy).toMatch(/^(\d{4} ){9}\d{4}$/);
     expect(accepted?.[0]?.replaces).toEqual({ edition: 1, sealedBy: '0000 1111' });
-    expect(JSON.parse(accepted?.[0]?.json ?? '')).toEqual(pack('club', 2));
+    expect(JSON.parse(accepted?.[0]?.json ?? '')).toEqual(own);
   });
 
   it('refuses a sealed file that was changed since', async () => {

@@ -1,7 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { Pack } from '../../../src/pack/schema/index';
 import { openPackFile } from '../../../src/sharing/open-file';
-import { fingerprintOf, sealPack } from '../../../src/sharing/seal/seal';
+import { fingerprintOf, spokenFingerprint } from '../../../src/sharing/seal/fingerprint';
+import { founded, sealPack } from '../../../src/sharing/seal/seal';
+import { publicKeyOf } from '../../../src/sharing/seal/signature';
+import { smallPack } from '../pack/support/packs';
 
 const plain = readFileSync(new URL('../../../src/pack/shipped/trade.json', import.meta.url), 'utf8');
 const keys = () => crypto.subtle.generateKey('Ed25519', true, ['sign', 'verify']) as Promise<CryptoKeyPair>;
@@ -10,22 +14,22 @@ describe('a pack file', () => {
   it('that is plain JSON opens unsealed', async () => {
     const opened = await openPackFile(plain);
     expect(opened.pack?.about.id).toBe('trade');
-    expect(opened).toMatchObject({ sealedBy: null });
+    expect(opened).toMatchObject({ sealedBy: null, seal: null });
   });
 
   it('that is sealed opens with the fingerprint of the key that sealed it', async () => {
     const pair = await keys();
-    const opened = await openPackFile(await sealPack(JSON.parse(plain), pair));
-    const raw = new Uint8Array(await crypto.subtle.exportKey('raw', pair.publicKey));
-    expect(opened).toMatchObject({ sealedBy: await fingerprintOf(raw) });
-    expect(opened.pack?.about.id).toBe('trade');
+    const own = await founded(JSON.parse(plain) as Pack, pair);
+    const opened = await openPackFile(await sealPack(own, pair));
+    const fingerprint = await fingerprintOf(await publicKeyOf(pair));
+    expect(opened).toMatchObject({ sealedBy: spokenFingerprint(fingerprint), seal: { fingerprint } });
+    expect(opened.pack?.about.id).toBe(`trade-${fingerprint}`);
   });
 
   it('that was changed after sealing is refused, wherever the change is', async () => {
-    const covers = { thing: 'machine', words: ['machine'] };
-    const about = { id: 'a', title: 'A', edition: 1, licence: 'CC0-1.0', language: 'en', covers };
-    const sealed = await sealPack({ schema: 1, about }, await keys());
-    expect((await openPackFile(sealed)).pack?.about.id).toBe('a');
+    const pair = await keys();
+    const sealed = await sealPack(await founded(smallPack(), pair), pair);
+    expect((await openPackFile(sealed)).pack?.about.title).toBe('A small pack');
     for (let i = 0; i < sealed.length; i++) {
       const changed = sealed.slice(0, i) + (sealed[i] === 'x' ? 'y' : 'x') + sealed.slice(i + 1);
       const opened = await openPackFile(changed);
@@ -35,9 +39,18 @@ describe('a pack file', () => {
 
   it('that another key sealed in the same words is another seal', async () => {
     const [one, two] = [await keys(), await keys()];
-    const body = (await sealPack({ a: 1 }, one)).split('\n')[1]!;
-    const head = (await sealPack({ a: 2 }, two)).split('\n')[0]!;
+    const body = (await sealPack(await founded(smallPack(), one), one)).split('\n')[1]!;
+    const head = (await sealPack(await founded(smallPack(), two), two)).split('\n')[0]!;
     const opened = await openPackFile(`${head}\n${body}`);
     expect(opened.issues?.[0]?.what).toBe('the seal does not fit what follows it');
+  });
+
+  it('that is unsealed does not open under the id of a sealed pack', async () => {
+    const own = await founded(smallPack(), await keys());
+    const opened = await openPackFile(JSON.stringify(own));
+    expect(opened.issues?.[0]).toMatchObject({
+      path: 'about.id',
+      expected: expect.stringContaining('the sealed file'),
+    });
   });
 });

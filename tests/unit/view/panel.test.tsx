@@ -222,15 +222,18 @@ describe('the panel with an audit', () => {
     show(sampleScreen());
     expect(textOf('[data-part="price"]')).toContain('The advert asks €240.');
     expect(root.querySelector('svg[role="img"]')?.getAttribute('aria-label')).toBe(
-      'Scale of prices: usual from €95 to €220, middle €150, this advert €240.',
+      'Scale of prices: usual from €95 to €220, middle €150, this one €240.',
     );
   });
 
   it('tells a price in another currency in that of the known prices too', () => {
     const audit = sampleAudit();
     audit.listing.price = { amount: '210', currency: 'GBP', how: 'asking' };
+    audit.price.converted = { from: 'GBP', to: 'EUR', amount: 240.2, times: 1.1438, date: '2026-06', pack: null };
     show(sampleScreen(audit));
-    expect(textOf('[data-part="price"]')).toContain('The advert asks £210. By the packs’ rate that is about €240.');
+    expect(textOf('[data-part="price"]')).toContain(
+      'The advert asks £210. At the rate of 2026-06, 1.144 EUR for 1 GBP (typed in by you), that is €240.',
+    );
   });
 
   it('leaves out the halves where there is nothing to set side by side, and an entry said twice', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { wholeMoney } from '../../../src/view/money';
-import { scaleOf } from '../../../src/view/price-scale';
+import { rowsOf, scaleOf } from '../../../src/view/price-scale';
 
 describe('the scale of prices', () => {
   const band = { low: 100, mid: 200, high: 400 };
@@ -30,7 +30,36 @@ describe('the scale of prices', () => {
 
   it('does not break on a band without width', () => {
     const scale = scaleOf({ low: 50, mid: 50, high: 50 }, 50);
-    expect(Object.values(scale).every((mark) => mark !== null && Number.isFinite(mark))).toBe(true);
+    expect([scale.low, scale.mid, scale.high, scale.asked].every(Number.isFinite)).toBe(true);
+  });
+
+  it('stands prices that were seen where they are, between the same ends', () => {
+    const scale = scaleOf(band, 800, [50, 200, 400]);
+    expect(scale.seen[0]).toBeCloseTo(8, 9);
+    expect(scale.seen[1]).toBeCloseTo(scale.mid, 9);
+    expect(scale.seen[2]).toBeCloseTo(scale.high, 9);
+    expect(scale.asked).toBeCloseTo(92, 9);
+    expect(scale.beyond).toBe(false);
+  });
+
+  it('lets no slip flatten the band: what is far out stands at the edge, and that is told', () => {
+    const scale = scaleOf(band, null, [200, 90_000, 0.01]);
+    expect(scale.beyond).toBe(true);
+    expect(scale.seen[1]).toBeCloseTo(92, 9);
+    expect(scale.seen[2]).toBeCloseTo(8, 9);
+    expect(scale.high - scale.low).toBeGreaterThan(25);
+  });
+});
+
+describe('the rows of marks', () => {
+  it('put near ones above each other and far ones beside each other', () => {
+    expect(rowsOf([10, 11, 12, 30], 3, 8)).toEqual([0, 1, 2, 0]);
+    expect(rowsOf([12, 10], 3, 8)).toEqual([1, 0]);
+    expect(rowsOf([], 3, 8)).toEqual([]);
+  });
+  it('are no more than there is room for, however many marks stand in one place', () => {
+    const rows = rowsOf(new Array(50).fill(40), 3, 4);
+    expect(Math.max(...rows)).toBe(3);
   });
 });
 

@@ -2,7 +2,7 @@ import { moneyText } from '../../../audit/money-text';
 import type { KeptObservation } from '../../../keep/schema';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
 import { priceTexts } from '../../../text/catalogue/prices';
-import { SeenWhere } from './SeenWhere';
+import { SeenWhere } from '../../prices/SeenWhere';
 import type { PricesActions, PricesState } from './state';
 
 const texts = priceRoomTexts.kept;

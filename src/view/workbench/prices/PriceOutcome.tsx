@@ -3,9 +3,9 @@ import type { PriceAnswer } from '../../../audit/price-enquiry';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
 import { priceTexts } from '../../../text/catalogue/prices';
 import { wholeMoney } from '../../money';
+import { PriceScale } from '../../prices/PriceScale';
+import { SeenTable } from '../../prices/SeenTable';
 import { OverTime } from './OverTime';
-import { SeenScale } from './SeenScale';
-import { SeenTable } from './SeenTable';
 import { Worth } from './Worth';
 
 const texts = priceRoomTexts.answer;
@@ -20,14 +20,16 @@ interface Props {
 
 /** What such a thing goes for, in words, on a scale and as a table; then what it is worth having for. */
 export function PriceOutcome({ answer, asking, graded, onModel }: Props) {
-  const { band, standing, why, ratio, stated, index, factors, launch } = answer;
+  const { band, standing, why, ratio, converted, stated, index, factors, launch } = answer;
   const says = why && why !== 'no-price' ? priceTexts.why[why] : texts.standings[standing];
   return (
     <section class="room-part" data-part="price-answer" data-standing={standing} aria-labelledby="price-of">
       <h2 id="price-of">{texts.of(answer.label, answer.grade?.label ?? null)}</h2>
       {(asking !== '' || !band) && (
         <p class="verdict">
-          {asking === '' ? says : texts.asking(asking, says)} {ratio !== null && texts.ratio(ratio.toFixed(2))}
+          {asking === '' ? says : texts.asking(asking, says)}{' '}
+          {converted && priceTexts.converted(converted, wholeMoney(converted.amount, converted.to))}{' '}
+          {ratio !== null && texts.ratio(ratio.toFixed(2))}
         </p>
       )}
       {answer.grade && !graded && <p class="soft">{texts.usualGrade(answer.grade.label)}</p>}
@@ -38,10 +40,10 @@ export function PriceOutcome({ answer, asking, graded, onModel }: Props) {
             {texts.half(money(band.half.low, band), money(band.half.high, band))} {texts.of80[band.kind]}
           </p>
           <p>{texts.behind(String(Math.round(band.stated)), band.observations)}</p>
-          <SeenScale
+          <PriceScale
             band={band}
             seen={answer.seen}
-            asking={ratio === null ? null : { value: ratio * band.mid, text: asking }}
+            asked={ratio === null ? null : { value: ratio * band.mid, text: asking }}
           />
           <p class="soft">
             {stated && texts.stated(stated.date, stated.source)} {index && texts.index(index.last, index.source)}

@@ -30,6 +30,18 @@ describe('the price command', () => {
     expect(cressiter('--asking', 'CHF 150').why).toBe('no-rate');
     expect(cressiter('--asking', 'CHF 150', '--rate', 'CHF GBP 0.88 2026-06').standing).toBe('within');
   });
+  it('says that it was converted, at which rate, of which day and whose', () => {
+    expect(cressiter('--asking', '€150').converted).toEqual({
+      ...{ from: 'EUR', to: 'GBP', amount: 129, times: 0.86, date: '2026-06', pack: 'grindlewade-circle' },
+    });
+    expect(cressiter('--asking', '£150').converted).toBeNull();
+    const words = (...argv: string[]) => priceCommand(['--model', 'cressiter', ...argv, ...ON]).replace(/\s+/g, ' ');
+    expect(words('--asking', '€480')).toContain(
+      'At the rate of 2026-06, 0.86 GBP for 1 EUR (grindlewade-circle), that is £413.',
+    );
+    const typed = words('--asking', 'CHF 150', '--rate', 'GBP CHF 1.25 2026-10-02');
+    expect(typed).toContain('At the rate of 2026-10-02, 0.8 GBP for 1 CHF (typed in by you), that is £120.');
+  });
   it('refinished ones have no band here', () =>
     expect(cressiter('--finish', 'refinished')).toMatchObject({ standing: 'no-band', band: null }));
   it('tells what it cost when it was new, in today’s money and in weeks of a wage', () => {

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { expect, it } from 'vitest';
-import { SeenWhere } from '../../../../../src/view/workbench/prices/SeenWhere';
-import { stage } from '../../rendered';
+import { SeenWhere } from '../../../../src/view/prices/SeenWhere';
+import { stage } from '../rendered';
 
 const { root, show, part } = stage();
 

@@ -1,12 +1,12 @@
-import { moneyText } from '../../../audit/money-text';
-import type { PriceReport, PriceSeen } from '../../../audit/types';
-import { priceRoomTexts } from '../../../text/catalogue/price-room';
-import { priceTexts } from '../../../text/catalogue/prices';
-import { wholeMoney } from '../../money';
-import { Disclosure } from '../../panel/Disclosure';
+import { moneyText } from '../../audit/money-text';
+import type { PriceReport, PriceSeen } from '../../audit/types';
+import { priceSeenTexts } from '../../text/catalogue/price-seen';
+import { priceTexts } from '../../text/catalogue/prices';
+import { wholeMoney } from '../money';
+import { Disclosure } from '../panel/Disclosure';
 import { SeenWhere } from './SeenWhere';
 
-const texts = priceRoomTexts.table;
+const texts = priceSeenTexts.table;
 /** So many rows are shown; the file that can be saved holds all of one's own. */
 const MOST = 100;
 
@@ -38,7 +38,7 @@ export function SeenTable({ band, seen }: { band: NonNullable<PriceReport['band'
                   {one.date}
                 </td>
                 <td class="what">
-                  {priceRoomTexts.answer.of(one.label, one.grade)}
+                  {texts.what(one.label, one.grade)}
                   <SeenWhere of={one} />
                 </td>
                 {one.price === null ? (

@@ -1,4 +1,4 @@
-import { shown } from '../../shown';
+import { shown } from '../shown';
 
 interface Props {
   of: { place?: string | null | undefined; link?: string | null | undefined; note?: string | null | undefined };
