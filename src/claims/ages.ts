@@ -1,4 +1,5 @@
 import { inEitherForm } from '../text/either-form';
+import { isOfAnother } from './dated-noun';
 import { matchesNear } from './matches-near';
 import { quoteOf, tokenAt } from './part-text';
 import type { AgeClaim } from './reading';
@@ -16,13 +17,16 @@ const OF_ELSE = inEitherForm(/^ (?:of|in|on|ago|erfahrung|d'expérience|lang)\b/
 const SPAN = /\b(?:for|since|seit|depuis|in) $/i;
 
 /** Ages that the advert gives the thing. */
-export function agesIn({ part, stances }: PartReading): AgeClaim[] {
+export function agesIn(reading: PartReading): AgeClaim[] {
+  const { part, stances } = reading;
   return matchesNear(part.text, AT_LEAST, CUES).flatMap((found) => {
     const start = found.index;
     const end = start + found[0].length;
     if (OF_ELSE.test(part.text.slice(end, end + 20)) || SPAN.test(part.text.slice(Math.max(0, start - 8), start)))
       return [];
-    const stance = stances.at(tokenAt(part, start), tokenAt(part, end - 1));
+    const first = tokenAt(part, start);
+    if (isOfAnother(reading, first)) return [];
+    const stance = stances.at(first, tokenAt(part, end - 1));
     return [{ ...quoteOf(part, start, end), ...stance, atLeast: WORDS[found[1]!.toLowerCase()] ?? Number(found[1]) }];
   });
 }

@@ -52,6 +52,9 @@ const ONE_OF =
 
 const ONE_OF_CUES = /one of|1 of|eine von|eine der|une des/g;
 
+/** "Only 5 made … of my curtains". */
+const OF_MINE = /^\W*(?:of|de|von) (?:my|our|mes|nos|mein|unser)/i;
+
 /** How many the advert says were made. */
 export function countsIn({ part, stances }: PartReading): CountClaim[] {
   const { text } = part;
@@ -59,15 +62,13 @@ export function countsIn({ part, stances }: PartReading): CountClaim[] {
   few.push(...matchesNear(text, MADE_FEW, FEW_CUES));
   if (fold(text).text.includes('exemplaire')) few.push(...text.matchAll(EXEMPLAIRES));
   const oneOf = matchesNear(text, ONE_OF, ONE_OF_CUES).filter((found) => !few.some((other) => overlap(found, other)));
-  return [...few, ...oneOf].map((found) => {
+  return [...few, ...oneOf].flatMap((found) => {
     const start = found.index;
     const end = start + found[0].length;
+    if (OF_MINE.test(text.slice(end, end + 16))) return [];
     const stance = stances.at(tokenAt(part, start), tokenAt(part, end - 1));
-    return {
-      ...quoteOf(part, start, end),
-      ...stance,
-      most: WORDS[found[1]!.normalize('NFC').toLowerCase()] ?? Number(found[1]!.replace(/\D/g, '')),
-    };
+    const most = WORDS[found[1]!.normalize('NFC').toLowerCase()] ?? Number(found[1]!.replace(/\D/g, ''));
+    return [{ ...quoteOf(part, start, end), ...stance, most }];
   });
 }
 

@@ -10,6 +10,7 @@ import type { NameClaim } from './reading';
 import { type Named, topicsOf } from './topic';
 
 const NOTHING_NAMED: ReadonlyMap<number, Named> = new Map();
+const COPULA = /^(?:is|are|was|were|ist|sind|war|waren|est|sont|etait|c'est)$/;
 /** " a ", " the old ": as long as may stand between "from" and a name. */
 const SMALL_WORDS = 8;
 
@@ -48,7 +49,11 @@ export function offersParts(description: TextPart | null, hits: readonly Hit[], 
   if (!isFitted) return false;
   const before = hits.filter(({ start, end }) => start >= opening.start && end <= first.start);
   const isThing = before.some(({ value }) => value.kind === 'thing');
-  return !isThing && before.some(({ value }) => value.kind === 'part');
+  // "The manual enclosed is that of a Name": told of it, not sold.
+  const said = description.tokens.some(
+    ({ folded, start, end }) => start >= opening.start && end <= first.start && COPULA.test(folded),
+  );
+  return !isThing && !said && before.some(({ value }) => value.kind === 'part');
 }
 
 /** "Two Names", "zwei Name": the first sentence counts them. */

@@ -26,6 +26,8 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   const clause = { ...whole, first: Math.max(whole.first, first - FARTHEST) };
   const after = part.tokens[last + 1];
   if (after?.kind === 'word' && AFTER.has(after.folded)) return writtenAt(part, last + 1);
+  const whose = attributed(reading, first, last);
+  if (whose !== null) return whose;
   const before = relatedTo(reading, whole) ?? beforeBare(reading, whole, first, last);
   if (before !== null) return before;
   const verb = lastWeighing(part, clause, first);
@@ -36,6 +38,14 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   const subject = lastWord(part, clause.first, verb);
   if (subject >= 0 && isPronoun(part.tokens[subject]!.folded)) return null;
   return strangerIn(reading, clause.first, verb);
+}
+
+/** "A 12 kg dumbbell": between an article and a noun the weight is the noun's. */
+function attributed(reading: PartReading, first: number, last: number): string | null {
+  const { part } = reading;
+  if (!/^(?:a|an|the|my|this|ein|eine|einen|einem|einer|der|dem|die)$/.test(part.tokens[first - 1]?.folded ?? ''))
+    return null;
+  return part.tokens[last + 1]?.kind === 'word' ? strangerAt(reading, last + 1) : null;
 }
 
 /** "The cabinet (24 kg)", "the case is of fibre, about 2 kg": a bare weight is of what its sentence spoke of before. */

@@ -1,9 +1,9 @@
 import type { YearMention } from '../quantity/types';
 import { findYears } from '../quantity/years';
-import { beginningWithin, hitsOver } from './hits';
+import { isOfAnother, isOfFound } from './dated-noun';
+import { beginningWithin } from './hits';
 import { clauseAt, FARTHEST, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { YearClaim } from './reading';
-import { strangerAt } from './stranger';
 import type { PartReading } from './values';
 
 /** Labels of rows whose year is the year made. Folded. */
@@ -38,23 +38,6 @@ const FIRMS = new Set(
   ),
 );
 
-/** "Motor is from 1955", "the house is from 1890": what the clause speaks of before its verb isn't the thing. */
-function isOfAnother({ part, hits }: PartReading, first: number): boolean {
-  const clause = clauseAt(part, first);
-  if (!clause) return false;
-  const from = Math.max(clause.first, first - FARTHEST);
-  let verb = first - 1;
-  while (verb > from && !COPULA.test(part.tokens[verb]!.folded)) verb--;
-  if (verb <= from) return false;
-  const isThing = beginningWithin(hits, from, verb).some((hit) => hit.value.kind === 'thing' && hit.lastToken < verb);
-  if (isThing) return false;
-  const before = verb - 1;
-  const isPart = hitsOver(hits, before).some((hit) => hit.value.kind === 'part');
-  return isPart || strangerAt({ part, hits }, before) !== null;
-}
-
-const COPULA = /^(?:is|was|are|ist|war|est|etait|dates?)$/;
-
 function isOfTheFirm({ part }: PartReading, first: number): boolean {
   const clause = clauseAt(part, first);
   if (!clause) return false;
@@ -66,7 +49,10 @@ function kindHere(reading: PartReading, mention: YearMention, first: number, las
   if (
     mention.kind === 'made' &&
     reading.part.field === 'description' &&
-    (isOfTheFirm(reading, first) || isOfAnother(reading, first) || isOnAnother(reading, last))
+    (isOfTheFirm(reading, first) ||
+      isOfAnother(reading, first) ||
+      isOfFound(reading, first) ||
+      isOnAnother(reading, last))
   )
     return 'other';
   return mention.kind === 'unknown' && isMadeByPlace(reading, mention, first, last) ? 'made' : mention.kind;

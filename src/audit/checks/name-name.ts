@@ -77,7 +77,7 @@ function contained(inner: NameClaim, outer: NameClaim): boolean {
   return inner.field === outer.field && inner.start >= outer.start && inner.end <= outer.end;
 }
 
-/** The title gives one maker's name to another maker's model, and nowhere names the model's own maker. */
+/** The title or a "this is a …" gives one maker's name to another maker's model, and nowhere is the model's own maker named apart. */
 function anotherMaker(auditCase: AuditCase): Finding[] {
   const { reading, knowledge } = auditCase;
   const model = reading.claimedModels.find((one) => !one.isType);
@@ -90,7 +90,9 @@ function anotherMaker(auditCase: AuditCase): Finding[] {
     return maker ? [{ name, maker: maker.toLowerCase() }] : [];
   });
   const isModelsName = (name: NameClaim): boolean => 'model' in name.of && name.of.model.ref === model.ref;
-  const other = makers.find(({ name, maker }) => name.field === 'title' && maker !== own && !('model' in name.of));
+  const other = makers.find(
+    ({ name, maker }) => (name.field === 'title' || name.identity) && maker !== own && !('model' in name.of),
+  );
   const ownNamed = makers.some(({ name, maker }) => maker === own && !isModelsName(name));
   const claim = said.find(isModelsName);
   if (!other || ownNamed || !claim) return [];

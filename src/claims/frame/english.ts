@@ -35,6 +35,8 @@ export function frameTurns(framed: Framed): Turn | null {
   const word = words[governor.at];
   const said = embedded(words, governor.at);
   if (said) return said;
+  const apart = toldApart(framed, governor.determiner);
+  if (apart) return { to: 'other', word: apart };
   if (!word) return predicateTurns(framed, governor);
   switch (governor.is) {
     case 'prep':
@@ -79,6 +81,17 @@ export function frameTurns(framed: Framed): Turn | null {
     }
   }
 }
+
+/** "Meant for the alloy one", "that's the zigzag version": what is told apart from this one by its feature. */
+function toldApart({ words, first, last }: Framed, determiner: Word | null): Word | null {
+  if (determiner?.folded !== 'the' || !TOLD_APART.test(words[last]!.folded)) return null;
+  const at = words.lastIndexOf(determiner, first);
+  const before = words[at - 1];
+  if (before?.is === 'prep' && !/^(?:in|as|with|w)$/.test(before.folded)) return before;
+  return before?.is === 'be' && at === 2 && /^(?:that|those|these)$/.test(words[0]!.folded) ? words[0]! : null;
+}
+
+const TOLD_APART = /^(?:one|ones|sort|kind|version|model|variety|type)$/;
 
 function bySubject({ words, afterPerson }: Framed, verb: number, determiner: Word | null): Turn | null {
   const word = words[verb]!;

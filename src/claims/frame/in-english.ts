@@ -1,7 +1,8 @@
 import type { Hit } from '../hits';
-import type { ClauseRange, TextPart } from '../part-text';
+import { type ClauseRange, clauseIndexAt, type TextPart } from '../part-text';
 import { type Known, wordsOf } from './clause-words';
-import { frameTurns, type Turn } from './english';
+import { type Framed, frameTurns, type Turn } from './english';
+import { subjectOf } from './subject-of';
 import type { Word } from './types';
 import { english } from './words-en';
 
@@ -23,7 +24,20 @@ export function turnInEnglish(
   // The feature's own noun phrase: "zigzag sewing machine".
   while (isOfPhrase(words[last], words[last + 1])) last++;
   const isOfThing = words.slice(first, last + 1).some(({ folded }) => /^(?:machine|one|model|version)s?$/.test(folded));
-  return frameTurns({ words, first, last, isOfThing, denied, afterPerson: isAfterPerson(part, hit.firstToken) });
+  const afterPerson = isAfterPerson(part, hit.firstToken);
+  const turn = frameTurns({ words, first, last, isOfThing, denied, afterPerson });
+  return turn ?? appositionTurns(part, clause, { words, first, last, isOfThing, denied, afterPerson }, known);
+}
+
+/** "They had a big one, an alloy brute": an apposition is of what they had. */
+function appositionTurns(part: TextPart, clause: ClauseRange, framed: Framed, known: Known): Turn | null {
+  const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
+  if (previous?.sentence !== clause.sentence || !/^an?$/.test(framed.words[0]?.folded ?? '')) return null;
+  const before = wordsOf(part, previous, english, known);
+  const verb = before.findIndex(({ is, folded }) => is === 'have' || is === 'deals' || folded === "'d");
+  if (verb < 0 || !['person', 'they'].includes(subjectOf(before, verb))) return null;
+  const isSellers = before.slice(0, verb).some(({ folded }) => /^(?:i|we|you)$/.test(folded));
+  return isSellers ? null : { to: 'other', word: before[verb]! };
 }
 
 /**

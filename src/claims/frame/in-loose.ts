@@ -1,5 +1,5 @@
 import type { Hit } from '../hits';
-import type { ClauseRange, TextPart } from '../part-text';
+import { type ClauseRange, clauseIndexAt, type TextPart } from '../part-text';
 import type { Known } from './clause-words';
 import { type LooseTurn, type LooseWord, looseTurns } from './loose';
 import type { LooseWords } from './loose-words';
@@ -20,12 +20,14 @@ export function turnLoosely(
   const first = words.findIndex(({ token }) => token === hit.firstToken);
   const last = words.findLastIndex(({ token }) => token <= hit.lastToken);
   if (first < 0 || last < first) return null;
-  const at = part.clauses.findIndex((one) => one.sentence === clause.sentence && one.last >= clause.first);
-  const near = part.clauses.slice(Math.max(0, at), at + NEIGHBOURS);
-  const aside = near
-    .filter((one) => one.sentence === clause.sentence && one.last < clause.first)
+  const at = clauseIndexAt(part, hit.firstToken);
+  const aside = part.clauses
+    .slice(Math.max(0, at - NEIGHBOURS), at)
+    .filter((one) => one.sentence === clause.sentence)
     .flatMap((one) => looseWords(part, one, known));
-  return looseTurns({ words, first, last, aside, denied }, lists);
+  const next = part.clauses[at + 1];
+  const goesOn = next?.sentence === clause.sentence ? looseWords(part, next, known) : [];
+  return looseTurns({ words, first, last, aside, goesOn, denied }, lists);
 }
 
 function looseWords(part: TextPart, clause: ClauseRange, known: Known): LooseWord[] {

@@ -17,6 +17,18 @@ export interface LooseWords {
   /** Anywhere in the sentence: others say so, or it would be so. */
   said: RegExp;
   supposed: RegExp;
+  /** Right before a preposition they tell one from another: "die aus", "celle en". */
+  told: RegExp;
+  /** Right behind what opens a clause: what was, is no more. */
+  past: RegExp;
+  /** "For example", right behind. */
+  example: RegExp;
+  not: RegExp;
+  /** The clause after speaks of the word itself. */
+  word: RegExp;
+  /** It opens with what somebody did with the thing named: "je les ai …". */
+  takesUp: RegExp;
+  mine: RegExp;
   /** Verbs and small words that may stand where a noun can. */
   notNouns: RegExp;
 }
@@ -55,14 +67,21 @@ export const german: LooseWords = {
     antrieb funktion stich naht stiche maschinchen schatzchen gerat greifer spule spulen oberteil unterteil grundkorper guss
   `),
   persons: set(
-    'mir uns ich wir du man mutter oma vater opa tante onkel schwester bruder frau mann tochter sohn nachbar nachbarin freundin freund grossmutter grossvater schwiegermutter enkelin verkaufer handler vorbesitzer vorbesitzerin mama papa',
+    'mir uns ich wir du man er mutter oma vater opa tante onkel schwester bruder frau mann tochter sohn nachbar nachbarin freundin freund grossmutter grossvater schwiegermutter enkelin verkaufer handler vorbesitzer vorbesitzerin mama papa',
   ),
   uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
   apart:
-    /^(?:tausch\w*|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|getrennt|separat|neue|neuen)$/,
+    /^(?:tausch\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
   said: /^(?:sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|irrtum\w*|falschlich\w*|steht)$/,
   supposed:
     /^(?:ware|waren|hatte|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
+  told: /^(?:der|die|das|eine?r?|eines|jene[rs]?|diejenige)$/,
+  past: /^(?:war|waren|hatte|hatten|wurde)$/,
+  example: /^(?:zum beispiel|beispielsweise|etwa$|zb)/,
+  not: /^(?:nicht|kein|keine|nie|ohne)$/,
+  word: /^(?:wort|begriff|bezeichnung)$/,
+  takesUp: /^(?:die|den|das) (?:habe?|hatte|hat|musste|sucht?) (?:ich|man|er|wir)/,
+  mine: /^meine?$/,
   notNouns:
     /^(?:macht|geht|wiegt|kommt|sieht|funktioniert|gibt|haben|konnen|naht|schreibt|klappt|halt|lasst|steht|will|muss|ist|sind|war|hat|kann|nicht|lauft|hier|da|dort|nun|jetzt|aber|doch|ja|eben|also|so|wirklich|tatsachlich|naturlich|selbst|immer|hingegen|dagegen|jedoch|hat's|ist's)$/,
 };
@@ -96,11 +115,18 @@ export const french: LooseWords = {
   persons: set(
     "je j' nous on maman mere grand-mere mamie papi pere tante oncle soeur frere femme mari fille fils voisine voisin amie ami grand vendeur proprietaire petit-fils",
   ),
-  uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|cherche|garantis)$/,
+  uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|garantis)$/,
   apart:
-    /^(?:maintenant|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
+    /^(?:maintenant|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
   said: /^(?:dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
   supposed:
     /^(?:serait|aurait|aurais|pourrait|devrait|ferait|faisait|feraient|voudrait|si|s'il|peut-etre|sans-doute|probablement)$/,
+  told: /^(?:celle|celui|celles|ceux|une|un)$/,
+  past: /^(?:etait|etaient|avait|fut)$/,
+  example: /^par exemple/,
+  not: /^(?:ne|n'|pas|sans|aucune?)$/,
+  word: /^(?:mot|mots|terme)$/,
+  takesUp: /^(?:je|on|nous|il) (?:les?|la|l')/,
+  mine: /^(?:mon|ma)$/,
   notNouns: /^(?:a|fait|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:(?<!^poign)ee|ees|es?t|ment|er|ir)$/,
 };

@@ -15,6 +15,8 @@ export interface LooseClause {
   last: number;
   /** Words of the same sentence in clauses before. */
   aside: readonly LooseWord[];
+  /** Words of the clause right after it in the same sentence. */
+  goesOn: readonly LooseWord[];
   denied: boolean;
 }
 
@@ -35,11 +37,45 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   if (supposed) return { to: 'guesses', word: supposed };
   const apart = find(lists.apart, outside);
   if (apart) return { to: 'other', word: apart };
+  const taken = takenUp(clause, lists);
+  if (taken) return taken;
+  const opened = pastOpening(clause, lists);
+  if (opened) return { to: 'other', word: opened };
   const beside = governed(clause, lists);
   if (beside) return beside;
   const person = outside.find(({ folded }) => lists.persons.has(folded));
   if (person && !find(lists.uses, outside)) return { to: 'other', word: person };
   return stranger(clause, lists);
+}
+
+/** What comes right after a phrase that ends its clause: "…, a word that all use", "…, I threw them out". */
+function takenUp({ words, first, last, aside, goesOn }: LooseClause, lists: LooseWords): LooseTurn {
+  const after = words
+    .slice(last + 1)
+    .map(({ folded }) => folded)
+    .join(' ');
+  const example = words[last + 1];
+  if (example && lists.example.test(after) && aside.some(({ folded }) => lists.not.test(folded)))
+    return { to: 'guesses', word: example };
+  if (after !== '') return null;
+  const word = goesOn.find(({ folded }) => lists.word.test(folded));
+  if (word) return { to: 'quotes', word };
+  const opening = goesOn
+    .slice(0, 3)
+    .map(({ folded }) => folded)
+    .join(' ');
+  const done = lists.takesUp.test(opening) && !goesOn.some(({ folded }) => lists.uses.test(folded));
+  if (done) return { to: 'other', word: goesOn[0]! };
+  const owner = words[first - 1];
+  return owner && lists.mine.test(owner.folded) && !words.some(({ folded }) => lists.uses.test(folded))
+    ? { to: 'other', word: owner }
+    : null;
+}
+
+/** "Industrielle était la plus proche": what opens its clause and was so. */
+function pastOpening({ words, first, last }: LooseClause, lists: LooseWords): LooseWord | null {
+  const next = words[last + 1];
+  return first === 0 && next && lists.past.test(next.folded) ? next : null;
 }
 
 /** The words right before the feature: a preposition that isn't of the thing, or a word for any of its kind. */
@@ -51,6 +87,8 @@ function governed({ words, first, denied }: LooseClause, lists: LooseWords): Loo
     const after = lists.prepositions.get(word.folded);
     if (after !== undefined) {
       if (denied && /^(?:ohne|sans)$/.test(word.folded)) return null;
+      // "Die aus Aluminium", "celle en fonte": told apart by it.
+      if (before && i === first - 1 && lists.told.test(before.folded)) return { to: 'other', word: before };
       const isPartOf = word.folded === 'a' && before !== undefined && before.known !== null;
       if (after !== null && !isPartOf && !after.test(before?.folded ?? '')) return { to: 'other', word };
       // "Griff aus Aluminium", "couvercle en aluminium": what consists of it stands before.

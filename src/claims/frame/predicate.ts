@@ -7,8 +7,11 @@ const OFFERED =
   /^(?:separately|preferred|considered|welcome|wanted|available|listed|gone|instead|elsewhere|exchange|swap|swaps|trade|px|please|required|needed|sought|anyone|somebody|someone)$/;
 const WORKED =
   /^(?:tested|serviced|working|used|checked|tried|replaced|fitted|oiled|fixed|repaired|overhauled|cleaned)$/;
+const TRIED = /^(?:test(?:ed)?|tried|us(?:e|ed)|like[ds]?|love[ds]?|sell|checked|fitted|have|had|got)$/;
 /** "… are from a shuttle machine": of another. */
 const FROM = /^(?:from|off|for)$/;
+/** "Cast iron construction that modern machines cannot match." */
+const OPENS_RELATIVE = /^(?:that|which|who|whose)$/;
 const LOOK_AHEAD = 4;
 
 /** A phrase that opens its clause: a list's item, or the subject of what follows ("zigzag works well"). */
@@ -24,12 +27,16 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
     ({ is }, i) =>
       is === 'be' &&
       FROM.test(rest[i + 1]?.folded ?? '') &&
-      /^(?:a|an|another|my|some)$/.test(rest[i + 2]?.folded ?? ''),
+      /^(?:a|an|another|my|some|something|others?|different|else)$/.test(rest[i + 2]?.folded ?? ''),
   );
   if (strange) return { to: 'other', word: strange };
   const only = words[first - 1];
   if (only?.folded === 'only' && words[first - 2]?.folded === 'the' && rest.some(({ is }) => is === 'be'))
     return { to: 'other', word: only };
+  const owner = rest[0];
+  // "The class 66 bobbins I threw out": what somebody did with it, unless they tried it.
+  if (owner && /^(?:i|we|he|she|they)$/.test(owner.folded) && !rest.some(({ folded }) => TRIED.test(folded)))
+    return { to: 'other', word: owner };
   const verb = rest.findIndex(({ is }) =>
     ['be', 'have', 'asserts', 'takes', 'uses', 'can', 'would', 'not', 'deals', 'speech', 'sells'].includes(is),
   );
@@ -39,7 +46,15 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
   if (
     rest
       .slice(0, verb)
-      .some(({ is }) => is === 'joins' || is === 'it' || is === 'person' || is === 'begins' || is === 'prep')
+      .some(
+        ({ is, folded }) =>
+          is === 'joins' ||
+          is === 'it' ||
+          is === 'person' ||
+          is === 'begins' ||
+          is === 'prep' ||
+          OPENS_RELATIVE.test(folded),
+      )
   )
     return rest[0]!.is === 'person' || rest[0]!.is === 'possessive' ? { to: 'other', word: rest[0]! } : null;
   const next = rest.slice(verb, verb + LOOK_AHEAD);

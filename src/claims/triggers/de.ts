@@ -6,7 +6,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    'ist nicht|ist kein|ist keine|sind keine|nicht|nicht aus|nicht die|nicht das|nicht der|kein|keine|keinen|keiner|keinem|keines|niemals|nie|weder|noch eine|statt|anstatt|anstelle|anders als',
+    'von wegen|ist nicht|ist kein|ist keine|sind keine|nicht|nicht aus|nicht die|nicht das|nicht der|kein|keine|keinen|keiner|keinem|keines|niemals|nie|weder|noch eine|statt|anstatt|anstelle|anders als',
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   [
@@ -15,7 +15,7 @@ export const german: readonly TriggerRow[] = [
   ],
   ['ohne|ohne die|ohne den|fehlt|fehlen|fehlende|fehlender', { effect: 'denies', side: 'before', reach: 4 }],
   [
-    'passt nicht|passen nicht|nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
+    'kann keine rede sein|keine rede|passt nicht|passen nicht|nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
