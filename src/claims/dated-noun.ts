@@ -5,19 +5,27 @@ import type { PartReading } from './values';
 
 const COPULA = /^(?:is|was|are|were|ist|war|sind|hat|est|sont|etait|a|ont|dates?)$/;
 
+/** "It replaced the model of 1950": the year is that one's. Folded; English, German, French. */
+const FOLLOWS =
+  /^(?:replac(?:es|ed|ing)|succeed(?:s|ed)|supersed(?:es|ed)|predates?|ersetzte?|loste|folgte|remplac(?:e|ait)|succed(?:e|ait))$/;
+
 /** "Motor is from 1955", "the house is over 100 years old": what the clause speaks of before its verb isn't the thing. */
 export function isOfAnother({ part, hits }: PartReading, first: number): boolean {
   const clause = clauseAt(part, first);
   if (!clause) return false;
   const from = Math.max(clause.first, first - FARTHEST);
+  if (part.tokens.slice(from, first).some(({ folded }) => FOLLOWS.test(folded))) return true;
   let verb = first - 1;
   while (verb > from && !COPULA.test(part.tokens[verb]!.folded)) verb--;
   if (verb <= from) return false;
   const isThing = beginningWithin(hits, from, verb).some((hit) => hit.value.kind === 'thing' && hit.lastToken < verb);
   if (isThing) return false;
-  const before = verb - 1;
-  const isPart = hitsOver(hits, before).some((hit) => hit.value.kind === 'part');
-  return isPart || strangerAt({ part, hits }, before) !== null;
+  return isOther({ part, hits }, verb - 1);
+}
+
+function isOther({ part, hits }: Pick<PartReading, 'part' | 'hits'>, at: number): boolean {
+  const isPart = hitsOver(hits, at).some((hit) => hit.value.kind === 'part');
+  return isPart || strangerAt({ part, hits }, at) !== null;
 }
 
 /** Papers and finds that lie in a case or drawer. Folded. */
@@ -25,7 +33,9 @@ const FOUND =
   /^(?:news ?papers?|papers?|magazines?|books?|catalogues?|adverts?|advertisements?|photos?|photographs?|pictures?|letters?|receipts?|invoices?|calendars?|coins?|stamps?|posters?|cards?|postcards?|leaflets?|brochures?|patterns?|zeitung|zeitungen|zeitschrift|buch|katalog|anzeige|werbung|foto|bild|brief|quittung|rechnung|kalender|munze|plakat|karte|postkarte|prospekt|schnittmuster|journal|journaux|livre|annonce|publicite|photo|lettre|facture|calendrier|piece|affiche|carte|brochure|patron)$/;
 
 /** "A newspaper of 1932 lined the case." */
-export function isOfFound({ part }: PartReading, first: number): boolean {
+export function isOfFound(reading: PartReading, first: number): boolean {
+  const { part } = reading;
   const [noun, of] = part.tokens.slice(Math.max(0, first - 2), first);
+  if (of?.folded === 'dated' && isOther(reading, first - 2)) return true;
   return /^(?:of|from|dated|von|aus|vom|de|du)$/.test(of?.folded ?? '') && FOUND.test(noun?.folded ?? '');
 }

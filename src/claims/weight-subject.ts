@@ -10,7 +10,7 @@ const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesait
 /** Right after a weight these make it the weight of something else: "12 kg parcel", "400 g of thread". */
 const AFTER = set(`
   of parcel package packed packaged boxed crated shipping postage courier crate thread fabric cloth box trolley limit
-  band versand paket karton garn stoff colis emballage fil tissu de
+  lighter heavier less leichter schwerer band versand paket karton garn stoff colis emballage fil tissu de
 `);
 
 /**
@@ -31,6 +31,8 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   const before = relatedTo(reading, whole) ?? beforeBare(reading, whole, first, last);
   if (before !== null) return before;
   const verb = lastWeighing(part, clause, first);
+  const lifted = verb < 0 && isLifted(part, first);
+  if (lifted) return writtenAt(part, first - 1);
   if (verb < 0) return strangerIn(reading, clause.first, first);
   const opening = openingNoun(reading, clause, verb);
   if (opening !== null) return opening;
@@ -92,6 +94,15 @@ function openingNoun(reading: PartReading, clause: ClauseRange, verb: number): s
       return partAt(reading, i);
   }
   return null;
+}
+
+/** "I lift 14 kg", "ich trage 14 kg": what somebody can carry. */
+function isLifted({ tokens }: TextPart, first: number): boolean {
+  const [who, does] = tokens.slice(Math.max(0, first - 2), first);
+  return (
+    /^(?:i|we|he|she|you|ich|wir|er|man|je|on|nous)$/.test(who?.folded ?? '') &&
+    /^(?:lift|lifts|carry|carries|press|trage|heb|hebe|tragt|stemme|porte|souleve)$/.test(does?.folded ?? '')
+  );
 }
 
 const MOST_CLAUSES = 8;

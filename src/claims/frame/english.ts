@@ -97,6 +97,8 @@ function bySubject({ words, afterPerson }: Framed, verb: number, determiner: Wor
   const word = words[verb]!;
   const subject = subjectOf(words, verb);
   if (subject === 'stranger' || subject === 'they') return { to: 'other', word };
+  // "The extension table gives you a flat bed": with that on.
+  if (CHANGES.test(word.folded) && words[verb - 1]?.is === 'part') return { to: 'guesses', word };
   const spokenOf = words.slice(0, verb).some(({ folded }) => /^(?:she|he)$/.test(folded));
   const isPerson = subject === 'person' || (spokenOf && (afterPerson || word.folded === 'had'));
   if (!isPerson) return existed(words, verb) ? { to: 'other', word } : null;
@@ -146,6 +148,7 @@ function embedded(words: readonly Word[], before: number): Turn | null {
   return null;
 }
 
+const CHANGES = /^(?:gives?|makes?|turns?|converts?|provides?|allows?)$/;
 const WISHES = /^(?:wish\w*|want\w*|hop(?:e|es|ed|ing)|imagine|pretend\w*|prefer\w*)$/;
 const SOLD_AS =
   /^(?:sold|listed|advertised|described|labelled|labeled|known|called|marketed|branded|bought|catalogued|billed)$/;

@@ -24,10 +24,26 @@ export function turnInEnglish(
   // The feature's own noun phrase: "zigzag sewing machine".
   while (isOfPhrase(words[last], words[last + 1])) last++;
   const isOfThing = words.slice(first, last + 1).some(({ folded }) => /^(?:machine|one|model|version)s?$/.test(folded));
+  const changed = ifChanged(part, clause, words.slice(0, first));
+  if (changed) return { to: 'guesses', word: changed };
   const afterPerson = isAfterPerson(part, hit.firstToken);
   const turn = frameTurns({ words, first, last, isOfThing, denied, afterPerson });
   return turn ?? appositionTurns(part, clause, { words, first, last, isOfThing, denied, afterPerson }, known);
 }
+
+/** "With the table on, it is …", "slide the table on and you have …": of the thing as it can be made. */
+function ifChanged(part: TextPart, clause: ClauseRange, before: readonly Word[]): Word | null {
+  const you = before.find(({ folded }, i) => folded === 'you' && before[i - 1]?.is === 'joins');
+  if (you && CHANGE_IT.test(before[0]!.folded)) return you;
+  const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
+  if (previous?.sentence !== clause.sentence || before[0]?.is !== 'it') return null;
+  const words = previous.tokens.filter(({ kind }) => kind === 'word');
+  return words[0]?.folded === 'with' && AS_SET.test(words.at(-1)!.folded) ? before[0] : null;
+}
+
+const CHANGE_IT =
+  /^(?:slide|put|clip|add|fit|attach|remove|take|pull|lift|fold|push|press|turn|swing|drop|flip|unclip|unscrew|just|simply|then)$/;
+const AS_SET = /^(?:on|in|off|fitted|attached|removed|down|up|out|open|closed|extended)$/;
 
 /** "They had a big one, an alloy brute": an apposition is of what they had. */
 function appositionTurns(part: TextPart, clause: ClauseRange, framed: Framed, known: Known): Turn | null {

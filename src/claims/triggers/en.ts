@@ -165,5 +165,9 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   ['may not|might not|probably not|possibly not|perhaps not', { effect: 'guesses', side: 'before', reach: 99 }],
+  [
+    "won't be able to|will not be able to|wouldn't be able to|would not be able to|not be able to|unable to",
+    { effect: 'guesses', side: 'before', reach: 99 },
+  ],
   ['had one|had one of these|has one too', { effect: 'other', side: 'before', reach: 99 }],
 ];
