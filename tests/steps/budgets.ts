@@ -12,6 +12,15 @@ export interface Budget {
   files: (build: string) => string[];
 }
 
+/** What rooms of the workbench fetch on demand, by the names of the scripts. */
+const PARTS: Readonly<Record<string, { parts: readonly string[]; why: string }>> = {
+  drafts: { parts: ['DraftAnswered'], why: 'it is fetched while the first words of a draft are audited' },
+  enquiry: {
+    parts: ['MachineOutcome', 'WrittenAnswer', 'EnquiryResult'],
+    why: 'it is fetched while the first thing that was said of a machine is compared',
+  },
+};
+
 export const BUDGETS: readonly Budget[] = [
   {
     name: 'reader',
@@ -59,6 +68,16 @@ export const BUDGETS: readonly Budget[] = [
     most: 60_000,
     why: 'it opens from the panel, in the middle of a thought',
     files: (build: string) => filesOfRoom(build, 'workbench.html', room),
+  })),
+  ...Object.entries(PARTS).map(([room, { parts, why }]) => ({
+    name: `parts of the room ${room}, fetched on demand`,
+    most: 30_000,
+    why,
+    files: (build: string) => {
+      const there = new Set(filesOfRoom(build, 'workbench.html', room));
+      const onDemand = scriptsIn(build).filter((file) => parts.includes(nameOf(file)));
+      return scriptsFrom(build, onDemand).filter((file) => !there.has(file));
+    },
   })),
   {
     name: 'answers about prices, fetched by the engine on demand',

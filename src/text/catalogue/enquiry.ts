@@ -19,6 +19,22 @@ export const enquiryTexts = {
   broken:
     'Something went wrong inside Bedplate while it compared this machine with the packs. Take the last answer back, or start again.',
 
+  /** What somebody says of it, as it was marked on a page or pasted. */
+  said: {
+    heading: 'What is said of it',
+    inside: 'an advert’s words, or a message’s, to be held against what is known',
+    intro:
+      'Paste an advert’s words here, or a message’s. They are held against what is known, as an advert on a page is; they stay on this computer.',
+    label: 'The words',
+    take: 'Take these words in',
+    taken: 'These words count now. Change them and take them in again, or empty the field to leave them out.',
+    which: 'Choose below what it is: these words don’t tell.',
+  },
+  goOn: {
+    intro: 'You want to sell it? A draft begins with what was found, for you to change.',
+    button: 'Go on as a seller’s draft',
+  },
+
   number: 'Its number',
   numberIntro: 'If you can read a serial number on it, the packs’ tables say what they know of it.',
   noTables:

@@ -11,10 +11,13 @@ import { outdatedTexts } from './outdated';
 import { outlineTexts } from './outline';
 import { panelTexts } from './panel';
 import { priceCliTexts } from './price-cli';
+import { priceFieldTexts } from './price-fields';
 import { priceRoomTexts } from './price-room';
-import { priceSeenTexts } from './price-seen';
+import { priceScaleTexts } from './price-scale';
+import { priceTableTexts } from './price-table';
 import { priceTexts } from './prices';
 import { sealTexts } from './seal';
+import { selectionTexts } from './selection';
 import { shownTexts } from './shown';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
@@ -33,8 +36,11 @@ export const texts = {
   price: priceTexts,
   priceCli: priceCliTexts,
   priceRoom: priceRoomTexts,
-  priceSeen: priceSeenTexts,
+  priceFields: priceFieldTexts,
+  priceScale: priceScaleTexts,
+  priceTable: priceTableTexts,
   seal: sealTexts,
+  selection: selectionTexts,
   shown: shownTexts,
   install: installTexts,
   workbench: workbenchTexts,
