@@ -104,10 +104,12 @@ async function audited({ harvest, asOf, seen }: Audited, { knowledge, shipped, p
   }
 }
 
-async function install(files: readonly File[], installedAt: string): Promise<void> {
+type Install = Extract<ToEngine, { type: 'install' }>;
+
+async function install({ files, ...installation }: Install): Promise<void> {
   try {
     const { installFiles } = await import('./install-files');
-    await installFiles(files, installedAt, (step) => tell({ type: 'installing', step }));
+    await installFiles(files, installation, (step) => tell({ type: 'installing', step }));
   } catch (error) {
     console.error(error);
     // What is too long for a text or a list is told as a RangeError.
@@ -132,6 +134,6 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
         tell({ type: 'reply', number: data.number, reply: { ok: false, trouble: 'failed' } });
       });
     case 'install':
-      return void install(data.files, data.installedAt);
+      return void install(data);
   }
 });

@@ -17,7 +17,7 @@ export type ToEngine =
   | { type: 'audit'; wanted: Wanted; harvest: Harvest; asOf: string; seen: Seen }
   | { type: 'ask'; number: number; question: Question }
   /** Check these files and install them, all or none. */
-  | { type: 'install'; files: File[]; installedAt: string };
+  | { type: 'install'; files: File[]; installedAt: string; mayGoBack: boolean };
 
 /** What that thread tells our pages. */
 export type FromEngine = PanelAnswer | BenchAnswer;
