@@ -84,7 +84,8 @@ async function answer(
     case 'serial':
       return answerToEnquiry(question.serial, question.pack, known, shipped);
     case 'priceModels':
-    case 'price': {
+    case 'price':
+    case 'past': {
       // Asked in one room alone, and by no panel.
       const { answerToPrice } = await import('../../src/session/price-answers');
       return answerToPrice(question, known);

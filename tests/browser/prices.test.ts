@@ -55,8 +55,8 @@ it('keeps a price that was seen, names what is wrong with one, and takes one bac
   await bench.click('[data-part="price-keep"]');
   await bench.shows('[data-part="price-kept"] > li', '£190');
   await bench.click('[data-part="price-kept"] button');
-  await bench.shows('[data-part="price-undo"]');
-  await bench.click('[data-part="price-undo"]');
+  await bench.shows('[data-part="undo-price"]');
+  await bench.click('[data-part="undo-price"]');
   await bench.shows('[data-part="price-kept"] > li', '£190');
 });
 

@@ -19,6 +19,10 @@ const PARTS: Readonly<Record<string, { parts: readonly string[]; why: string }>>
     parts: ['MachineOutcome', 'WrittenAnswer', 'EnquiryResult'],
     why: 'it is fetched while the first thing that was said of a machine is compared',
   },
+  prices: {
+    parts: ['SeenTable', 'BringTable', 'bring-table', 'table'],
+    why: 'it is fetched where somebody opens the table of prices, here or in the panel, or brings one',
+  },
 };
 
 export const BUDGETS: readonly Budget[] = [

@@ -44,5 +44,7 @@ export const priceCliTexts = {
   alternatives: 'What else would do',
   alternative: (label: string, low: string, high: string) => `${label}: ${low} to ${high}`,
   common: (text: string) => `the same: ${text}`,
+  gained: (name: string) => `gained: ${name}`,
+  lost: (name: string) => `lost: ${name}`,
   differs: (name: string, there: string, here: string) => `${name}: ${there}, not ${here}`,
 } as const;

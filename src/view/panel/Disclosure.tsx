@@ -9,14 +9,16 @@ interface Props {
   row?: 'h2' | 'h3';
   /** Opened by the page itself, as soon as this turns true. */
   open?: boolean;
+  /** Told whenever it is opened or closed. */
+  onToggle?: () => void;
   children: ComponentChildren;
 }
 
 /** Something more, for whoever wants it: opened by click, Enter or space. */
-export function Disclosure({ label, inside, part, row, open, children }: Props) {
+export function Disclosure({ label, inside, part, row, open, onToggle, children }: Props) {
   const Name = row ?? 'span';
   return (
-    <details class={row ? 'more row' : 'more'} data-part={part} open={open}>
+    <details class={row ? 'more row' : 'more'} data-part={part} open={open} onToggle={onToggle}>
       <summary>
         <span class="more-line">
           <Name class="more-name">{label}</Name>

@@ -86,6 +86,7 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'list-_abcdef-.js'), '');
     writeFileSync(join(folder, 'DraftAnswered-12345678.js'), "import './list-_abcdef-.js';");
     writeFileSync(join(folder, 'MachineOutcome-12345678.js'), "import './own.js';");
+    writeFileSync(join(folder, 'SeenTable-12345678.js'), '');
     writeFileSync(join(folder, 'own.js'), '');
     for (const style of ['drafts-87654321.css', 'list-87654321.css', 'other-87654321.css'])
       writeFileSync(join(folder, style), 'p{}');
