@@ -14,9 +14,12 @@ export interface Applied {
   already: Change[];
 }
 
-/** Makes changes to a pack: see changes.ts. The order of the changes doesn't matter unless two are of one slot. */
-export function applyChanges(pack: Pack, changes: readonly Change[]): Applied {
-  const draft = new Draft(pack);
+/**
+ * Makes changes to a pack: see changes.ts. The order of the changes doesn't matter unless two are of one slot.
+ * @param held false: what was there isn't held against what is; for changes whose outcome is proved in another way
+ */
+export function applyChanges(pack: Pack, changes: readonly Change[], held = true): Applied {
+  const draft = new Draft(pack, held);
   const byPart = new Map<string, Change[]>();
   for (const change of changes) {
     const others = byPart.get(change.part);
@@ -47,7 +50,10 @@ class Draft {
   readonly #already: Change[] = [];
   #pack: JsonObject;
 
-  constructor(pack: Pack) {
+  readonly #held: boolean;
+
+  constructor(pack: Pack, held: boolean) {
+    this.#held = held;
     this.#pack = pack as unknown as JsonObject;
   }
 
@@ -62,24 +68,25 @@ class Draft {
   list(part: ListPart, changes: readonly Change[]): void {
     if (changes.length === 0) return;
     const entries = entriesOf(this.#pack as unknown as Pack, part);
+    const before = [...entries.keys()];
     const unplaced = new Map<string, Unplaced>();
+    const moves: Change[] = [];
     let changed = false;
     for (const change of changes) {
-      const here = entries.get(change.entry);
-      const made = this.#entry(change, here);
+      const made = this.#entry(change, entries.get(change.entry));
       if (made === 'not') continue;
-      changed = true;
+      if (change.do === 'move') moves.push(change);
+      else changed = true;
       if (made === undefined) entries.delete(change.entry);
       else entries.set(change.entry, made);
       if (change.do === 'remove') unplaced.delete(change.entry);
       else if (change.do !== 'change') unplaced.set(change.entry, { entry: change.entry, follows: change.follows });
     }
-    if (!changed) return;
-    let order = [...entries.keys()];
-    if (unplaced.size > 0) {
-      const staying = order.filter((entry) => !unplaced.has(entry));
-      order = placeEntries(staying, [...unplaced.values()]);
-    }
+    const staying = [...entries.keys()].filter((entry) => !unplaced.has(entry));
+    const order = unplaced.size > 0 ? placeEntries(staying, [...unplaced.values()]) : staying;
+    const asBefore = order.length === before.length && order.every((entry, i) => entry === before[i]);
+    if (asBefore) this.#already.push(...moves);
+    if (!changed && asBefore) return;
     this.#put(
       part,
       order.map((entry) => entries.get(entry)!),
@@ -94,7 +101,7 @@ class Draft {
         return this.#not(change, sameJson(here, change.value) ? 'already' : 'there-already', here);
       case 'remove':
         if (here === undefined) return this.#not(change, 'already');
-        if (change.was !== undefined && !sameJson(here, change.was)) return this.#not(change, 'differs', here);
+        if (change.was !== undefined && this.#differs(here, change.was)) return this.#not(change, 'differs', here);
         return undefined;
       case 'move':
         return here ?? this.#not(change, 'no-entry');
@@ -109,19 +116,23 @@ class Draft {
     return 'not';
   }
 
+  #differs(here: Json | undefined, was: Json | undefined): boolean {
+    return this.#held && !sameJson(here, was);
+  }
+
   #field(change: Changed, object: JsonObject): JsonObject | 'not' {
     const [key = '', inner] = change.field;
     if (inner === undefined) {
       const here = ownKey(object, key);
       if (sameJson(here, change.now)) return this.#not(change, 'already');
-      if (!sameJson(here, change.was)) return this.#not(change, 'differs', here);
+      if (this.#differs(here, change.was)) return this.#not(change, 'differs', here);
       return withKey(object, key, change.now);
     }
     const table = ownKey(object, key);
     if (table !== undefined && !isObject(table)) return this.#not(change, 'differs', table);
     const here = ownKey(table, inner);
     if (sameJson(here, change.now)) return this.#not(change, 'already');
-    if (!sameJson(here, change.was)) return this.#not(change, 'differs', here);
+    if (this.#differs(here, change.was)) return this.#not(change, 'differs', here);
     return withKey(object, key, withKey(table ?? {}, inner, change.now));
   }
 
@@ -138,12 +149,12 @@ class Draft {
     const held = inner === undefined && HELD.get([...path, key].join('.'));
     let made: JsonObject | 'not';
     if (change.part === 'serials.columns' && isColumn(key)) made = this.#column(change, object, key);
-    else made = held ? this.#held(change, object, key, held) : this.#field(change, object);
+    else made = held ? this.#holder(change, object, key, held) : this.#field(change, object);
     if (made !== 'not') this.#pack = withPath(this.#pack, path, made);
   }
 
   /** A list or an inner object appears empty, or ceases to be with nothing in it. */
-  #held(change: Changed, object: JsonObject, key: string, empty: Json): JsonObject | 'not' {
+  #holder(change: Changed, object: JsonObject, key: string, empty: Json): JsonObject | 'not' {
     const here = ownKey(object, key);
     if ((here === undefined) === (change.now === undefined)) return this.#not(change, 'already');
     if (change.now === undefined)
