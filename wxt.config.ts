@@ -7,16 +7,16 @@ import { texts } from './src/text/catalogue/index';
 const shipped = fileURLToPath(new URL('src/pack/shipped/', import.meta.url));
 
 /**
- * Our pages run their own files and nothing else, and load no remote picture, style or font. Even a mistake in the view
- * could not make a page's text run. They may fetch over https, for packs that the user subscribes to, and only where the
- * user has given leave for that host.
+ * Our pages run their own files and nothing else, and load no remote style or font. Even a mistake in the view could not
+ * make a page's text run. They may show pictures from elsewhere, for an advert's photos and only once somebody has asked
+ * for them; and fetch over https, for packs that the user subscribes to, where the user has given leave for that host.
  */
 const pagePolicy = [
   "default-src 'none'",
   "script-src 'self'",
   "object-src 'none'",
   "style-src 'self'",
-  "img-src 'self' data:",
+  "img-src 'self' data: https: http:",
   "connect-src 'self' https:",
   "base-uri 'none'",
   "form-action 'none'",

@@ -4,6 +4,7 @@ import { describedMachine, type MachineEvent, stepMachine } from '../../src/sess
 import type { PackCard } from '../../src/session/pack-card';
 import type { EnquiryActions, EnquiryState } from '../../src/view/workbench/EnquiryRoom';
 import { copyText } from '../shared/copy-text';
+import { saveFile } from '../shared/save-file';
 import { today } from '../shared/today';
 import type { Bench } from './bench';
 
@@ -102,6 +103,7 @@ export function enquiryActions(
       location.hash = '#drafts';
     },
     copyText,
+    saveFile,
   };
 
   return {

@@ -1,5 +1,6 @@
 import '../../../src/view/style/findings.css';
 import '../../../src/view/style/likely.css';
+import '../../../src/view/style/time-line.css';
 import '../../../src/view/style/drafts.css';
 import { NOTHING_SEEN } from '../../../src/session/seen';
 import { DraftsRoom, type DraftsState } from '../../../src/view/workbench/DraftsRoom';

@@ -1,5 +1,6 @@
 import '../../../src/view/style/findings.css';
 import '../../../src/view/style/likely.css';
+import '../../../src/view/style/time-line.css';
 import '../../../src/view/style/enquiry.css';
 import { NOTHING_ASKED } from '../../../src/session/machine-asked';
 import { EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/EnquiryRoom';

@@ -73,25 +73,6 @@ export const enquiryTexts = {
   notProof:
     'A number in the tables is a good sign and no proof: plates are moved and numbers are copied. If much money hangs on it, show the machine to somebody who knows its kind.',
 
-  line: {
-    heading: (maker: string | null) => (maker === null ? 'Among its neighbours' : `Among its neighbours: ${maker}`),
-    legend: 'The thick bar is the block that holds your number.',
-    legendGap: 'The broken line is where your number would stand.',
-    label: (from: number, to: number, runs: number) =>
-      `Time line from ${from} to ${to} with ${runs === 1 ? 'one block' : `${runs} blocks`} of numbers; the table below says the same.`,
-    yours: (serial: string) => `${serial}, yours`,
-    noYears: 'The tables name no years for these numbers, so there is nothing to draw.',
-    undated: 'Blocks without a year stand in the table only.',
-    table: 'The same as a table',
-    caption: 'Blocks of numbers in order',
-    numbers: 'Numbers',
-    year: 'Year',
-    model: 'Model',
-    madeIn: (place: string) => `made in ${place}`,
-    holds: 'your number',
-    unknown: 'not known',
-  },
-
   /** The answer as plain text, to send to whoever asked. */
   written: {
     heading: 'Take the answer along',

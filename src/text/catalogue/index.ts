@@ -1,3 +1,4 @@
+import { besideTexts } from './beside';
 import { cli } from './cli';
 import { draftRoomTexts } from './draft-room';
 import { draftTexts } from './drafts';
@@ -16,11 +17,14 @@ import { priceRoomTexts } from './price-room';
 import { priceScaleTexts } from './price-scale';
 import { priceTableTexts } from './price-table';
 import { priceTexts } from './prices';
+import { proposeTexts } from './propose';
 import { sealTexts } from './seal';
 import { selectionTexts } from './selection';
 import { shownTexts } from './shown';
+import { timeLineTexts } from './time-line';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
+  beside: besideTexts,
   cli,
   drafts: draftTexts,
   draftRoom: draftRoomTexts,
@@ -39,9 +43,11 @@ export const texts = {
   priceFields: priceFieldTexts,
   priceScale: priceScaleTexts,
   priceTable: priceTableTexts,
+  propose: proposeTexts,
   seal: sealTexts,
   selection: selectionTexts,
   shown: shownTexts,
+  timeLine: timeLineTexts,
   install: installTexts,
   workbench: workbenchTexts,
   product: {

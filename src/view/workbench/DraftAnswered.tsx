@@ -26,7 +26,7 @@ interface Props {
 /** What the packs say of a draft, once they have said it, in the same parts as beside a page. */
 export function DraftAnswered({ answer, isPrivate, ...rest }: Props) {
   if (!answer.ok) return <p data-part="broken">{workbenchTexts.troubles.broken}</p>;
-  const { audit, listing, words, seen, kind } = answer;
+  const { audit, listing, words, seen, kind, place } = answer;
   if (audit.packs.length === 0) return <p data-part="no-pack">{texts.noPack}</p>;
   if (audit.kind === 'none' || audit.kind === 'list') return <p>{texts.none}</p>;
   const forSale = audit.kind === 'item' || audit.kind === 'lot';
@@ -46,7 +46,9 @@ export function DraftAnswered({ answer, isPrivate, ...rest }: Props) {
         {summaryOf(audit)}
       </p>
       {FIRST.map(group)}
-      {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} folded />}
+      {likelyAdds(audit, seen.length) && (
+        <LikelyPart audit={audit} words={words} kind={kind} folded beside={{ answer, own: [], asOf: '', save: null }} />
+      )}
       {forSale && <PricePart audit={audit} words={words} />}
       <NextPart
         next={audit.nextEvidence}
@@ -55,7 +57,7 @@ export function DraftAnswered({ answer, isPrivate, ...rest }: Props) {
       />
       {LAST.map(group)}
       {forSale && <PriceLine audit={audit} />}
-      {forSale && <SerialPart audit={audit} words={words} />}
+      {forSale && <SerialPart audit={audit} words={words} place={place} />}
       <PacksSpoke audit={audit} words={words} />
     </>
   );

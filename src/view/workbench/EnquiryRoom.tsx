@@ -49,6 +49,8 @@ export interface EnquiryActions {
   ask: (serial: string, name: string) => void;
   /** Puts a text on the clipboard; answers whether it is there now. */
   copyText: (text: string) => Promise<boolean>;
+  /** Hands a text to the browser as a file to save. */
+  saveFile: (name: string, text: string, type: string) => void;
 }
 
 interface Props {
@@ -87,7 +89,14 @@ export function EnquiryRoom({ state, actions, packs, packsActions }: Props) {
               />
             )}
             {thing && begun && told?.answer.ok && (
-              <Outcome answer={told.answer} withWords={asked.text !== ''} copy={actions.copyText} />
+              <Outcome
+                answer={told.answer}
+                own={[]}
+                asOf={told.asOf}
+                withWords={asked.text !== ''}
+                copy={actions.copyText}
+                save={actions.saveFile}
+              />
             )}
             <NumberPart
               state={state}

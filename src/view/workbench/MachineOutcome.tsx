@@ -5,6 +5,7 @@ import { FindingGroup } from '../panel/FindingGroup';
 import { hasKindWords, KindWords } from '../panel/KindWords';
 import { LikelyPart } from '../panel/LikelyPart';
 import { Questions, questionsOf } from '../panel/Questions';
+import type { BesideProps } from '../panel/SideBySide';
 import { shownFindings, summaryOf } from '../panel/summary';
 
 /** What speaks against the words comes before what it is. */
@@ -17,11 +18,16 @@ interface Props {
   answer: Answered;
   /** Somebody's words count too: what doesn't hold of them comes first. */
   withWords: boolean;
+  /** The user's own photos, as inline pictures. */
+  own: readonly string[];
+  asOf: string;
   copy: (text: string) => Promise<boolean>;
+  save: BesideProps['save'];
 }
 
 /** What comes of what was said of a machine: which it is, what follows and fits, what to mind, what to ask. */
-export function MachineOutcome({ answer: { audit, words, kind, listing }, withWords, copy }: Props) {
+export function MachineOutcome({ answer, own, asOf, withWords, copy, save }: Props) {
+  const { audit, words, kind, listing } = answer;
   const group = (standing: Standing) => (
     <FindingGroup
       key={standing}
@@ -40,7 +46,7 @@ export function MachineOutcome({ answer: { audit, words, kind, listing }, withWo
         </p>
       )}
       {withWords && FIRST.map(group)}
-      <LikelyPart audit={audit} words={words} kind={null} folded={false} />
+      <LikelyPart audit={audit} words={words} kind={null} folded={false} beside={{ answer, own, asOf, save }} />
       {kind && hasKindWords(kind) && (
         <section class="group" data-part="kind" aria-labelledby="kind">
           <h2 id="kind">{texts.kind}</h2>

@@ -5,7 +5,7 @@ import { sampleAudit, sampleLikely, sampleListing, sampleWords } from '../view/s
 
 const answered = (change: Partial<Answered>): Answered => ({
   ...{ ok: true, audit: sampleAudit({ likely: [sampleLikely()] }), listing: sampleListing, words: sampleWords },
-  ...{ kind: null, seen: [] },
+  ...{ kind: null, seen: [], pictures: new Map(), place: null },
   ...change,
 });
 

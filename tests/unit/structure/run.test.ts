@@ -88,6 +88,7 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'MachineOutcome-12345678.js'), "import './own.js';");
     writeFileSync(join(folder, 'SeenTable-12345678.js'), '');
     writeFileSync(join(folder, 'own.js'), '');
+    writeFileSync(join(folder, 'SideBySide-12345678.js'), "import './shared.js';");
     for (const style of ['drafts-87654321.css', 'list-87654321.css', 'other-87654321.css'])
       writeFileSync(join(folder, style), 'p{}');
     writeFileSync(join(folder, 'background.js'), '');
@@ -117,8 +118,8 @@ describe('byte budgets', () => {
     const lines: string[] = [];
     checkBudgets(build(), BUDGETS, (line) => lines.push(line));
     const filesOf = (room: string) => lines.find((line) => line.startsWith(`parts of the room ${room},`));
-    expect(filesOf('drafts')).toContain('(DraftAnswered-12345678.js)');
-    expect(filesOf('enquiry')).toContain('(MachineOutcome-12345678.js, own.js)');
+    expect(filesOf('drafts')).toContain('(DraftAnswered-12345678.js, SideBySide-12345678.js, reader.js, shared.js)');
+    expect(filesOf('enquiry')).toContain('(MachineOutcome-12345678.js, SideBySide-12345678.js, own.js)');
   });
 
   it('fail the run with their reason, and fail on what is not there', () => {

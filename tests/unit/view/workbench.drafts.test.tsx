@@ -31,7 +31,7 @@ const answer: Answer = {
   ok: true,
   listing: readDraft(draft.draft),
   audit: sampleAudit({ findings: [finding] }),
-  ...{ words: sampleWords, seen: [], kind: null },
+  ...{ words: sampleWords, seen: [], kind: null, pictures: new Map(), place: null },
 };
 
 const root = document.createElement('div');

@@ -8,6 +8,7 @@ import { type MachineAsked, NOTHING_ASKED } from '../../../src/session/machine-a
 import type { PackCard } from '../../../src/session/pack-card';
 import { enquiryTexts as texts } from '../../../src/text/catalogue/enquiry';
 import { likelyTexts } from '../../../src/text/catalogue/likely';
+import { timeLineTexts } from '../../../src/text/catalogue/time-line';
 import {
   type EnquiryActions,
   EnquiryRoom,
@@ -29,7 +30,7 @@ const card = (id: string, runs: number, on = true): PackCard => ({
 });
 const run = (first: string, last: string, year: number | null, holds = false): EnquiredRun => ({
   ...{ pack: 'club', entry: `k-${first}`, models: ['club/plain'], year, first, last, source: 'Allotment book' },
-  ...{ place: 'North works', holds },
+  ...{ place: 'North works', size: 100, holds },
 });
 const line = (change: Partial<NumberLine>): NumberLine => ({
   ...{ pack: 'club', scheme: 'k', maker: 'Maker', complete: false, gapAfter: null },
@@ -41,6 +42,8 @@ const enquiry = (change: Partial<Enquiry>): Enquiry => ({
   ...{ suggestions: [], forms: [] },
   ...change,
 });
+
+const rest = { pictures: new Map(), place: null };
 
 const root = document.createElement('div');
 document.body.append(root);
@@ -74,6 +77,7 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
       writeText: note('writeText'),
       takeText: note('takeText'),
       toDraft: note('toDraft'),
+      saveFile: note('saveFile'),
     },
     copyText: async (text) => calls.push(['copy', text]) > 0,
   };
@@ -117,9 +121,9 @@ describe('the enquiry by number', () => {
     expect(root.querySelectorAll('.years-holds')).toHaveLength(1);
     const rows = [...root.querySelectorAll('.ledger tbody tr')];
     expect(rows.map((row) => row.getAttribute('data-holds'))).toEqual(['false', 'true', 'false']);
-    expect(rows[1]?.textContent).toContain(texts.line.holds);
-    expect(rows[2]?.textContent).toContain(texts.line.unknown);
-    expect(root.textContent).toContain(texts.line.undated);
+    expect(rows[1]?.textContent).toContain(timeLineTexts.holds);
+    expect(rows[2]?.textContent).toContain(timeLineTexts.unknown);
+    expect(root.textContent).toContain(timeLineTexts.undated);
   });
 
   it('draws a gap where the number would stand', () => {
@@ -150,7 +154,7 @@ describe('the enquiry by what is seen', () => {
   const audit = sampleAudit({ likely: [sampleLikely()], nextEvidence: [sampleNext()], findings: [] });
   const seen = [{ attribute: 'club/frame', name: 'frame', value: 'iron', text: 'cast iron' }];
   const kind = { explain: 'Heavy.', good: ['Seams.'], poor: [], fits: [], cautions: [], mind: [] };
-  const answer: Answer = { ok: true, audit, listing: sampleListing, words: sampleWords, seen, kind };
+  const answer: Answer = { ok: true, audit, listing: sampleListing, words: sampleWords, seen, kind, ...rest };
   const asked = { ...NOTHING_ASKED, seen: new Map([['club/frame', 'iron']]) };
   const told = (of: MachineAsked, change: Partial<Extract<Answer, { ok: true }>> = {}) => ({
     ...{ asked: of, asOf: '2026-06-01', answer: { ...answer, ...change } },
@@ -231,7 +235,15 @@ describe('words that somebody says of it', () => {
   it('are held against what is known, which stands before what it is', () => {
     const asked = { ...NOTHING_ASKED, text: 'Rare.' };
     const audit = sampleAudit({ likely: [sampleLikely()] });
-    const answer: Answer = { ok: true, audit, listing: sampleListing, words: sampleWords, seen: [], kind: null };
+    const answer: Answer = {
+      ok: true,
+      audit,
+      listing: sampleListing,
+      words: sampleWords,
+      seen: [],
+      kind: null,
+      ...rest,
+    };
     show([card('club', 9)], null, { asked, text: 'Rare.', told: { asked, asOf: '2026-06-01', answer } });
     const outcome = part('outcome');
     expect(outcome?.firstElementChild?.getAttribute('data-part')).toBe('summary');
