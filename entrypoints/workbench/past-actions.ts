@@ -1,6 +1,5 @@
-import { MOST_AMOUNT } from '../../src/price/observation';
 import { dateOf } from '../../src/price/written-date';
-import { readMoney } from '../../src/quantity/money';
+import { writtenPrice } from '../../src/price/written-price';
 import type { PastActions, PastState } from '../../src/view/workbench/prices/past';
 import type { BenchTrouble } from '../../src/view/workbench/trouble';
 import { today } from '../shared/today';
@@ -20,10 +19,8 @@ export function pastActions({ engine, state, show, trouble }: PastRoom): PastAct
     write: (part) => show({ ...part, problem: null }),
     async ask() {
       const { amount: written, date: day } = state();
-      const money = readMoney(written);
-      const amount = Number(money?.amount ?? 0);
-      if (!money?.currency || !(amount > 0) || !(amount < MOST_AMOUNT) || /-\s*\d/.test(written))
-        return show({ problem: 'money', told: null });
+      const price = writtenPrice(written);
+      if (!price.ok) return show({ problem: 'money', told: null });
       const date = dateOf(day.trim());
       if (!date) return show({ problem: 'date', told: null });
       if (date > today()) return show({ problem: 'future', told: null });
@@ -31,7 +28,7 @@ export function pastActions({ engine, state, show, trouble }: PastRoom): PastAct
       const mine = asks;
       const reply = await engine.ask({
         about: 'past',
-        price: { amount, currency: money.currency, date },
+        price: { amount: price.amount, currency: price.currency, date },
         asOf: today(),
       });
       if (mine !== asks) return;

@@ -1,9 +1,9 @@
 import { putObservations, readObservations, removeObservations } from '../../src/keep/observations';
 import type { KeptObservation } from '../../src/keep/schema';
-import { MOST_AMOUNT, type Observation } from '../../src/price/observation';
+import type { Observation } from '../../src/price/observation';
 import { NOTHING_WRITTEN, observationOf, type Writing, type Written } from '../../src/price/observation-fields';
 import { type ModelNamed, writingOf } from '../../src/price/writing';
-import { readMoney } from '../../src/quantity/money';
+import { writtenPrice } from '../../src/price/written-price';
 import { keptPrice, priceOfKept } from '../../src/session/kept-prices';
 import { rateOfKept } from '../../src/session/kept-rates';
 import { priceRoomTexts } from '../../src/text/catalogue/price-room';
@@ -36,11 +36,8 @@ export function pricesActions(
     const { model: written, grade, finish, asking } = state();
     const model = writing().modelOf(written);
     if (!model) return show({ problem: 'model', answer: null });
-    const money = asking.trim() === '' ? null : readMoney(asking);
-    if (asking.trim() !== '' && !money?.currency) return show({ problem: 'money', answer: null });
-    const amount = Number(money?.amount ?? 1);
-    if (!(amount > 0) || !(amount < MOST_AMOUNT) || /-\s*\d/.test(asking))
-      return show({ problem: 'amount', answer: null });
+    const money = asking.trim() === '' ? null : writtenPrice(asking);
+    if (money && !money.ok) return show({ problem: money.wrong === 'amount' ? 'amount' : 'money', answer: null });
     asks += 1;
     const mine = asks;
     const reply = await engine.ask({
@@ -48,7 +45,7 @@ export function pricesActions(
       asked: {
         ...{ model, grade: grade || null, finish, asOf: today() },
         rates: (state().rates.kept ?? []).map(rateOfKept),
-        asking: money?.currency ? { amount, currency: money.currency } : null,
+        asking: money && { amount: money.amount, currency: money.currency },
         own: (state().kept ?? []).map(priceOfKept),
       },
     });
@@ -124,11 +121,9 @@ export function pricesActions(
     ask: () => void lookUp(),
     wantRate() {
       const { askedFor, answer } = state();
-      rates.actions.fill({
-        from: readMoney(askedFor)?.currency ?? '',
-        to: answer?.band?.currency ?? '',
-        date: today(),
-      });
+      const asked = writtenPrice(askedFor);
+      const from = asked.ok ? asked.currency : '';
+      rates.actions.fill({ from, to: answer?.band?.currency ?? '', date: today() });
     },
     askFor(model) {
       show({ model, grade: '', finish: 'plain', asking: '' });
