@@ -5,9 +5,9 @@ import { localText } from '../../pack/local-text';
 import type { Pack } from '../../pack/schema/index';
 import { type OpenedPack, openPackFile } from '../../sharing/open-file';
 import { diffPacks } from '../../sharing/propose/diff-packs';
+import { applyUpdate } from '../../sharing/propose/update-file';
 import type { Fetched } from '../../sharing/subscribe/fetch-capped';
 import { addressBeside, LARGEST_NOTICE, type Notice, type PublishedFile } from '../../sharing/subscribe/notice';
-import { withUpdate } from '../../sharing/subscribe/small-update';
 import { judgeTexts } from '../../text/catalogue/judged';
 import { tellChanges } from '../change-told';
 import type { Stood } from '../install';
@@ -95,9 +95,11 @@ async function byUpdate(
   const got = await named(address, update, 'changes', LARGEST_PACK, reach);
   if ('problem' in got) return null;
   reach.tell({ state: 'checking' });
-  const text = withUpdate(got.text, here.json, here.hash);
+  const made = applyUpdate(got.text, here);
+  if (made.problem) return null;
   // The very file that is named, or nothing.
-  return text !== null && (await contentHash(text)) === file.sha256 ? { text, bytes: got.bytes } : null;
+  const isNamed = (await contentHash(made.sealed)) === file.sha256;
+  return isNamed ? { text: made.sealed, bytes: got.bytes } : null;
 }
 
 /** A file by its hash: no more bytes than are said, and those. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
+import { contentHash } from '../../pack/compiled/content-hash';
 import type { Pack } from '../../pack/schema/index';
 import { canonicalJson, isCanonical } from '../seal/canonical';
-import { type OpenedSeal, openSealed } from '../seal/open-seal';
 import { EditionRef } from '../seal/seal-line';
 import { applyChanges } from './apply-changes';
 import { BriefChange, fromBrief, inBrief } from './change-file';
@@ -13,7 +13,7 @@ z.config({ jitless: true });
 /*
  * Promises: a small file makes the sealed file of the next edition out of the edition that a reader has, byte for byte.
  * The first line is the next edition's seal, the second what changes, in canonical JSON. It needs no signature of its
- * own: what comes out is opened as any sealed file is, so a wrong or hostile update makes nothing. What comes out is
+ * own: what comes out is opened as any sealed file is, so nothing in a wrong or hostile update need be believed. What comes out is
  * bounded by what goes in: a change can add only what it spells out.
  */
 
@@ -31,42 +31,39 @@ const LARGEST_RESULT = 200_000_000;
 /** Packs are nested 24 levels deep at most, and stand three levels deep in an update. */
 const MOST_DEPTH = 27;
 
-/** What is needed of a sealed edition, before and after. */
-export type Edition = Pick<OpenedSeal, 'pack' | 'edition' | 'hash'>;
-
-/** @param sealed the whole sealed file of the later edition, which `after` is */
-export function writeUpdate(before: Edition, after: Edition, sealed: string): string {
+/** @param before the edition that readers have; @param sealed the whole sealed file of the next one */
+export async function writeUpdate(before: Pack, sealed: string): Promise<string> {
+  const end = sealed.indexOf('\n');
+  const body = sealed.slice(end + 1);
+  const after = JSON.parse(body) as Pack;
   const update: z.infer<typeof Update> = {
     update: 1,
-    pack: after.pack.about.id,
-    from: { edition: before.edition, hash: before.hash },
-    to: { edition: after.edition, hash: after.hash },
-    changes: inBrief(diffPacks(before.pack, after.pack)),
+    pack: after.about.id,
+    from: { edition: before.about.edition, hash: await contentHash(canonicalJson(before)!) },
+    to: { edition: after.about.edition, hash: await contentHash(body) },
+    changes: inBrief(diffPacks(before, after)),
   };
-  return `${sealed.slice(0, sealed.indexOf('\n'))}\n${canonicalJson(update)}`;
+  return `${sealed.slice(0, end)}\n${canonicalJson(update)}`;
 }
 
-/** form: no update; another-pack; another-edition: it is for one that the reader hasn't; too-large; result: what comes out is not what was sealed. */
-export type UpdateProblem = 'form' | 'another-pack' | 'another-edition' | 'too-large' | 'result';
-export type Updated = { sealed: string; opened: OpenedSeal; problem?: undefined } | { problem: UpdateProblem };
+/** form: no update; another-edition: it is for one that isn't here; result: no pack could be sealed that comes out. */
+export type UpdateProblem = 'form' | 'another-edition' | 'too-large' | 'result';
+export type Updated = { sealed: string; problem?: undefined } | { problem: UpdateProblem };
 
-/** @returns the next edition's sealed file and what it holds; whether to take it: judge.ts. Never throws. */
-export async function applyUpdate(before: Edition, text: string): Promise<Updated> {
+/**
+ * @param here the edition that is here: its JSON text and the hash of that
+ * @returns the next edition's sealed file, still to be opened (open-seal.ts) and judged (judge.ts). Never throws.
+ */
+export function applyUpdate(text: string, here: { json: string; hash: string }): Updated {
   if (text.length > LARGEST) return { problem: 'too-large' };
   const end = text.indexOf('\n');
   const update = readUpdate(text.slice(end + 1));
   if (!update || end < 0) return { problem: 'form' };
-  if (update.pack !== before.pack.about.id) return { problem: 'another-pack' };
-  if (update.from.hash !== before.hash) return { problem: 'another-edition' };
-  const { pack } = applyChanges(before.pack, fromBrief(update.changes), false);
-  const body = asJson(pack);
+  if (update.from.hash !== here.hash) return { problem: 'another-edition' };
+  const { pack, misfits } = applyChanges(JSON.parse(here.json) as Pack, fromBrief(update.changes), false);
+  const body = misfits.length > 0 ? null : asJson(pack);
   if (body === null) return { problem: 'result' };
-  if (body.length > LARGEST_RESULT) return { problem: 'too-large' };
-  const sealed = `${text.slice(0, end)}\n${body}`;
-  const opened = await openSealed(sealed);
-  if (opened.issues || opened.hash !== update.to.hash || opened.edition !== update.to.edition)
-    return { problem: 'result' };
-  return { sealed, opened };
+  return body.length > LARGEST_RESULT ? { problem: 'too-large' } : { sealed: `${text.slice(0, end)}\n${body}` };
 }
 
 function asJson(pack: Pack): string | null {

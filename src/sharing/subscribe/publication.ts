@@ -1,8 +1,8 @@
 import { contentHash } from '../../pack/compiled/content-hash';
 import type { Pack } from '../../pack/schema/index';
+import { writeUpdate } from '../propose/update-file';
 import { splitId } from '../seal/pack-id';
 import { MOST_CHANGES, type Notice, type PublishedFile } from './notice';
-import { smallUpdate } from './small-update';
 
 /** A file to be put on the host. */
 export interface FileToPublish {
@@ -24,7 +24,7 @@ export async function publication(sealed: string, before: readonly Pack[]): Prom
   const files: FileToPublish[] = [{ name: `${file.sha256}.pack`, text: sealed }];
   const changes: Notice['changes'] = [];
   for (const earlier of before.slice(0, MOST_CHANGES)) {
-    const text = await smallUpdate(earlier, sealed);
+    const text = await writeUpdate(earlier, sealed);
     const update = await published(text);
     if (update.bytes > file.bytes * WORTH_IT) continue;
     files.push({ name: `${update.sha256}.changes`, text });

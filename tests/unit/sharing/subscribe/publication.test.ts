@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Pack } from '../../../../src/pack/schema/index';
+import { applyUpdate } from '../../../../src/sharing/propose/update-file';
 import { openSealed } from '../../../../src/sharing/seal/open-seal';
 import { founded, sealPack } from '../../../../src/sharing/seal/seal';
 import { readNotice } from '../../../../src/sharing/subscribe/notice';
 import { type FileToPublish, publication } from '../../../../src/sharing/subscribe/publication';
-import { withUpdate } from '../../../../src/sharing/subscribe/small-update';
 
 const demo = JSON.parse(readFileSync('fixtures/packs/grindlewade-circle.json', 'utf8')) as Pack;
 
@@ -59,36 +59,18 @@ describe('what is published of an edition', () => {
 
 describe('an update', () => {
   it('makes the new file of the old edition, byte for byte, and is far smaller', async () => {
-    const { json, hash } = await here();
-    expect(withUpdate(ending('.changes'), json, hash)).toBe(secondFile);
+    expect(applyUpdate(ending('.changes'), await here())).toEqual({ sealed: secondFile });
     expect(ending('.changes').length).toBeLessThan(secondFile.length / 5);
   });
 
   it('is put on no other edition', async () => {
-    const { json } = await here();
-    expect(withUpdate(ending('.changes'), json, 'another')).toBeNull();
-  });
-
-  it.each([
-    ['empty', ''],
-    ['no JSON', 'x\n{'],
-    ['no list', 'x\n{"update":1,"from":"","changes":7}'],
-    ['strange changes', 'x\n{"update":1,"from":"HASH","changes":[{"do":"add","part":"models","entry":"a"}]}'],
-    ['a part that is none', 'x\n{"update":1,"from":"HASH","changes":[{"do":"remove","part":"__proto__","entry":"a"}]}'],
-    [
-      'an entry that is not there',
-      'x\n{"update":1,"from":"HASH","changes":[{"do":"remove","part":"models","entry":"a"}]}',
-    ],
-  ])('that is %s makes nothing, or nothing that opens', async (_what, text) => {
-    const { json, hash } = await here();
-    const made = withUpdate(text.replace('HASH', hash), json, hash);
-    expect(made === null || (await openSealed(made)).issues !== undefined).toBe(true);
+    expect(applyUpdate(ending('.changes'), { ...(await here()), hash: 'another' })).toEqual({
+      problem: 'another-edition',
+    });
   });
 
   it('that was tampered with makes a file that the seal doesn’t fit', async () => {
-    const { json, hash } = await here();
-    const made = withUpdate(ending('.changes').replace('Another label', 'A lie about it'), json, hash);
-    expect(made).not.toBeNull();
-    expect(await openSealed(made ?? '')).toMatchObject({ problem: 'signature' });
+    const made = applyUpdate(ending('.changes').replace('Another label', 'A lie about it'), await here());
+    expect(await openSealed(made.problem ? '' : made.sealed)).toMatchObject({ problem: 'signature' });
   });
 });
