@@ -7,16 +7,17 @@ import { texts } from './src/text/catalogue/index';
 const shipped = fileURLToPath(new URL('src/pack/shipped/', import.meta.url));
 
 /**
- * Our pages run their own files and nothing else; they load no remote picture, style or font and reach no address but
- * the extension's own (for the shipped packs). Even a mistake in the view could not make a page's text run.
+ * Our pages run their own files and nothing else, and load no remote style or font. Even a mistake in the view could not
+ * make a page's text run. They may show pictures from elsewhere, for an advert's photos and only once somebody has asked
+ * for them; and fetch over https, for packs that the user subscribes to, where the user has given leave for that host.
  */
 const pagePolicy = [
   "default-src 'none'",
   "script-src 'self'",
   "object-src 'none'",
   "style-src 'self'",
-  "img-src 'self' data:",
-  "connect-src 'self'",
+  "img-src 'self' data: https: http:",
+  "connect-src 'self' https:",
   "base-uri 'none'",
   "form-action 'none'",
   "frame-ancestors 'none'",
@@ -35,8 +36,8 @@ const forFirefox = {
   },
 };
 
-// Permissions at install are the four below and no more; no host permission: a page is read only after a press of the
-// toolbar button, by activeTab.
+// Permissions at install are the six below and no more; no host permission: a page is read only after a press of the
+// toolbar button, by activeTab. For a host from which packs are fetched the user is asked when subscribing there.
 export default defineConfig({
   // `wxt/browser` is the polyfill: one promise-based interface in every browser, whatever its own speaks.
   modules: ['@wxt-dev/webextension-polyfill'],
@@ -45,7 +46,15 @@ export default defineConfig({
   manifest: ({ browser }) => ({
     name: texts.product.name,
     description: texts.product.description,
-    permissions: ['activeTab', 'scripting', 'storage', ...(browser === 'firefox' ? [] : ['sidePanel'])],
+    permissions: [
+      'activeTab',
+      'alarms',
+      'contextMenus',
+      'scripting',
+      'storage',
+      ...(browser === 'firefox' ? [] : ['sidePanel']),
+    ],
+    optional_host_permissions: ['https://*/*'],
     // One program for all windows: packs speak beside private pages too, and nothing of those is ever kept.
     incognito: 'spanning',
     action: { default_title: texts.product.buttonTitle },

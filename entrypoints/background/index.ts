@@ -8,6 +8,7 @@ import { onMessage } from '../shared/follow-messages';
 import { today } from '../shared/today';
 import { showMark } from './mark';
 import { openPanel } from './open-panel';
+import { offerSelectionMenu } from './selection-menu';
 import { tabReach } from './tab-reach';
 
 // The worker remembers nothing: it may be killed between any two lines below. What lasts is in storage.session.
@@ -38,6 +39,8 @@ export default defineBackground(() => {
   });
 
   onMessage('mark', (message) => void mark(message));
+
+  offerSelectionMenu();
 
   async function read(where: Where, url: string | undefined) {
     await readTab(where, url, today(), tabReach, readings);

@@ -84,7 +84,8 @@ async function answer(
     case 'serial':
       return answerToEnquiry(question.serial, question.pack, known, shipped);
     case 'priceModels':
-    case 'price': {
+    case 'price':
+    case 'past': {
       // Asked in one room alone, and by no panel.
       const { answerToPrice } = await import('../../src/session/price-answers');
       return answerToPrice(question, known);
@@ -104,10 +105,12 @@ async function audited({ harvest, asOf, seen }: Audited, { knowledge, shipped, p
   }
 }
 
-async function install(files: readonly File[], installedAt: string): Promise<void> {
+type Install = Extract<ToEngine, { type: 'install' }>;
+
+async function install({ files, ...installation }: Install): Promise<void> {
   try {
     const { installFiles } = await import('./install-files');
-    await installFiles(files, installedAt, (step) => tell({ type: 'installing', step }));
+    await installFiles(files, installation, (step) => tell({ type: 'installing', step }));
   } catch (error) {
     console.error(error);
     // What is too long for a text or a list is told as a RangeError.
@@ -132,6 +135,6 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
         tell({ type: 'reply', number: data.number, reply: { ok: false, trouble: 'failed' } });
       });
     case 'install':
-      return void install(data.files, data.installedAt);
+      return void install(data);
   }
 });

@@ -4,6 +4,7 @@ import '../../src/view/style/tokens.css';
 import '../../src/view/style/base.css';
 import '../../src/view/style/findings.css';
 import '../../src/view/style/likely.css';
+import '../../src/view/style/time-line.css';
 import '../../src/view/style/panel.css';
 import type { SessionEvent } from '../../src/session/events';
 import { emptySession, type Session, step } from '../../src/session/reducer';
@@ -13,6 +14,7 @@ import { panelTexts } from '../../src/text/catalogue/panel';
 import { Panel } from '../../src/view/panel/Panel';
 import { copyText } from '../shared/copy-text';
 import { onMessage } from '../shared/follow-messages';
+import { saveFile } from '../shared/save-file';
 import { whenOutdated } from '../shared/when-outdated';
 import { startEngine } from './engine';
 import { followReadings } from './follow-readings';
@@ -42,7 +44,17 @@ function show(): void {
   if (screen.screen === 'broken') console.error(screen.problem);
   const root = document.getElementById('root');
   if (root)
-    render(<Panel screen={screen} workbench={workbench} copy={copyText} seen={keeper} isPrivate={incognito} />, root);
+    render(
+      <Panel
+        screen={screen}
+        workbench={workbench}
+        copy={copyText}
+        save={saveFile}
+        seen={keeper}
+        isPrivate={incognito}
+      />,
+      root,
+    );
   markOf(screen);
 }
 

@@ -1,5 +1,7 @@
 import type { ComponentChildren } from 'preact';
+import type { Draft } from '../../src/listing/types';
 import type { PackCard } from '../../src/session/pack-card';
+import type { Seen } from '../../src/session/seen';
 import type { PacksActions, PacksState } from '../../src/view/workbench/PacksRoom';
 import type { BenchEngine } from './bench-engine';
 
@@ -14,6 +16,8 @@ export interface Bench {
     /** Tells a room that the shelf was read, for the first time or anew; at once where it has been read already. */
     onShelf(tell: (shelf: readonly PackCard[]) => void): void;
   };
+  /** What one room hands to another, which takes it when it comes to the front; also where nothing may be kept. */
+  handed: { draft: { draft: Draft; seen: Seen } | null };
   /** Draws the room in front anew. */
   draw(): void;
 }

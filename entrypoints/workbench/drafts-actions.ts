@@ -1,5 +1,6 @@
 import { removeDraft } from '../../src/keep/drafts';
 import type { KeptDraft } from '../../src/keep/schema';
+import type { Draft } from '../../src/listing/types';
 import { draftText, isBlank } from '../../src/session/drafts';
 import { NOTHING_SEEN, type Seen, withoutSeen, withSeen } from '../../src/session/seen';
 import type { DraftsActions, DraftsState } from '../../src/view/workbench/DraftsRoom';
@@ -14,6 +15,8 @@ import { draftKeeping } from './draft-keeping';
 export interface DraftsDesk {
   actions: DraftsActions;
   start(): Promise<void>;
+  /** A draft that begins with what another room has found, and what was seen of that machine. */
+  begin(draft: Draft, seen: Seen): void;
   packsChanged(): void;
   /** Another window has changed drafts. */
   follow(): Promise<void>;
@@ -66,15 +69,21 @@ export function draftsActions(
     for (const [attribute, value] of await store.read(from)) void store.put(to, attribute, value);
   }
 
+  /** Puts a new draft in front. */
+  function open(draft: Draft): KeptDraft {
+    void keeping.flush();
+    const fresh: KeptDraft = { id: crypto.randomUUID(), draft, changedAt: new Date().toISOString() };
+    show({
+      drafts: [fresh, ...(state().drafts ?? [])],
+      ...{ chosen: fresh.id, sitting: state().sitting + 1, seen: NOTHING_SEEN, answered: null },
+      ...{ kept: 'blank', copied: 'none', removed: null, parted: null },
+    });
+    return fresh;
+  }
+
   const actions: DraftsActions = {
     create() {
-      void keeping.flush();
-      const draft: KeptDraft = { id: crypto.randomUUID(), draft: {}, changedAt: new Date().toISOString() };
-      show({
-        drafts: [draft, ...(state().drafts ?? [])],
-        ...{ chosen: draft.id, sitting: state().sitting + 1, seen: NOTHING_SEEN, answered: null },
-        ...{ kept: 'blank', copied: 'none', removed: null, parted: null },
-      });
+      open({});
       document.getElementById('draft-title')?.focus();
     },
     async choose(id) {
@@ -142,6 +151,13 @@ export function draftsActions(
     packsChanged: () => void audit(),
     flush: keeping.flush,
     start: () => keeping.read(true),
+    begin(draft, seen) {
+      const fresh = open(draft);
+      show({ kept: 'waiting' });
+      keeping.typed(fresh);
+      for (const [attribute, value] of seen) void store.put(fresh.id, attribute, value);
+      nowSeen(seen);
+    },
     async follow() {
       await keeping.read();
       const { chosen: id } = state();

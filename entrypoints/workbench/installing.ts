@@ -7,8 +7,15 @@ export interface Installing {
   cancel(): void;
 }
 
-/** Checks files and installs them, all or none. @param tell told each step; the last one ends the thread. */
-export function installInThread(files: File[], tell: (step: InstallStep) => void): Installing {
+/** Steps after which nothing more comes. */
+const LAST: ReadonlySet<InstallStep['state']> = new Set(['installed', 'going-back', 'refused', 'trouble']);
+
+/**
+ * Checks files and installs them, all or none.
+ * @param mayGoBack the user has said that earlier editions than those that were here are meant
+ * @param tell told each step; the last one ends the thread
+ */
+export function installInThread(files: File[], mayGoBack: boolean, tell: (step: InstallStep) => void): Installing {
   const end = (step: InstallStep) => {
     thread.end();
     tell(step);
@@ -17,11 +24,11 @@ export function installInThread(files: File[], tell: (step: InstallStep) => void
     (message) => {
       if (message.type !== 'installing') return;
       const { step } = message;
-      if (step.state === 'installed' || step.state === 'refused' || step.state === 'trouble') end(step);
+      if (LAST.has(step.state)) end(step);
       else tell(step);
     },
     () => end({ state: 'trouble', trouble: 'memory' }),
   );
-  thread.send({ type: 'install', files, installedAt: new Date().toISOString() });
+  thread.send({ type: 'install', files, installedAt: new Date().toISOString(), mayGoBack });
   return { cancel: () => thread.end() };
 }

@@ -73,6 +73,7 @@ const packs = packsActions(engine, showPacks);
 const bench: Bench = {
   engine,
   isPrivate,
+  handed: { draft: null },
   draw,
   packs: {
     state: () => shelf,

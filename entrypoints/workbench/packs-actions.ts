@@ -19,6 +19,8 @@ export function packsActions(
   let shelf: readonly PackCard[] = [];
   let lastRemoved: (Removed & { title: string }) | null = null;
   let installing: Installing | null = null;
+  /** The files that were chosen last: what is meant where the user says that going back is meant. */
+  let chosen: File[] = [];
 
   /** How often another window has changed the shelf. */
   let follows = 0;
@@ -54,20 +56,23 @@ export function packsActions(
     return done;
   }
 
+  function install(files: File[], mayGoBack: boolean): void {
+    const first = files[0];
+    if (!first) return;
+    installing?.cancel();
+    chosen = files;
+    show({ outcome: { state: 'reading', file: first.name, done: 0, all: first.size } });
+    const mine = installInThread(files, mayGoBack, async (step) => {
+      if (step.state === 'trouble') return show({ outcome: { state: 'none' }, trouble: step.trouble });
+      if (step.state === 'installed') await readAnew();
+      // Other files may have been chosen while the shelf was read.
+      if (installing === mine) show({ outcome: step });
+    });
+    installing = mine;
+  }
+
   const actions: PacksActions = {
-    install(files) {
-      const first = files[0];
-      if (!first) return;
-      installing?.cancel();
-      show({ outcome: { state: 'reading', file: first.name, done: 0, all: first.size } });
-      const mine = installInThread(files, async (step) => {
-        if (step.state === 'trouble') return show({ outcome: { state: 'none' }, trouble: step.trouble });
-        if (step.state === 'installed') await readAnew();
-        // Other files may have been chosen while the shelf was read.
-        if (installing === mine) show({ outcome: step });
-      });
-      installing = mine;
-    },
+    install: (files) => (files === 'the-same-going-back' ? install(chosen, true) : install(files, false)),
     cancelInstall() {
       installing?.cancel();
       installing = null;

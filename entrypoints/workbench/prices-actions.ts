@@ -2,23 +2,19 @@ import { putObservations, readObservations, removeObservations } from '../../src
 import type { KeptObservation } from '../../src/keep/schema';
 import type { Observation } from '../../src/price/observation';
 import { NOTHING_WRITTEN, observationOf, type Writing, type Written } from '../../src/price/observation-fields';
-import { decodeTable, guessColumns, MOST_ROWS, type RowRead, readRow, readTable, tableOf } from '../../src/price/table';
 import { type ModelNamed, writingOf } from '../../src/price/writing';
-import { readMoney } from '../../src/quantity/money';
+import { writtenPrice } from '../../src/price/written-price';
 import { keptPrice, priceOfKept } from '../../src/session/kept-prices';
+import { rateOfKept } from '../../src/session/kept-rates';
 import { priceRoomTexts } from '../../src/text/catalogue/price-room';
-import { priceTexts } from '../../src/text/catalogue/prices';
-import type { Bringing, PricesActions, PricesState } from '../../src/view/workbench/prices/state';
+import type { BringActions } from '../../src/view/workbench/prices/bringing';
+import type { PricesActions, PricesState } from '../../src/view/workbench/prices/state';
 import { announce } from '../shared/follow-messages';
 import { withKeep } from '../shared/keep';
 import { today } from '../shared/today';
 import type { BenchEngine } from './bench-engine';
-
-/** Rows checked before the page draws itself again, and how many bad ones are named. */
-const AT_ONCE = 2_000;
-const MOST_BAD = 20;
-const PREVIEWED = 5;
-const MOST_BYTES = 50_000_000;
+import { pastActions } from './past-actions';
+import { ratesActions } from './rates-actions';
 
 /** What can be done in the room of prices. */
 export function pricesActions(
@@ -34,28 +30,22 @@ export function pricesActions(
   follow: () => Promise<void>;
 } {
   let asks = 0;
-  let checks = 0;
-  let readNow: readonly Observation[] = [];
 
   const writing = (): Writing => writingOf(state().models ?? [], today());
-  const read = (): Extract<Bringing, { table: unknown }> | null => {
-    const { bringing } = state();
-    return 'table' in bringing ? bringing : null;
-  };
-
   async function lookUp(): Promise<void> {
-    const { model: written, grade, asking } = state();
+    const { model: written, grade, finish, asking } = state();
     const model = writing().modelOf(written);
     if (!model) return show({ problem: 'model', answer: null });
-    const money = asking.trim() === '' ? null : readMoney(asking);
-    if (asking.trim() !== '' && !money?.currency) return show({ problem: 'money', answer: null });
+    const money = asking.trim() === '' ? null : writtenPrice(asking);
+    if (money && !money.ok) return show({ problem: money.wrong === 'amount' ? 'amount' : 'money', answer: null });
     asks += 1;
     const mine = asks;
     const reply = await engine.ask({
       about: 'price',
       asked: {
-        ...{ model, grade: grade || null, finish: 'plain', asOf: today(), rates: [] },
-        asking: money?.currency ? { amount: Number(money.amount), currency: money.currency } : null,
+        ...{ model, grade: grade || null, finish, asOf: today() },
+        rates: (state().rates.kept ?? []).map(rateOfKept),
+        asking: money && { amount: money.amount, currency: money.currency },
         own: (state().kept ?? []).map(priceOfKept),
       },
     });
@@ -70,6 +60,7 @@ export function pricesActions(
     const kept = await withKeep(readObservations);
     if (!kept.ok) return show({ trouble: kept.trouble });
     show({ kept: kept.value });
+    await rates.reread();
     // Drafts are held against one's own prices too.
     engine.packsChanged();
     if (state().answer) await lookUp();
@@ -95,41 +86,47 @@ export function pricesActions(
   const kept = (observation: Observation): KeptObservation =>
     keptPrice(observation, crypto.randomUUID(), new Date().toISOString());
 
-  function previewed(bringing: Extract<Bringing, { table: unknown }>): Bringing {
-    const told = writing();
-    const { table, columns, rest } = bringing;
-    const preview = table.rows.slice(0, PREVIEWED).map((_, at) => readRow(table, at, columns, rest, told));
-    return { ...bringing, step: 'columns', preview, done: 0, bad: [], badCount: 0 };
-  }
+  const rates = ratesActions({
+    isPrivate: state().isPrivate,
+    ...{ state: () => state().rates, show: (change) => show({ rates: { ...state().rates, ...change } }) },
+    trouble: (trouble) => show({ trouble }),
+    async changed() {
+      if (!state().isPrivate) announce({ type: 'prices-changed' });
+      engine.packsChanged();
+      if (state().answer) await lookUp();
+    },
+  });
 
-  /** Slice by slice, so that the page stays alive and the work can be cancelled. */
-  async function checkAll(): Promise<void> {
-    const start = read();
-    if (!start) return;
-    checks += 1;
-    const mine = checks;
-    const [good, bad]: [Observation[], Extract<RowRead, { ok: false }>[]] = [[], []];
-    const { table, columns, rest } = start;
-    const told = writing();
-    for (let at = 0; at < table.rows.length; at++) {
-      const row = readRow(table, at, columns, rest, told);
-      if (row.ok) good.push(row.observation);
-      else bad.push(row);
-      if (at % AT_ONCE !== 0) continue;
-      show({ bringing: { ...start, step: 'checking', done: at, bad: [], badCount: 0 } });
-      await new Promise((resolve) => setTimeout(resolve));
-      if (mine !== checks) return;
-    }
-    readNow = bad.length === 0 ? good : [];
-    const done = { done: table.rows.length, bad: bad.slice(0, MOST_BAD), badCount: bad.length };
-    show({ bringing: { ...start, ...done, step: bad.length === 0 ? 'good' : 'bad' } });
-  }
+  /** What reads tables is fetched with the first file: most visitors bring none. */
+  let fetched: Promise<BringActions> | undefined;
+  const bringing = () => {
+    fetched ??= import('./bring-table').then(({ bringTable }) =>
+      bringTable({
+        ...{ state: () => state().bringing, show: (bringing) => show({ bringing }), writing },
+        keepAll: (all) => put(all.map(kept)),
+      }),
+    );
+    return fetched;
+  };
+  const bring: BringActions = {
+    choose: async (file) => (await bringing()).choose(file),
+    map: async (change) => (await bringing()).map(change),
+    check: async () => (await bringing()).check(),
+    cancel: async () => (await bringing()).cancel(),
+    take: async () => (await bringing()).take(),
+  };
 
   const actions: PricesActions = {
     write: (part) => show({ ...part, problem: null }),
     ask: () => void lookUp(),
+    wantRate() {
+      const { askedFor, answer } = state();
+      const asked = writtenPrice(askedFor);
+      const from = asked.ok ? asked.currency : '';
+      rates.actions.fill({ from, to: answer?.band?.currency ?? '', date: today() });
+    },
     askFor(model) {
-      show({ model, grade: '', asking: '' });
+      show({ model, grade: '', finish: 'plain', asking: '' });
       void lookUp();
     },
     fill: (part) => show({ form: { ...state().form, ...part }, saved: false, formProblems: [] }),
@@ -154,7 +151,8 @@ export function pricesActions(
       const { removed } = state();
       if (removed && (await put([removed]))) show({ removed: null });
     },
-    save() {
+    async save() {
+      const { tableOf } = await import('../../src/price/table');
       const text = tableOf((state().kept ?? []).map(priceOfKept));
       const link = document.createElement('a');
       link.href = URL.createObjectURL(new Blob([text], { type: 'text/csv' }));
@@ -162,39 +160,13 @@ export function pricesActions(
       link.click();
       setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
     },
-    async choose(file) {
-      checks += 1;
-      if (file.size > MOST_BYTES) return show({ bringing: { step: 'refused', why: priceRoomTexts.bring.tooLarge } });
-      const { text, encoding } = decodeTable(new Uint8Array(await file.arrayBuffer()));
-      const found = readTable(text);
-      if (!found.ok) return show({ bringing: { step: 'refused', why: priceTexts.table[found.problem] } });
-      const { table } = found;
-      const none = { preview: [], done: 0, bad: [], badCount: 0 };
-      const guessed = { columns: guessColumns(table), guessedEncoding: encoding === 'windows-1252' };
-      show({ bringing: previewed({ step: 'columns', table, rest: {}, ...guessed, ...none }) });
-    },
-    map(change) {
-      const before = read();
-      if (!before) return;
-      checks += 1;
-      const [columns, rest] = [
-        { ...before.columns, ...change.columns },
-        { ...before.rest, ...change.rest },
-      ];
-      show({ bringing: previewed({ ...before, columns, rest }) });
-    },
-    check: () => void checkAll(),
-    cancel() {
-      checks += 1;
-      readNow = [];
-      show({ bringing: { step: 'none' } });
-    },
-    async take() {
-      const all = readNow;
-      if (all.length === 0 || all.length > MOST_ROWS) return;
-      readNow = [];
-      if (await put(all.map(kept))) show({ bringing: { step: 'done', count: all.length } });
-    },
+    ...bring,
+    rates: rates.actions,
+    past: pastActions({
+      engine,
+      ...{ state: () => state().past, show: (change) => show({ past: { ...state().past, ...change } }) },
+      trouble: (trouble) => show({ trouble }),
+    }),
   };
 
   async function packsRead(): Promise<void> {

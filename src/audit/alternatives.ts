@@ -8,6 +8,8 @@ export interface Difference {
   name: string;
   here: string;
   there: string;
+  /** Something that the other one has and this one hasn't, or the other way round; else one thing in another's place. */
+  change: 'gained' | 'lost' | 'other';
 }
 
 /** Another model that does the same. */
@@ -68,7 +70,12 @@ function compare(
     const [here, there] = [allowedText(attribute, fact.allowed), allowedText(attribute, other.allowed)];
     const name = say(attribute.def.label);
     if (here === there) common.push(`${name}: ${here}`);
-    else differs.push({ attribute: attribute.ref, name, here, there });
+    else differs.push({ attribute: attribute.ref, name, here, there, change: changeOf(other) });
   }
   return { common, differs };
+}
+
+function changeOf({ allowed }: FactKnown): Difference['change'] {
+  if (allowed.kind !== 'yes-no') return 'other';
+  return allowed.value ? 'gained' : 'lost';
 }

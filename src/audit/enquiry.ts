@@ -14,6 +14,8 @@ export type EnquiryVerdict = 'found' | 'gap' | 'misread' | 'bad-form' | 'none';
 
 export interface EnquiredRun extends RunReport {
   place: string | null;
+  /** How many numbers it has. */
+  size: number;
   /** This run holds the number. */
   holds: boolean;
 }
@@ -116,6 +118,7 @@ function lineOf(place: Place, holding: readonly Run[], knowledge: Knowledge): Nu
   };
 }
 
-function enquired({ pack, entry, models, year, first, last, source, place }: Run, holds: boolean): EnquiredRun {
-  return { pack, entry, models, year, first, last, source, place, holds };
+function enquired(run: Run, holds: boolean): EnquiredRun {
+  const { pack, entry, models, year, first, last, source, place, firstNumber, lastNumber } = run;
+  return { pack, entry, models, year, first, last, source, place, size: lastNumber - firstNumber + 1, holds };
 }

@@ -25,11 +25,16 @@ export interface PriceAsked {
   rates: readonly Rate[];
 }
 
-/** A price of the past in words' numbers: in the money of the day, and in weeks of an average wage. */
-export interface PastTold {
+/** A price of the past, of a date as far as it is known. */
+export interface PastPrice {
   amount: number;
   currency: string;
+  /** ISO 8601 */
   date: string;
+}
+
+/** A price of the past in words' numbers: in the money of the day, and in weeks of an average wage. */
+export interface PastTold extends PastPrice {
   today: { amount: number; source: string | null; last: string } | null;
   weeks: { number: number; source: string | null; last: string } | null;
   source: string | null;
@@ -119,9 +124,14 @@ function launchTold({ model: ref, asOf }: PriceAsked, knowledge: Knowledge): Pas
   return pastTold({ amount, currency, date: String(year) }, pack, asOf, knowledge, cited);
 }
 
-function pastTold(
-  price: { amount: number; currency: string; date: string },
-  pack: string,
+/**
+ * What a price of the past comes to: in the money of the day, and in weeks of an average wage of its own time.
+ * @param pack the pack whose series are asked first; null: any
+ * @returns null for what is no price, or of a date that has not come yet
+ */
+export function pastTold(
+  price: PastPrice,
+  pack: string | null,
   asOf: string,
   knowledge: Knowledge,
   source: string | null = null,

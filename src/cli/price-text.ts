@@ -2,6 +2,7 @@ import { moneyText } from '../audit/money-text';
 import type { PastTold, PriceAnswer, PriceAsked } from '../audit/price-enquiry';
 import { cli } from '../text/catalogue/cli';
 import { priceCliTexts as texts } from '../text/catalogue/price-cli';
+import { priceTableTexts } from '../text/catalogue/price-table';
 import { priceTexts } from '../text/catalogue/prices';
 import { hanging, wrap } from './layout';
 import { printable } from './printable';
@@ -52,7 +53,7 @@ function seenText({ seen, band }: PriceAnswer, width: number): string[] {
     seen.slice(0, MOST_SEEN).map((one) => {
       const counted =
         one.price === null
-          ? texts.leftOut(priceTexts.leftOut[one.leftOut!])
+          ? texts.leftOut(priceTableTexts.leftOut[one.leftOut!])
           : texts.counted(whole(one.price, band.currency), one.counted.toFixed(2));
       const amount = moneyText(String(one.amount), one.currency);
       return texts.seenLine(priceTexts.kinds[one.kind], amount, one.date, one.label, one.grade, counted);
@@ -85,9 +86,10 @@ function alternativeText({ alternatives }: PriceAnswer, width: number): string[]
       width,
     ),
     ...hanging('    ', printable(texts.common(common.join('; '))), 6, width),
-    ...differs.flatMap(({ name, here, there }) =>
-      hanging('    ', printable(texts.differs(name, there, here)), 6, width),
-    ),
+    ...differs.flatMap(({ change, name, here, there }) => {
+      const text = change === 'other' ? texts.differs(name, there, here) : texts[change](name);
+      return hanging('    ', printable(text), 6, width);
+    }),
   ]);
   return [...under(texts.alternatives), ...lines];
 }

@@ -1,3 +1,4 @@
+import { wellDecodedHarvest } from './decide/decoded-harvest';
 import { offersIn } from './decide/offers';
 import { sharedWords } from './page/title';
 import { fromJsonLd } from './sources/json-ld';
@@ -32,7 +33,8 @@ export interface Found {
 }
 
 /** All that the sources of a harvest say, field by field, before anything is decided. */
-export function candidatesIn(harvest: Harvest): Found {
+export function candidatesIn(asRead: Harvest): Found {
+  const harvest = wellDecodedHarvest(asRead);
   const meta = fromMeta(harvest);
   const visible = fromPage(harvest.page, meta);
   const isStale = isOfAnother(meta.candidates, meta.windowTitle, visible.title);

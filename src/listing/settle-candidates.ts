@@ -31,9 +31,13 @@ export const emptyListing = (url: string | null): Listing => ({
 
 /**
  * What an advert says, from what was found of each field. Each is decided by stated reasons; what lost is kept as an
- * alternative. Pages and drafts alike: drafts need nothing of how pages are read.
+ * alternative. Pages and drafts alike: drafts need nothing of how pages are read. `asOf`: the day of reading, ISO 8601.
  */
-export function settleCandidates(candidates: Candidate[], page: Pick<Listing, 'url' | 'offers' | 'language'>): Listing {
+export function settleCandidates(
+  candidates: Candidate[],
+  page: Pick<Listing, 'url' | 'offers' | 'language'>,
+  asOf: string | null = null,
+): Listing {
   const listing: Listing = { ...emptyListing(page.url), offers: page.offers, language: page.language };
   if (page.offers === 0) return listing;
   const byField = new Map<FieldName, Candidate[]>();
@@ -73,7 +77,7 @@ export function settleCandidates(candidates: Candidate[], page: Pick<Listing, 'u
     listing[field] = words.text;
     listing.fields[field] = words.note;
   }
-  const date = settleDate(of('listedDate'), listing.language);
+  const date = settleDate(of('listedDate'), listing.language, asOf);
   if (date) {
     listing.listedDate = date.text;
     listing.fields.listedDate = date.note;

@@ -2,6 +2,7 @@ import { minorUnits } from '../quantity/currencies';
 import { readMoney } from '../quantity/money';
 import { MOST_AMOUNT, type Observation } from './observation';
 import { dateOf } from './written-date';
+import { isNegative } from './written-price';
 
 /** An observation as somebody writes it, in a form or a row of a table; "" for what isn't said. */
 export type Written = Record<ObservationField, string>;
@@ -116,7 +117,7 @@ const PLAIN = /^(?:0\.\d+|\d+(?:\.(?:\d{1,2}|\d{4,}))?)(?:e\d+)?$/i;
 
 /** "£120", "1.340,50", "120": with the currency beside it where the amount is a bare number. */
 function moneyOf(written: string, code: string, wrong: Wrong): { amount: number; currency: string | null } | null {
-  if (/^[^\d]*[-−]\s*[^\d]*\d/.test(written)) return wrong('amount', 'too-low');
+  if (isNegative(written)) return wrong('amount', 'too-low');
   const plain = PLAIN.test(written) ? { amount: written, currency: code || null } : null;
   const money = plain ?? readMoney(written, { currency: code || null }) ?? readMoney(`${code || 'GBP'} ${written}`);
   if (!money) return wrong('amount', 'form');

@@ -16,12 +16,12 @@ export interface PastMoney {
 }
 
 /**
- * @param pack the pack whose series are asked first
+ * @param pack the pack whose series are asked first; null: any
  * @returns null for what is no price, or of a date that has not come yet
  */
 export function pastMoney(
   { amount, currency, date }: { amount: number; currency: string; date: string },
-  pack: string,
+  pack: string | null,
   asOf: string,
   knowledge: Knowledge,
 ): PastMoney | null {

@@ -19,7 +19,7 @@ export interface SeriesKnown {
 export function seriesOf(
   which: 'index' | 'wages',
   currency: string,
-  pack: string,
+  pack: string | null,
   knowledge: Knowledge,
 ): SeriesKnown | null {
   const all = knowledge.packs.flatMap((one) =>

@@ -1,4 +1,5 @@
-import { audit } from '../audit/audit';
+import { caseOf, report } from '../audit/audit';
+import { type NumberPlace, numberPlace } from '../audit/number-place';
 import type { Audit } from '../audit/types';
 import { type Described, listingByHand } from '../listing/by-hand';
 import { readDraft } from '../listing/draft';
@@ -7,6 +8,7 @@ import type { Knowledge } from '../pack/knowledge';
 import type { Rate } from '../pack/schema/prices';
 import type { Observation } from '../price/observation';
 import { type KindNote, kindNote } from './kind-note';
+import { type Pictures, picturesOf } from './pictures';
 import { NOTHING_SEEN, type Seen } from './seen';
 import { type SeenWords, seenWords, usableSeen } from './seen-words';
 import type { Words } from './words';
@@ -24,6 +26,10 @@ export interface Answered {
   seen: SeenWords[];
   /** What is known of the kind that it most likely is, or null. */
   kind: KindNote | null;
+  /** What packs have to look at of the candidates. */
+  pictures: Pictures;
+  /** Where its number stands among its neighbours, or null. */
+  place: NumberPlace | null;
 }
 
 /** What the user has kept of prices. */
@@ -77,10 +83,21 @@ export function answered(
 ): Answer {
   try {
     const listing = read();
-    const result = audit(listing, knowledge, { asOf, answers: usableSeen(seen, knowledge), observations, rates });
+    const auditCase = caseOf(listing, knowledge, { asOf, answers: usableSeen(seen, knowledge), observations, rates });
+    const result = report(auditCase);
     const kind = kindNote(result.likely[0], result.findings, knowledge);
-    const words = wordsOf(result, kind, knowledge, shipped);
-    return { ok: true, listing, audit: result, words, seen: seenWords(seen, knowledge), kind };
+    const place = numberPlace(auditCase);
+    const words = wordsOf(result, kind, place, knowledge, shipped);
+    return {
+      ok: true,
+      listing,
+      audit: result,
+      words,
+      seen: seenWords(seen, knowledge),
+      kind,
+      pictures: picturesOf(result.likely, knowledge),
+      place,
+    };
   } catch (error) {
     return { ok: false, problem: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }

@@ -1,4 +1,5 @@
 import type { Outline } from '../pack/schema/about';
+import { fold } from '../text/fold';
 import type { PackCard } from './pack-card';
 
 /** A kind of thing that packs which are on can ask about. */
@@ -26,4 +27,11 @@ export function askedThings(shelf: readonly PackCard[]): AskedThing[] {
 /** The thing that is asked about: the one that was chosen while it is there, else the only one there is. */
 export function chosenThing(things: readonly AskedThing[], chosen: string | null): AskedThing | null {
   return things.find(({ pack }) => pack === chosen) ?? (things.length === 1 ? (things[0] ?? null) : null);
+}
+
+/** The one thing whose word stands in a text; null where none does, or those of several do. */
+export function thingIn(text: string, things: readonly AskedThing[]): AskedThing | null {
+  const plain = fold(text).text;
+  const meant = things.filter(({ word }) => plain.includes(fold(word).text));
+  return meant.length === 1 ? (meant[0] ?? null) : null;
 }

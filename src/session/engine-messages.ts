@@ -1,4 +1,4 @@
-import type { PriceAnswer, PriceAsked } from '../audit/price-enquiry';
+import type { PastPrice, PastTold, PriceAnswer, PriceAsked } from '../audit/price-enquiry';
 import type { Kept } from '../keep/trouble';
 import type { Described } from '../listing/by-hand';
 import type { Draft, Harvest } from '../listing/types';
@@ -17,7 +17,7 @@ export type ToEngine =
   | { type: 'audit'; wanted: Wanted; harvest: Harvest; asOf: string; seen: Seen }
   | { type: 'ask'; number: number; question: Question }
   /** Check these files and install them, all or none. */
-  | { type: 'install'; files: File[]; installedAt: string };
+  | { type: 'install'; files: File[]; installedAt: string; mayGoBack: boolean };
 
 /** What that thread tells our pages. */
 export type FromEngine = PanelAnswer | BenchAnswer;
@@ -40,7 +40,9 @@ export type Question =
   | { about: 'serial'; serial: string; pack: string | null }
   /** The models whose prices can be asked or kept. */
   | { about: 'priceModels' }
-  | { about: 'price'; asked: PriceAsked };
+  | { about: 'price'; asked: PriceAsked }
+  /** What a price of the past comes to today. */
+  | { about: 'past'; price: PastPrice; asOf: string };
 
 /** What each question is answered with. */
 export interface Replies {
@@ -50,6 +52,7 @@ export interface Replies {
   serial: EnquiryAnswer;
   priceModels: ModelNamed[];
   price: PriceAnswer | null;
+  past: PastTold | null;
 }
 
 /** The answer, or why there is none: a trouble of storage. */

@@ -9,15 +9,18 @@ export interface MachineAsked {
   /** The number that was looked up last, and the name that stands on the machine; "" for none. */
   serial: string;
   name: string;
+  /** What somebody says of it, in their own words: an advert's, or what was marked on a page; "" for nothing. */
+  text: string;
 }
 
-export const NOTHING_ASKED: MachineAsked = { thing: null, seen: NOTHING_SEEN, serial: '', name: '' };
+export const NOTHING_ASKED: MachineAsked = { thing: null, seen: NOTHING_SEEN, serial: '', name: '', text: '' };
 
 export type MachineEvent =
   | { type: 'thingChosen'; thing: string | null }
   | { type: 'saw'; attribute: string; value: SeenValue }
   | { type: 'tookBack'; attribute: string }
   | { type: 'numberAsked'; serial: string; name: string }
+  | { type: 'textTaken'; text: string }
   /** All is forgotten, save which thing it is about. */
   | { type: 'startedAgain' };
 
@@ -37,23 +40,27 @@ export function stepMachine(asked: MachineAsked, event: MachineEvent): MachineAs
       return event.serial === asked.serial && event.name === asked.name
         ? asked
         : { ...asked, serial: event.serial, name: event.name };
+    case 'textTaken':
+      return event.text === asked.text ? asked : { ...asked, text: event.text };
     case 'startedAgain':
       return { ...NOTHING_ASKED, thing: asked.thing };
   }
 }
 
 /** Whether anything has been said at all, beside what thing it is about. */
-export function hasBegun({ seen, serial, name }: MachineAsked): boolean {
-  return seen.size > 0 || serial !== '' || name !== '';
+export function hasBegun({ seen, serial, name, text }: MachineAsked): boolean {
+  return seen.size > 0 || serial !== '' || name !== '' || text !== '';
 }
 
 /** The machine as it is given to the engine. @param word what such a thing is called */
-export function describedMachine({ serial, name }: MachineAsked, word: string): Described {
+export function describedMachine({ serial, name, text }: MachineAsked, word: string): Described {
   const written = serial.trim();
   const named = name.trim();
+  const said = text.trim();
   return {
     what: word,
     ...(written === '' ? {} : { serial: written }),
     ...(named === '' ? {} : { text: named }),
+    ...(said === '' ? {} : { said }),
   };
 }

@@ -1,3 +1,4 @@
+import type { NumberPlace } from '../audit/number-place';
 import type { Audit } from '../audit/types';
 import { say } from '../audit/words';
 import type { AttributeKnown, Knowledge } from '../pack/knowledge';
@@ -14,14 +15,20 @@ export type Shipped = ReadonlySet<string>;
 export const NONE_SHIPPED: Shipped = new Set();
 
 /** The words for all that an audit names, and for what is said of the kind that it most likely is. */
-export function wordsOf(audit: Audit, kind: KindNote | null, knowledge: Knowledge, shipped: Shipped): Words {
+export function wordsOf(
+  audit: Audit,
+  kind: KindNote | null,
+  place: NumberPlace | null,
+  knowledge: Knowledge,
+  shipped: Shipped,
+): Words {
   const terms = new Map<string, Term>();
   for (const attribute of attributesNamed(audit)) {
     const term = termOf(attributeKnown(knowledge, attribute));
     if (term) terms.set(attribute, term);
   }
   const spots = termSpots(textsShown(audit, kind, terms.values()), knowledge, speaking(audit, knowledge));
-  return { ...wordsForModels(modelsNamed(audit), knowledge, shipped), terms, spots };
+  return { ...wordsForModels(modelsNamed(audit, place), knowledge, shipped), terms, spots };
 }
 
 /** The packs that spoke, and those that they extend. */
@@ -46,10 +53,11 @@ function attributesNamed({ findings, likely, nextEvidence }: Audit): Set<string>
   return new Set(named.flatMap(({ attribute }) => attribute ?? []));
 }
 
-function modelsNamed(audit: Audit): Set<string> {
+function modelsNamed(audit: Audit, place: NumberPlace | null): Set<string> {
   const serials = [audit.serial, ...audit.serials];
   const named = serials.flatMap(({ runs, suggestions }) => [...runs, ...suggestions].flatMap(({ models }) => models));
-  return new Set([...named, ...(audit.claimedModel === null ? [] : [audit.claimedModel])]);
+  const drawn = (place?.lines ?? []).flatMap(({ runs }) => runs.flatMap(({ models }) => models));
+  return new Set([...named, ...drawn, ...(audit.claimedModel === null ? [] : [audit.claimedModel])]);
 }
 
 function termOf(known: AttributeKnown | undefined): Term | null {

@@ -90,7 +90,8 @@ function numberPart({ enquiry: { normal, runs }, words }: EnquiryAnswer): string
   );
 }
 
-function packLines({ packs }: Audit, words: Words): string[] {
+/** The packs that spoke, in words. */
+export function packLines({ packs }: Audit, words: Words): string[] {
   return packs.map(({ id, edition, sealedBy }) => {
     const note = words.packs.get(id);
     return texts.pack(note?.title ?? id, edition, originOf({ shipped: note?.shipped ?? false, sealedBy }));

@@ -15,7 +15,6 @@ const NOT_YET: Record<string, Record<string, string>> = {
   'chunks-pushed-into-the-page': { photos: 'only the first stands on the page, the others in pushed chunks' },
   'gezocht-without-a-price': { place: 'stands in a sentence alone' },
   'neighbours-nested-in-the-main-scope': { photos: 'a neighbour’s picture is marked as the thing’s own' },
-  'no-title-on-the-page-itself': { place: 'the country’s code is taken with it' },
   'price-list-of-the-nineties': { offers: 'prices without a currency are told from other numbers by nothing' },
   'rdfa-in-part-and-a-number-of-its-own': { serials: 'its field has a name that no list of names has' },
 };

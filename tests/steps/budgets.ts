@@ -12,6 +12,22 @@ export interface Budget {
   files: (build: string) => string[];
 }
 
+/** What rooms of the workbench fetch on demand, by the names of the scripts. */
+const PARTS: Readonly<Record<string, { parts: readonly string[]; why: string }>> = {
+  drafts: {
+    parts: ['DraftAnswered', 'SideBySide', 'RunLine'],
+    why: 'it is fetched while the first words of a draft are audited',
+  },
+  enquiry: {
+    parts: ['MachineOutcome', 'WrittenAnswer', 'EnquiryResult', 'SideBySide'],
+    why: 'it is fetched while the first thing that was said of a machine is compared',
+  },
+  prices: {
+    parts: ['SeenTable', 'BringTable', 'bring-table', 'table'],
+    why: 'it is fetched where somebody opens the table of prices, here or in the panel, or brings one',
+  },
+};
+
 export const BUDGETS: readonly Budget[] = [
   {
     name: 'reader',
@@ -59,6 +75,26 @@ export const BUDGETS: readonly Budget[] = [
     most: 60_000,
     why: 'it opens from the panel, in the middle of a thought',
     files: (build: string) => filesOfRoom(build, 'workbench.html', room),
+  })),
+  {
+    name: 'parts of the side panel, fetched on demand',
+    most: 12_000,
+    why: 'they are fetched where an audit has candidates to compare, or a number to draw',
+    files: (build) => {
+      const there = new Set(filesOfPage(build, 'sidepanel.html'));
+      const onDemand = scriptsIn(build).filter((file) => ['SideBySide', 'RunLine'].includes(nameOf(file)));
+      return scriptsFrom(build, onDemand).filter((file) => !there.has(file));
+    },
+  },
+  ...Object.entries(PARTS).map(([room, { parts, why }]) => ({
+    name: `parts of the room ${room}, fetched on demand`,
+    most: 30_000,
+    why,
+    files: (build: string) => {
+      const there = new Set(filesOfRoom(build, 'workbench.html', room));
+      const onDemand = scriptsIn(build).filter((file) => parts.includes(nameOf(file)));
+      return scriptsFrom(build, onDemand).filter((file) => !there.has(file));
+    },
   })),
   {
     name: 'answers about prices, fetched by the engine on demand',

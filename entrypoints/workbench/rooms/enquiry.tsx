@@ -1,17 +1,19 @@
 import '../../../src/view/style/findings.css';
 import '../../../src/view/style/likely.css';
+import '../../../src/view/style/time-line.css';
 import '../../../src/view/style/enquiry.css';
 import { NOTHING_ASKED } from '../../../src/session/machine-asked';
 import { EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/EnquiryRoom';
 import type { Bench, OpenRoom } from '../bench';
 import { enquiryActions } from '../enquiry-actions';
+import { takeSelection } from '../take-selection';
 
-export function openRoom({ engine, packs, draw }: Bench): OpenRoom {
+export function openRoom({ engine, handed, packs, draw }: Bench): OpenRoom {
   let state: EnquiryState = {
-    ...{ asked: NOTHING_ASKED, told: null, serial: '', name: '', pack: null, numbered: null, trouble: null },
+    ...{ asked: NOTHING_ASKED, told: null, serial: '', name: '', text: '', pack: null, numbered: null, trouble: null },
   };
-  const { actions, shelfRead } = enquiryActions(
-    engine,
+  const { actions, shelfRead, askAbout } = enquiryActions(
+    { engine, handed },
     () => state,
     (change) => {
       state = { ...state, ...change };
@@ -19,6 +21,9 @@ export function openRoom({ engine, packs, draw }: Bench): OpenRoom {
     },
   );
   packs.onShelf(shelfRead);
+  const marked = () => void takeSelection().then((text) => text !== null && askAbout(text));
+  addEventListener('hashchange', marked);
+  marked();
   return {
     content: () => <EnquiryRoom state={state} actions={actions} packs={packs.state()} packsActions={packs.actions} />,
   };

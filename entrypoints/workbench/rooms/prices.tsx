@@ -5,6 +5,8 @@ import '../../../src/view/style/prices.css';
 import { NOTHING_WRITTEN, OBSERVATION_FIELDS } from '../../../src/price/observation-fields';
 import { writtenInLink } from '../../../src/session/price-link';
 import { PricesRoom } from '../../../src/view/workbench/prices/PricesRoom';
+import { NO_PAST } from '../../../src/view/workbench/prices/past';
+import { NO_RATES } from '../../../src/view/workbench/prices/rates';
 import type { PricesState } from '../../../src/view/workbench/prices/state';
 import { onMessage } from '../../shared/follow-messages';
 import type { Bench, OpenRoom } from '../bench';
@@ -12,9 +14,20 @@ import { pricesActions } from '../prices-actions';
 
 export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
   let state: PricesState = {
-    ...{ models: null, model: '', grade: '', asking: '', problem: null, answer: null, askedFor: '', askedGrade: false },
+    ...{
+      models: null,
+      model: '',
+      grade: '',
+      finish: 'plain',
+      asking: '',
+      problem: null,
+      answer: null,
+      askedFor: '',
+      askedGrade: false,
+    },
     ...{ kept: isPrivate ? [] : null, form: NOTHING_WRITTEN, formProblems: [], saved: false, removed: null },
-    ...{ bringing: { step: 'none' }, trouble: null, isPrivate },
+    ...{ bringing: { step: 'none' }, rates: { ...NO_RATES, kept: isPrivate ? [] : null }, past: NO_PAST },
+    ...{ trouble: null, isPrivate },
   };
   const prices = pricesActions(
     engine,

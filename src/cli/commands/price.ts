@@ -1,10 +1,11 @@
 import { type PriceAsked, priceEnquiry } from '../../audit/price-enquiry';
-import { compile, readMoney } from '../../engine';
+import { compile } from '../../engine';
 import type { Knowledge, ModelKnown } from '../../pack/knowledge';
 import type { Rate } from '../../pack/schema/prices';
-import { MOST_AMOUNT } from '../../price/observation';
-import { minorUnits } from '../../quantity/currencies';
+import { writtenPrice } from '../../price/written-price';
+import { writtenRate } from '../../price/written-rate';
 import { priceCliTexts as texts } from '../../text/catalogue/price-cli';
+import { priceRoomTexts } from '../../text/catalogue/price-room';
 import { dayOf, readArguments } from '../arguments';
 import { today } from '../auditor';
 import { BadInput } from '../bad-input';
@@ -42,7 +43,7 @@ export function priceCommand(argv: string[]): string {
   const own = values.seen === undefined ? [] : loadObservations(values.seen, asOf, knowledge);
   const asked: PriceAsked = {
     ...{ model: model.ref, grade: gradeOf(values.grade, model, knowledge), finish: finishOf(values.finish) },
-    ...{ asking: askingOf(values.asking), asOf, own, rates: (values.rate ?? []).map(rateOf) },
+    ...{ asking: askingOf(values.asking), asOf, own, rates: (values.rate ?? []).map((rate) => rateOf(rate, asOf)) },
   };
   const answer = priceEnquiry(asked, knowledge)!;
   return values.json
@@ -88,18 +89,17 @@ function finishOf(given = 'plain'): PriceAsked['finish'] {
 
 function askingOf(given: string | undefined): PriceAsked['asking'] {
   if (given === undefined) return null;
-  const money = readMoney(given);
-  if (!money) throw new BadInput(texts.notMoney(given));
-  if (money.currency === null) throw new BadInput(texts.noCurrency(given));
-  const amount = Number(money.amount);
-  if (!(amount > 0) || !(amount < MOST_AMOUNT) || /-\s*\d/.test(given)) throw new BadInput(texts.notAPrice(given));
-  return { amount, currency: money.currency };
+  const found = writtenPrice(given);
+  if (found.ok) return { amount: found.amount, currency: found.currency };
+  throw new BadInput({ form: texts.notMoney, currency: texts.noCurrency, amount: texts.notAPrice }[found.wrong](given));
 }
 
-function rateOf(given: string): Rate {
+function rateOf(given: string, asOf: string): Rate {
   const [from = '', to = '', rate = '', date = ''] = given.trim().split(/\s+/);
-  const isRate =
-    [from, to].every((code) => minorUnits(code) !== null) && Number(rate) > 0 && /^\d{4}(-\d\d){0,2}$/.test(date);
-  if (!isRate) throw new BadInput(texts.rateForm(given));
-  return { from, to, rate: Number(rate), date };
+  const found = writtenRate({ from, to, rate, date }, asOf);
+  if (!found.ok) {
+    const { field, wrong } = found.problems[0]!;
+    throw new BadInput(texts.rateForm(given, priceRoomTexts.rates.wrong(field, wrong)));
+  }
+  return found.rate;
 }

@@ -3,6 +3,7 @@ import { cutTo } from '../tidy';
 import type { Candidate, FieldNote } from '../types';
 import { readDate } from './dates';
 import { grouped, noteOf, rounded } from './groups';
+import { dayBefore, daysAgo } from './relative-date';
 import type { SettledText } from './words';
 
 const ROWS_MOST = 60;
@@ -57,11 +58,12 @@ export function settleSerials(candidates: Candidate[]): SettledList | null {
   return { values, note: { source: first.source, confidence: rounded(first.weight), alternatives: [] } };
 }
 
-/** The day the advert was placed. */
-export function settleDate(candidates: Candidate[], language: string | null): SettledText | null {
+/** The day the advert was placed. `asOf`: the day on which it was read, which "3 days ago" is counted from, or null. */
+export function settleDate(candidates: Candidate[], language: string | null, asOf: string | null): SettledText | null {
   const dated: Candidate[] = [];
   for (const candidate of candidates) {
-    const value = readDate(candidate.value, language);
+    const days = asOf === null ? null : daysAgo(candidate.value, language);
+    const value = readDate(candidate.value, language) ?? (days === null ? null : dayBefore(asOf!, days));
     if (value) dated.push({ ...candidate, value });
   }
   const [winner, ...losers] = grouped(dated, ({ value }) => value);

@@ -1,5 +1,6 @@
 import { fold } from '../../text/fold';
 import type { PriceHow } from '../types';
+import { rowLabel } from './row-labels';
 
 /** An amount of money in a line, and what the words around it in the same line say of it. */
 export interface Amount {
@@ -11,7 +12,7 @@ export interface Amount {
 }
 
 const SIGN =
-  '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|JPY|INR|ZAR|BRL|MXN)(?![a-z])|(?:Euros?|pounds|Fr\\.|Kč|zł|Ft|kr\\.?|Rs\\.?)(?!\\p{L})';
+  '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SGD|HKD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|BGN|TRY|UAH|RUB|JPY|CNY|INR|ZAR|BRL|MXN|ARS|CLP|COP|UYU|PEN|AED|ILS)(?![a-z])|(?:Euros?|pounds|quid|dollars?|bucks|francs?|franken|pesos?|rupees?|yen|yuan|kronor|kroner|korun[ay]?|z[lł]otych|forint|lei|Fr\\.|SFr\\.?|Kč|zł|Ft|kr\\.?|Rs\\.?|円|元|руб|грн|лв)(?!\\p{L})';
 const NUMBER =
   "\\d(?:[\\d.,'’ \\u00a0\\u202f]{0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?[\\d\\p{Sc}]))?\\s?k?(?![\\p{L}\\d])";
 /** Light on purpose: whether and where a text looks like money. Reading it is for `settle`. */
@@ -30,9 +31,9 @@ const INSTALMENT =
   /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|finance|leasing|per manad|pr\.? maned|manedlig\w*|miesiecznie|mesicne|al mese|mensais)\b/;
 /** Words that stand before the amount that they speak of, and say nothing of one before them. */
 const BEFORE_OTHER =
-  /\b(?:was|save|you save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|antes|en vez de)\b/;
+  /\b(?:was|before|previously|originally|save|you save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|prima|antes|en vez de|precio anterior|prezzo precedente|ancien prix|alter preis|ursprunglich|tidigare|ordinarie pris)\b/;
 const OTHER_MONEY =
-  /\b(?:saving|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|tax|mwst|vat|tva|voucher|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next (?:minimum )?bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
+  /\b(?:saving|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|voucher|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next (?:minimum )?bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|approximately|umgerechnet|converted|equivalent|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
 
 const BID =
   /\b(?:current bid|highest bid|winning bid|starting bid|opening bid|bid|aktuelles gebot|hochstgebot|startgebot|gebot|enchere actuelle|enchere|mise a prix|huidig bod|bod|offerta attuale|base d'asta|puja actual|puja|(?:ledande|hogsta|hojeste|hoyeste) bud|bud|utropspris|aktualna (?:oferta|cena)|licytacja|cena wywolawcza|vyvolavaci cena|prihoz|lance atual|lance|korkein tarjous)\b/;
@@ -52,13 +53,37 @@ export function howIn(folded: string): PriceHow | null {
   return FROM.test(folded) || /\bprice from|preis ab\b/.test(folded) ? 'from' : null;
 }
 
+const TAX = '(?:vat|sales tax|tax|mwst|mehrwertsteuer|ust|tva|ttc|btw|iva|moms)';
+/** The tax itself, or an amount that lacks it. */
+const TAX_ALONE = new RegExp(`(?:^|\\W)${TAX}(?: \\(?\\d+ ?%\\)?)?\\W*$`);
+const TAX_BEHIND = new RegExp(
+  `^\\W*(?:(?:ex|excl|excluding|without|before|ohne|zzgl|exkl|hors|excl|sans|sin|senza|escl|uden|utan|netto)\\b\\.? ?(?:of )?${TAX}|h\\.?t\\b|${TAX}$)`,
+);
+
 /** True where the words say that an amount is something other than the price. */
 export function isOtherMoney(folded: string): boolean {
-  return BEFORE_OTHER.test(folded) || isOtherBehind(folded);
+  return BEFORE_OTHER.test(folded) || TAX_ALONE.test(folded) || isOtherBehind(folded);
 }
 
 const isOtherBehind = (folded: string): boolean =>
-  (POSTAGE.test(folded) && !WITH_POSTAGE.test(folded)) || INSTALMENT.test(folded) || OTHER_MONEY.test(folded);
+  (POSTAGE.test(folded) && !WITH_POSTAGE.test(folded)) ||
+  INSTALMENT.test(folded) ||
+  TAX_BEHIND.test(folded) ||
+  OTHER_MONEY.test(folded);
+
+const PRICE_WORD =
+  /(?:\b(?:price|prix|precio|prezzo|pris|cena|preco|hinta|bid|gebot|bod|enchere|offerta|puja|bud)|(?:preis|prijs|pris))\b/;
+const LABEL_WORDS_MOST = 5;
+
+/** A label that says that the amount behind it is the price, known as such or by one of its words: "Today's price". */
+export function isPriceLabel(label: string): boolean {
+  const known = rowLabel(label);
+  if (known) return known === 'price';
+  if (label === '' || label.length > 48 || /[.!?]\s*$/.test(label) || label.split(' ').length > LABEL_WORDS_MOST)
+    return false;
+  const folded = fold(label).text;
+  return PRICE_WORD.test(folded) && !isOtherMoney(folded);
+}
 
 const NONE: Amount[] = [];
 /** Several readers ask about the same lines. */

@@ -2,6 +2,7 @@ import { fold } from '../../text/fold';
 import { LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
+import { seriesOf } from './series';
 import { AWAY } from './zones';
 
 /** Levels between an amount and the card around it. */
@@ -114,6 +115,18 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
         starts.add(box.from);
         for (let index = box.from; index < box.to; index++) found.lines.add(index);
       }
+    }
+  }
+  for (const series of seriesOf(reading)) {
+    if (series.some((child) => titles.some((index) => index >= boxes[child]!.from && index < boxes[child]!.to)))
+      continue;
+    for (const child of series) {
+      const box = boxes[child]!;
+      let isKnown = false;
+      for (let index = box.from; index < box.to; index++) isKnown ||= found.lines.has(index);
+      if (!isKnown) found.count++;
+      found.boxes.add(child);
+      for (let index = box.from; index < box.to; index++) found.lines.add(index);
     }
   }
   for (const index of cardLines) {

@@ -35,7 +35,8 @@ export interface Marks {
   gone: boolean;
 }
 
-export function marksOf(reading: Reading, rows: Row[], title: string, blocks: Block[]): Marks {
+/** `titles`: the page's title, and the one that its form alone lets expect. */
+export function marksOf(reading: Reading, rows: Row[], titles: string[], blocks: Block[]): Marks {
   const { boxes, lines, zones, cards } = reading;
   const isFree = (index: number) => zones[index] !== AWAY && !cards.lines.has(index);
   const isPriced = (index: number) =>
@@ -43,7 +44,10 @@ export function marksOf(reading: Reading, rows: Row[], title: string, blocks: Bl
   const short = lines
     .filter(({ text }, index) => text.length <= 60 && isFree(index))
     .map(({ text }) => fold(text).text.trim());
-  const said = [title, ...lines.filter((_, index) => zones[index] === MAIN && isFree(index)).map(({ text }) => text)];
+  const said = [
+    ...titles,
+    ...lines.filter((_, index) => zones[index] === MAIN && isFree(index)).map(({ text }) => text),
+  ];
   return {
     particulars:
       rows.some(({ label }) => ['price', 'condition', 'serial'].includes(rowLabel(label) ?? '')) ||
@@ -51,7 +55,7 @@ export function marksOf(reading: Reading, rows: Row[], title: string, blocks: Bl
     contact: short.some((text) => CONTACT.test(text)),
     selling: blocks.length > 0 && said.some((text) => SELLING.test(fold(text.slice(0, TEXT_MOST)).text)),
     place: rows.some(({ label }) => rowLabel(label) === 'place'),
-    gone: GONE.test(fold(title.slice(0, TEXT_MOST)).text),
+    gone: titles.some((title) => GONE.test(fold(title.slice(0, TEXT_MOST)).text)),
     list: short.some((text) => OF_A_LIST.test(text)),
   };
 }

@@ -1,5 +1,6 @@
 import { fold } from '../../text/fold';
 import { readDate } from '../decide/dates';
+import { daysAgo } from '../decide/relative-date';
 import { type Candidate, CONTROL, type FieldName } from '../types';
 import { amountsIn } from './amounts';
 import { CONDITION_WORDS } from './condition-words';
@@ -28,6 +29,7 @@ export interface Around {
   /** Texts that may name the place again: the window's whole title, the summaries of the head. */
   told: string;
   description: string;
+  language: string | null;
 }
 
 /**
@@ -49,7 +51,8 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
 
   /** Lines that say when: the place mostly stands beside the day. */
   const dated = new Set<number>();
-  for (const { text, line } of pieces) if (DAY.test(text)) dated.add(line);
+  const isDay = (text: string) => DAY.test(text) || daysAgo(text, around.language) !== null;
+  for (const { text, line } of pieces) if (isDay(text)) dated.add(line);
 
   const found: Candidate[] = [];
   const add = (field: FieldName, value: string, weight: number) => {
@@ -78,6 +81,12 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
       add('listedDate', day[0], 0.25 + (isListed ? 0.3 : 0) + (DATE_NAMES.test(hint) ? 0.2 : 0) + near);
       continue;
     }
+    if (!OTHER_DAY.test(`${piece.before} ${folded}`) && daysAgo(text, around.language) !== null) {
+      const isListed = LISTED_WORDS.test(folded) || LISTED_WORDS.test(piece.before) || label === 'listedDate';
+      const weight = 0.15 + (isListed ? 0.3 : 0) + (DATE_NAMES.test(hint) ? 0.2 : 0) + near;
+      if (weight >= 0.25 && text.length < 40) add('listedDate', text, weight);
+      if (!/\p{Lu}/u.test(text.slice(1))) continue;
+    }
     const place = placeIn(piece, again, counts.get(folded) ?? 1, label === 'place');
     const beside = dated.has(line) ? 0.25 : 0;
     if (place && place.weight + near + beside >= 0.35) add('place', place.text, place.weight + near + beside);
@@ -94,9 +103,9 @@ export function lastPart(windowTitle: string): string {
 const without = (text: string, part: string): string => (part === '' ? text : text.replaceAll(part, ' '));
 
 const POSTAL =
-  /^(?:[A-Z]{1,2}-?)?\d{4,5} \p{Lu}|\((?:\d{2,6}|[A-Z]{2})\)$|^\p{Lu}[\p{L} -]+,? [A-Z]{1,2}\d{1,2}$|\b\d{5}$/u;
+  /^(?:[A-Z]{1,2}-?)?\d{4,5},? \p{Lu}|\((?:\d{2,6}|[A-Z]{2})\)$|^\p{Lu}[\p{L} -]+,? [A-Z]{1,2}\d{1,2}$|\b\d{5}$/u;
 const PLACE_FORM =
-  /^(?:(?:[A-Z]{1,2}-?)?\d{4,5} )?\p{Lu}[\p{L}'’.-]*(?:[ /,]+(?:[\p{L}'’.-]+|\([\p{L}\d ]{1,20}\)|\d{4,6}|[A-Z]{1,2}\d{1,2}))*$/u;
+  /^(?:(?:[A-Z]{1,2}-?)?\d{4,5},? )?\p{Lu}[\p{L}'’.-]*(?:[ /,]+(?:[\p{L}'’.-]+|\([\p{L}\d ]{1,20}\)|\d{4,6}|[A-Z]{1,2}\d{1,2}))*$/u;
 /** Before a place in the same line. The languages of the labels; from memory. */
 const IN = /\b(?:in|at|near|from|located|ort|bei|aus|a|à|en|au|dans|de|te|uit|da|i|fra|fran|w|z|v|ve|em)$/;
 
@@ -109,8 +118,8 @@ function placeIn(
 ): { text: string; weight: number } | null {
   if (text.length > 60 || !PLACE_FORM.test(text) || text.split(' ').length > 6) return null;
   if (CONDITION_WORDS.test(folded) || LISTED_WORDS.test(folded)) return null;
-  const [name = folded] = folded.split(/[,(/]/);
-  const core = name.replace(/^\S*\d\S* /, '').trim();
+  const [name = folded] = folded.replace(/^\S*\d\S*, /, '').split(/[,(/]/);
+  const core = name.replace(/^\S*\d\S*,? /, '').trim();
   if (core.length < 3) return null;
   const holds = (all: string) => holdsWords(all, core);
   const weight =

@@ -1,6 +1,7 @@
 import { fold } from '../../text/fold';
-import { LINK, type Line, type PriceHow, STRUCK } from '../types';
-import { type Amount, amountsIn, howIn, isOtherMoney, isStartingBid } from './amounts';
+import { CONTROL, LINK, type Line, type PriceHow, STRUCK } from '../types';
+import { type Amount, amountsIn, howIn, isOtherMoney, isPriceLabel, isStartingBid } from './amounts';
+import { isAsked } from './asked-in-words';
 import { OTHER_NAMES, PRICE_NAMES } from './price-names';
 import { isOnly, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
@@ -29,8 +30,6 @@ const THIN = 0.36;
 const PLAIN = 0.6;
 /** Where the price stands, but no amount: "Free", "Offers". */
 const WORDS_MOST = 40;
-/** In a sentence: words by which a seller asks. English; German; French. From memory. */
-const ASKING = /\b(?:asking|would like|i'd like|want|price|sell|preis|vb|vhb|fp|verkauf\w*|prix|vends|demande)\b/;
 
 /**
  * Which amounts on the page may be the price asked, best first. Struck-out, postage, instalment, fee and saving amounts
@@ -39,12 +38,14 @@ const ASKING = /\b(?:asking|would like|i'd like|want|price|sell|preis|vb|vhb|fp|
 export function pricesOf(reading: Reading): PagePrice[] {
   const { lines, zones, cards } = reading;
   let found: PagePrice[] = [];
+  const isBidOn = lines.some(({ text }, index) => isCountOfBids(text, lines[index + 1]?.text ?? ''));
   for (const [index, line] of lines.entries()) {
     if (zones[index] === AWAY || cards.lines.has(index) || line.text.length > SENTENCE_MOST) continue;
     const label = labelBefore(reading, index);
-    const isLabelled = rowLabel(label) === 'price' || /^(?:bid|sold)$/.test(howIn(fold(label).text) ?? '');
+    const isLabelled = isPriceLabel(label) || /^(?:bid|sold)$/.test(howIn(fold(label).text) ?? '');
     const all = amountsIn(line.text);
-    if (all.length === 0 && !isPriceWithoutSign(reading, line, isLabelled)) continue;
+    const isKnown = rowLabel(label) === 'price' || (isLabelled && !isPriceLabel(label));
+    if (all.length === 0 && !isPriceWithoutSign(reading, line, isKnown, isLabelled)) continue;
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
     const asked = isSentence(line.text) ? askedIn(line.text, all) : null;
     const possible = all.filter((one) => !one.other && !isStruck(line, one));
@@ -57,7 +58,12 @@ export function pricesOf(reading: Reading): PagePrice[] {
 
     const before = amount ? fold(line.text.slice(0, amount.start)).text : '';
     const said = `${fold(label).text} ${before.slice(-30)}`;
-    const how = amount?.how ?? howIn(fold(label).text) ?? howIn(before.slice(-30)) ?? bidsAfter(reading, index);
+    const how =
+      amount?.how ??
+      howIn(fold(label).text) ??
+      (isBidOn && CURRENT.test(said) ? 'bid' : null) ??
+      howIn(before.slice(-30)) ??
+      bidsAfter(reading, index);
     const text = asked
       ? line.text.slice(asked.start, asked.end)
       : written(line, amount, all, reading.level[line.box]! > 0);
@@ -108,8 +114,7 @@ function weightOf(
   const line = lines[index]!;
   if (isSentence(line.text)) return its.isAsked ? 0.25 : 0.1;
   let weight = 0.3;
-  if (its.isLabelled || rowLabel(its.before.trim()) === 'price' || PRICE_NAMES.test(its.before.slice(-30)))
-    weight += 0.3;
+  if (its.isLabelled || isPriceLabel(its.before.trim()) || PRICE_NAMES.test(its.before.slice(-30))) weight += 0.3;
   if (PRICE_NAMES.test(its.hints)) weight += 0.25;
   const distance = titleLine < 0 ? index : Math.abs(index - titleLine);
   if (distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
@@ -129,15 +134,33 @@ function isSentence(text: string): boolean {
 
 /** The amount of a sentence that a seller asks, by the words before it. */
 function askedIn(text: string, all: Amount[]): Amount | null {
-  const isAsked = (one: Amount) =>
-    !one.other && ASKING.test(fold(text.slice(Math.max(0, one.start - 40), one.start)).text);
+  const isThatAsked = (one: Amount) =>
+    !one.other &&
+    isAsked(
+      fold(text.slice(Math.max(0, one.start - 40), one.start)).text,
+      fold(text.slice(one.end, one.end + 30)).text,
+    );
   return (
-    all.find(isAsked) ?? all.find((one) => !one.other && /(?:^|[.!?;]\s*)$/.test(text.slice(0, one.start))) ?? null
+    all.find(isThatAsked) ?? all.find((one) => !one.other && /(?:^|[.!?;]\s*)$/.test(text.slice(0, one.start))) ?? null
   );
 }
 
 /** How often was bid, right after an amount. The languages of the labels. */
 const BIDS = /^\(?\d+ (?:bids?|gebote?|encheres?|offres|biedingen|offerte|pujas|bud|ofert\w*|prihoz\w*|lances)\b/;
+
+/** A price that stands at something for now: where others bid, what is bid. */
+const CURRENT = /\b(?:current|present|aktueller|actuel|huidige|attuale|actual|nuvarande|aktualna|aktualni) /;
+const BIDS_ALONE =
+  /^(?:number of )?(?:bids?|gebote?|encheres?|biedingen|offerte|pujas|antal bud|bud|liczba ofert|prihozy|lances):?$/;
+
+/** "Bids: 7", "7 bids", or "Bids" over "7". */
+function isCountOfBids(text: string, next: string): boolean {
+  if (text.length > 40) return false;
+  const folded = fold(text).text;
+  const [, label, count] = /^(\D+?)[: (]*(\d+)?\)?$/.exec(folded) ?? [];
+  if (label && BIDS_ALONE.test(label)) return Number(count ?? /^\d{1,3}$/.exec(next.trim())?.[0] ?? 0) > 0;
+  return BIDS.test(folded) && !/^\(?0/.test(folded);
+}
 
 function bidsAfter({ lines }: Reading, index: number): PriceHow | null {
   const next = lines.slice(index + 1, index + 3).some(({ text }) => text.length < 40 && BIDS.test(fold(text).text));
@@ -145,17 +168,18 @@ function bidsAfter({ lines }: Reading, index: number): PriceHow | null {
 }
 
 /** A bare number under a price label; or words ("Free") under one, or where a class says price. */
-function isPriceWithoutSign(reading: Reading, line: Line, isLabelled: boolean): boolean {
+function isPriceWithoutSign(reading: Reading, line: Line, isKnown: boolean, isLabelled: boolean): boolean {
   if (line.text.length > WORDS_MOST) return false;
   if (/\d/.test(line.text)) return isLabelled && /^\D{0,6}\d[\d.,' ]{0,20}\D{0,14}$/.test(line.text);
-  return isLabelled || PRICE_NAMES.test(hintsAround(reading, line));
+  return isKnown || PRICE_NAMES.test(hintsAround(reading, line));
 }
 
 /** The label that stands before a line: the cell or term of its row, or a short line just before in the same box. */
 function labelBefore({ lines, boxes }: Reading, index: number): string {
   const line = lines[index]!;
   const before = lines[index - 1];
-  if (!before || before.text.length > 40 || /\d/.test(before.text)) return '';
+  // A button says what can be done, not what stands below it.
+  if (!before || before.text.length > 40 || /\d/.test(before.text) || isOnly(before, CONTROL)) return '';
   // Two levels up: <div><div>Price</div><div><b>45</b></div></div>.
   let at = line.box;
   for (let step = 0; step < 3 && at >= 0; step++) {

@@ -6,7 +6,7 @@ import { labelReader } from './words';
  */
 export const rowLabel = labelReader({
   price:
-    'price|asking|asking price|our price|buy it now|buy now|sale price|price now|now|guide price|current bid|starting bid|starting price|highest bid|winning bid|bid|sold for|hammer price|price from|total price|' +
+    'price|current price|present price|now only|only|reduced to|buyout price|asking|asking price|our price|buy it now|buy now|sale price|price now|now|guide price|current bid|starting bid|starting price|highest bid|winning bid|bid|sold for|hammer price|price from|total price|' +
     'preis|verkaufspreis|festpreis|kaufpreis|sofortkauf|sofort-kaufen|vb|vhb|aktuelles gebot|hochstgebot|startpreis|startgebot|gebot|preis ab|verkauft fur|preisvorstellung|zuschlag|' +
     'prix|prix demande|prix de vente|achat immediat|enchere actuelle|mise a prix|prix de depart|vendu|' +
     'prijs|vraagprijs|huidig bod|prezzo|prezzo richiesto|offerta attuale|precio|precio de venta|puja actual|' +
@@ -16,7 +16,7 @@ export const rowLabel = labelReader({
     'versand|versandkosten|porto|lieferung|kaution|gebuhr*|aufgeld|livraison*|frais*|port|caution|verzendkosten*|spedizione|spese*|envio|gastos*|' +
     'frakt*|fragt*|wysylka*|dostawa*|przesylka*|koszt*|doprava*|postovne*|frete*|portes*|postikulut*|toimitus*|szallitas*|verzending*|protezione acquisti|totale|total|gesamt|totaal|summa',
   condition:
-    "condition|cond|item condition|state of repair|zustand|artikelzustand|etat|etat de l'article|conditie|staat|condizione|condizioni|stato|stato dell'oggetto|estado|estado del producto|estado del articulo|condicion|" +
+    "condition|cond|state|overall condition|item condition|state of repair|zustand|artikelzustand|etat|etat de l'article|conditie|staat|condizione|condizioni|stato|stato dell'oggetto|estado|estado del producto|estado del articulo|condicion|" +
     'condition of item|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|estado de conservacao|kunto|allapot|stare',
   serial:
     'serial|serial number|serial no|serial no.|serial #|serial nr|s/n|sn|number on the bed|seriennummer|serien-nr.|serien-nr|seriennr.|seriennr|fabriknummer|fabrik-nr.|maschinennummer|maschinen-nr.|gehausenummer|' +

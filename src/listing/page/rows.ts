@@ -20,6 +20,9 @@ const ROWS_MOST = 300;
 /** "Label: value" on one line; not a time of day, not an address. */
 const COLON = /^(\p{L}[^:：\n]{0,46}?)\s*[:：]\s+(\S.*)$/su;
 
+/** A further labelled value behind a mark. */
+const ANOTHER = /^(.{1,80}?)\s*[.;|\u2022\u00b7]\s+(\p{Lu}[\p{L} ]{1,30}):\s+(\S.*)$/su;
+
 /** The labelled rows of the page, in document order. `isProse` says which lines are the title or the seller's own words. */
 export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Row[] {
   const { lines, boxes, row: rowOf, zones, cards } = reading;
@@ -29,7 +32,9 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
   const textOf = (box: Pick<Box, 'from' | 'to'>) => {
     const seen: string[] = [];
     for (let index = box.from; index < box.to && seen.length < 40; index++) {
-      if (!isOnly(lines[index]!, CONTROL)) seen.push(lines[index]!.text);
+      // The same again is a copy for readers of screens.
+      const { text } = lines[index]!;
+      if (!isOnly(lines[index]!, CONTROL) && text !== seen.at(-1)) seen.push(text);
     }
     return seen.filter(Boolean).join(' ');
   };
@@ -44,6 +49,15 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
     if (rowLabel(name) === null && isMoney(value)) return;
     for (let index = from; index < to; index++) taken.add(index);
     rows.push({ label: name, value, from, to });
+  };
+
+  /** A line may hold several rows: "Postage: none. Located in: Netherholme". */
+  const addAll = (label: string, value: string, index: number) => {
+    const [, before, second, its] = ANOTHER.exec(value) ?? [];
+    if (before === undefined || !rowLabel(second!)) return add(label, value, index, index + 1);
+    add(label, before, index, index + 1);
+    taken.delete(index);
+    add(second!, its!, index, index + 1);
   };
 
   let term: Box | null = null;
@@ -80,6 +94,8 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
     for (const box of same) {
       const label = lines[box.from]!.text;
       // Three alike make a list of rows; alone, only a label that is known.
+      // "Private" over "State: used": the second has a label of its own.
+      if (rowLabel(COLON.exec(lines[box.from + 1]!.text)?.[1] ?? '')) continue;
       const isRow = rowLabel(label) !== null || (same.length >= 3 && label.length <= 30 && !/[\d.!?]/.test(label));
       const [first, second] = [lines[box.from]!, lines[box.from + 1]!];
       // Two lines of one box: parts set beside each other, or parted by a break.
@@ -90,7 +106,7 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
     if (taken.has(index) || zones[index] === AWAY || line.text.length > VALUE_MOST + LABEL_MOST) continue;
     const colon = COLON.exec(line.text);
     if (colon) {
-      add(colon[1]!, colon[2]!, index, index + 1);
+      addAll(colon[1]!, colon[2]!, index);
       continue;
     }
     // <span>Condition</span><span>Used</span>: two parts of one line, the first a known label.

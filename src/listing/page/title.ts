@@ -85,7 +85,7 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
 const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
 /** What sites set before a title: the state of the sale, the name of a list. Common usage, from memory. */
 const STATE =
-  /^(?:(?:sold|reserved|on hold|pending|ended|deleted|verkauft|reserviert|geloscht|gelöscht|beendet|vendue?|reservee?|réservée?|verkocht|gereserveerd|venduto|riservato|vendido|reservado|såld|reserverad|solgt|reservert|sprzedane|zarezerwowane|prodáno|rezervováno)\s*[•·|:!–—-]\s*|\[\p{L}{5,30}\]\s+)+/iu;
+  /^(?:(?:sold|reserved|on hold|pending|ended|deleted|verkauft|reserviert|geloscht|gelöscht|beendet|vendue?|reservee?|réservée?|verkocht|gereserveerd|venduto|riservato|vendido|reservado|såld|reserverad|solgt|reservert|sprzedane|zarezerwowane|prodáno|rezervováno)\s*[•·|:!–—-]\s*|\[\p{L}{1,30}\]\s+)+/iu;
 
 /** A price or the state of a sale that a page sets into its heading, on a line of its own. */
 function isBadge(text: string): boolean {
@@ -161,20 +161,28 @@ const SELLS = /^(?:for sale|wanted|zu verkaufen|verkaufe|suche|a vendre|vends|te
 /** Lines looked through for a title where the page has no heading. */
 const FIRST_LINES = 30;
 
-/** On a page without headings: the first line in bold, and the first line of some words, before any amount of money. */
-function firstLines({ lines, zones, cards }: Reading): Heading[] {
+/**
+ * On a page without headings: the lines in bold and the first line of some words. A line that says nothing but what is
+ * for sale next, a shorter one or a price, is told by what stands around it.
+ */
+function firstLines({ lines, zones, cards, row }: Reading): Heading[] {
   const found: Heading[] = [];
+  let isPriced = false;
   for (const [index, line] of lines.slice(0, FIRST_LINES).entries()) {
     if (zones[index] !== MAIN || cards.lines.has(index) || isOnly(line, LINK)) continue;
-    if (amountsIn(line.text).length > 0 || headingLabel(line.text) || rowLabel(line.text)) break;
+    if (amountsIn(line.text).length > 0 || headingLabel(line.text) || rowLabel(line.text)) {
+      isPriced = true;
+      continue;
+    }
     const links = runsOf(line).filter(({ flags }) => flags & LINK).length;
     if (links > 1 || line.text.length > TITLE_MOST || line.text.length < 10 || wordsOf(line.text).length < 3) continue;
     const isBold = isOnly(line, BOLD);
+    // A value in bold, in the cell beside its label.
+    if (isPriced && (!isBold || (row[line.box]! >= 0 && rowLabel(lines[index - 1]?.text ?? '')))) continue;
     const sells = SELLS.test(fold(line.text).text);
-    const isFirst = !found.some(({ weight }) => weight >= 0.5);
-    if (found.length === 0 || (isBold && (isFirst || sells)))
-      found.push({ text: line.text, line: index, weight: isBold ? (sells ? 0.7 : 0.5) : 0.35 });
-    if (sells && isBold) break;
+    if (found.length === 0 || isBold)
+      found.push({ text: line.text, line: index, weight: isBold ? (sells ? 0.7 : 0.45) : 0.35 });
+    if ((sells && isBold) || found.length >= 6) break;
   }
   return found;
 }

@@ -1,3 +1,4 @@
+import { fold } from '../../text/fold';
 import { BOLD, type Box, LINK } from '../types';
 import { headingLabel } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
@@ -40,7 +41,11 @@ export function zonesOf(reading: Reading): Uint8Array {
       (box.parent >= 0 && inMain[box.parent] === 1) || /^(?:main|article)$/.test(box.tag) || /\bmain\b/.test(box.hint);
     inMain[index] = main ? 1 : 0;
     let own = MAIN;
-    if (AWAY_TAGS.test(box.tag)) own = box.tag === 'footer' && main ? BESIDE : AWAY;
+    // The foot of the advert's own part, not of the page.
+    const isOwnFoot =
+      box.tag === 'footer' &&
+      (main || (box.parent >= 0 && hasTitle[box.parent] === 1 && !WHOLE_TAGS.test(boxes[box.parent]!.tag)));
+    if (AWAY_TAGS.test(box.tag)) own = isOwnFoot ? BESIDE : AWAY;
     else if (BESIDE_TAGS.test(box.tag)) own = box.tag === 'header' && main ? MAIN : BESIDE;
     else if (
       box.hint &&
@@ -60,6 +65,7 @@ export function zonesOf(reading: Reading): Uint8Array {
   if (boxes.some((box) => box.tag === 'main' && length(box) > 0)) {
     for (const [index, line] of lines.entries()) if (!inMain[line.box]) zones[index] = Math.max(zones[index]!, BESIDE);
   }
+  sendConsentAway(reading, zones);
   for (const [index, line] of lines.entries()) {
     const level = levelOf(reading, index);
     if (zones[index] !== AWAY && level === 0 && isBoldLabel(reading, index) && headingLabel(line.text) === 'away') {
@@ -75,6 +81,28 @@ export function zonesOf(reading: Reading): Uint8Array {
     zones.fill(AWAY, index, to);
   }
   return zones;
+}
+
+/** How consent texts speak, in the languages of the labels. Common usage, from memory. */
+const CONSENT =
+  /\b(?:cookies?|consent|legitimate (?:business )?interests?|our (?:\d+ )?partners|\d+ partners|browsing data|device scanning|unique identifiers|einwilligung|berechtigt\w+ interesse\w*|\d+ partner|speicherdauer|geraet|endgerat|kennungen|consentement|interet legitime|nos (?:\d+ )?partenaires|toestemming|gerechtvaardigd belang|onze (?:\d+ )?partners|bewaartermijn|consenso|interesse legittimo|nostri (?:\d+ )?partner|consentimiento|interes legitimo|nuestros (?:\d+ )?socios|personali[sz]ed (?:ads|advertising|content)|personalisierte (?:anzeigen|werbung)|publicites? personnalisees?|samtycke|samtykke|zgod[ay] na)\b/;
+const CONSENT_LINES_LEAST = 3;
+const LONG = 60;
+
+/** Sends the paragraphs of a text about consent away, whatever their box is called: most long ones of one box speak of it. */
+function sendConsentAway({ lines, boxes }: Reading, zones: Uint8Array): void {
+  const byBox = new Map<number, { all: number[]; consent: number }>();
+  for (const [index, { text, box }] of lines.entries()) {
+    if (text.length < LONG) continue;
+    const own = boxes[box]!;
+    const holder = sizeOf(own) === 1 && own.parent >= 0 ? own.parent : box;
+    const its = byBox.get(holder) ?? { all: [], consent: 0 };
+    its.all.push(index);
+    if (CONSENT.test(fold(text.slice(0, 1500)).text)) its.consent++;
+    byBox.set(holder, its);
+  }
+  for (const { all, consent } of byBox.values())
+    if (consent >= CONSENT_LINES_LEAST && consent >= all.length * 0.5) for (const index of all) zones[index] = AWAY;
 }
 
 /** Pages of old set their headings in bold, on a line of the same box. */

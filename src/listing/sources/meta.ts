@@ -12,6 +12,8 @@ export interface MetaFindings {
   siteName: string;
   /** The window's whole title and the summaries, one after the other. */
   told: string;
+  /** Words of the page's address after its host. */
+  slug: string;
   /** The page's own address by its canonical link or og:url, absolute, or null. */
   canonical: string | null;
   language: string | null;
@@ -83,6 +85,7 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
     ]
       .join(' \n')
       .slice(0, 4000),
+    slug: slugOf(canonical ?? url),
     canonical: canonical ? absolute(canonical, base) : null,
     language:
       /^\s*([a-z]{2,3}(?:[-_][a-z0-9]{2,8})*)\s*(?:$|,)/i.exec(tag)?.[1]?.toLowerCase().replaceAll('_', '-') ?? null,
@@ -93,3 +96,11 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
 }
 
 const hostOf = (address: string): string => /^[a-z]+:\/\/([^/:?#]+)/i.exec(address)?.[1]?.toLowerCase() ?? '';
+
+/** The words of an address's path, parted by spaces; numbers and escapes stay as they are. */
+const slugOf = (address: string): string =>
+  address
+    .slice(0, 500)
+    .replace(/^[a-z]+:\/\/[^/?#]*/i, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();

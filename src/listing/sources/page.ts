@@ -1,13 +1,16 @@
+import { fold } from '../../text/fold';
+import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
-import { descriptionsOf } from '../page/description';
+import { type Block, descriptionsOf } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
 import { headedParticulars, lastPart, particularsOf, placesToldOf, timesOf, writtenDates } from '../page/particulars';
 import { photosOf } from '../page/photos';
-import { pricesOf } from '../page/prices';
+import { type PagePrice, pricesOf } from '../page/prices';
 import { isOnly, type Reading, readingOf } from '../page/reading';
 import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
-import { sharedWords, titlesOf } from '../page/title';
+import { type Heading, titlesOf } from '../page/title';
+import { supportOf, type TitleEvidence } from '../page/title-evidence';
 import { AWAY, zonesOf } from '../page/zones';
 import { type Candidate, CONTROL, type PageText } from '../types';
 
@@ -42,8 +45,14 @@ export interface Head {
   siteName: string;
   /** The window's whole title and the summaries, one after the other. */
   told: string;
+  /** Words of the page's address after its host. */
+  slug: string;
   language: string | null;
 }
+
+/** A title of somebody who seeks something: what its words name is no price. The languages of the labels. */
+const WANTED =
+  /^\W*(?:wtb|wanted|looking for|iso|suche|gesucht|cherche|recherche|gezocht|zoek|cerco|compro|busco|sokes|kopes|kupie|koupim)\b/;
 
 /** What a person sees on the page, as candidates for each field. */
 export function fromPage(page: PageText, head: Head): PageFindings {
@@ -51,18 +60,29 @@ export function fromPage(page: PageText, head: Head): PageFindings {
   const reading = readingOf(page);
   reading.zones = zonesOf(reading);
   reading.cards = cardsOf(reading, windowTitle);
-  const titles = titlesOf(reading, windowTitle, siteName);
-  reading.titleLine = titles[0]?.line ?? -1;
-
-  const candidates: Candidate[] = [];
-  const blocks = descriptionsOf(reading);
-  const prices = pricesOf(reading);
-  const plain = prices.find(({ weight }) => weight >= PLAIN_PRICE)?.line ?? null;
-  for (const { text, weight, line } of [...titles, ...aboveThePrice(reading, plain)]) {
-    const support = takenUp(text, reading.pictures, blocks[0]?.text ?? '') + nearness(line, plain);
-    candidates.push({ field: 'title', value: text, source: 'page', weight: Math.min(0.95, weight + support) });
+  const first = titlesOf(reading, windowTitle, siteName);
+  reading.titleLine = first[0]?.line ?? -1;
+  let blocks = descriptionsOf(reading);
+  let prices = pricesOf(reading);
+  const titles = weighed(reading, first, { prices, blocks, slug: head.slug });
+  // Known by what stands around it, the title may be another line than its form alone let expect.
+  if (titles[0] && titles[0].line !== reading.titleLine) {
+    reading.titleLine = titles[0].line;
+    blocks = descriptionsOf(reading);
+    prices = pricesOf(reading);
   }
+
+  const candidates: Candidate[] = titles.map(({ text, weight }) => ({
+    field: 'title',
+    value: text,
+    source: 'page',
+    weight,
+  }));
   for (const { text, weight } of blocks) candidates.push({ field: 'description', value: text, source: 'page', weight });
+  if (prices.length === 0 && !WANTED.test(fold(titles[0]?.text ?? windowTitle).text)) {
+    const told = askedInWords(blocks[0]?.text ?? '', { language: head.language });
+    if (told) prices = [{ ...told, line: -1, weight: told.asked ? 0.3 : 0.2, starting: false }];
+  }
   for (const { text, weight, how } of prices) {
     candidates.push({ field: 'price', value: text, source: 'page', weight, ...(how ? { how } : {}) });
   }
@@ -85,6 +105,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
       windowTitle: head.told.split('\n')[0] ?? '',
       told: head.told,
       description: blocks[0]?.text ?? '',
+      language: head.language,
     }),
     ...headedParticulars(reading),
     ...placesToldOf(reading),
@@ -103,37 +124,50 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     cards: reading.cards.count,
     title,
     price: prices[0]?.weight ?? 0,
-    marks: marksOf(reading, rows, title || windowTitle, blocks),
+    marks: marksOf(reading, rows, [title || windowTitle, first[0]?.text ?? ''], blocks),
     words: blocks[0]?.text.length ?? 0,
     rows: rows.length,
     photos: candidates.filter(({ field }) => field === 'photo').length,
   };
 }
 
-/** What else says a title again: the texts of photographs, the first words of the seller. */
-function takenUp(title: string, pictures: PageText['pictures'], description: string): number {
-  if (title.split(' ').length < 3) return 0;
-  const isShown = pictures.some(({ alt }) => alt !== undefined && sharedWords(title, alt) >= 0.8);
-  const isBegun = sharedWords(title, description.slice(0, title.length * 2)) >= 0.8;
-  return (isShown ? 0.1 : 0) + (isBegun ? 0.2 : 0);
+/** Titles by all that speaks for them, best first. */
+function weighed(
+  reading: Reading,
+  found: Heading[],
+  { prices, blocks, slug }: { prices: PagePrice[]; blocks: Block[]; slug: string },
+): Heading[] {
+  const plain = prices.find(({ weight }) => weight >= PLAIN_PRICE)?.line ?? null;
+  const possible = [...found, ...aboveThePrice(reading, plain)];
+  const evidence: TitleEvidence = {
+    pictures: reading.pictures,
+    description: blocks[0]?.text ?? '',
+    slug,
+    price: plain ?? -1,
+    words: blocks[0]?.lines[0] ?? -1,
+    titles: possible.map(({ line }) => line),
+  };
+  return possible
+    .map((one) => {
+      const sum = one.weight + supportOf(reading, one.text, one.line, evidence);
+      return { ...one, weight: Math.max(0.05, Math.min(0.95, sum)) };
+    })
+    .sort((a, b) => b.weight - a.weight);
 }
 
-/** A title stands close to the price. */
-const nearness = (line: number, price: number | null): number => {
-  const distance = price === null ? Number.POSITIVE_INFINITY : Math.abs(line - price);
-  return distance <= 4 ? 0.12 : distance <= 10 ? 0.06 : 0;
-};
-
 /** The line of some words right over a price, whatever it is set in. */
-function aboveThePrice(
-  { lines, zones, cards }: Reading,
-  price: number | null,
-): { text: string; weight: number; line: number }[] {
+function aboveThePrice({ lines, zones, cards }: Reading, price: number | null): Heading[] {
   for (let line = (price ?? 0) - 1; line >= 0 && line >= (price ?? 0) - 3; line--) {
     const { text } = lines[line]!;
     const isTitle =
       text.length <= 150 && text.split(' ').length >= 3 && !/[.:]$/.test(text) && !/\d[.,]\d\d\b/.test(text);
-    if (isTitle && zones[line] !== AWAY && !cards.lines.has(line) && !isOnly(lines[line]!, CONTROL))
+    if (
+      isTitle &&
+      !rowLabel(lines[line - 1]?.text ?? '') &&
+      zones[line] !== AWAY &&
+      !cards.lines.has(line) &&
+      !isOnly(lines[line]!, CONTROL)
+    )
       return [{ text, line, weight: 0.3 }];
   }
   return [];

@@ -46,7 +46,7 @@ const TITLE_WORDS = 3;
  */
 export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' | 'boxes'>): string {
   const parts = title.length > TITLE_MOST ? [] : title.split(PARTING);
-  if (parts.length < 3 || parts.length > PARTS_MOST) return title;
+  if (parts.length > PARTS_MOST || title.length > TITLE_MOST) return title;
   const shown = new Set(
     lines
       .slice(0, OPENING)
@@ -56,6 +56,8 @@ export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' 
       )
       .map((line) => fold(line.text).text),
   );
+  const within = shownWithin(title, shown);
+  if (parts.length < 3) return within ?? title;
   let longest = '';
   for (let from = 0; from < parts.length; from += 2)
     for (let to = from + 1; to <= parts.length; to += 2) {
@@ -67,7 +69,29 @@ export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' 
   // The site's name is shown too: a title is no shorter than what else the window says.
   if (longest !== '' && (wordsIn(longest) >= Math.max(TITLE_WORDS, most) || sharedWords(title, longest) >= 0.5))
     return longest;
+  if (within !== null) return within;
   return most > TITLE_WORDS && most > next ? single.find((part) => wordsIn(part) === most)! : title;
+}
+
+/** What follows a title in the window without a mark: where it is, what it costs. The languages of the labels. */
+const GOES_ON = /^[\s,]*(?:[^\p{L}\p{N}\s]|(?:in|at|en|à|a|de|di|da|bei|te|i|w|v|for|für|pour|por|per|voor)\b)/u;
+
+/** The longest line of three words or more, and of four in ten of a title's, that the title begins with or ends with after a mark. */
+function shownWithin(title: string, shown: ReadonlySet<string>): string | null {
+  const folded = fold(title);
+  let longest: string | null = null;
+  for (const line of shown) {
+    if (line.length <= (longest?.length ?? 0) || wordsIn(line) < TITLE_WORDS) continue;
+    const at = folded.text.indexOf(line);
+    const end = at + line.length;
+    if (at < 0 || wordsIn(line) < wordsIn(title) * 0.4) continue;
+    const isFirst = at === 0 || /[:\])]\s*$/.test(folded.text.slice(0, at));
+    const isLast = end === folded.text.length || GOES_ON.test(folded.text.slice(end));
+    if (!isFirst || !isLast) continue;
+    const span = folded.toOriginal(at, end);
+    longest = title.slice(span.start, span.end);
+  }
+  return longest;
 }
 
 const wordsIn = (text: string): number => text.match(/[\p{L}\p{N}]+/gu)?.length ?? 0;

@@ -1,3 +1,5 @@
+import { layoutOf, NO_LAYOUT } from './layout';
+
 /** What the reader asks of a page's nodes. None of it can be answered by a name or an id inside the page. */
 export interface Sight {
   /** The root element, or null in an empty document. */
@@ -17,7 +19,10 @@ export interface Sight {
   attributeNames(element: Element): string[];
   /** The elements of the document that a selector matches, in document order; shadow trees have their own. */
   select(selector: string): Iterable<Element> & { length: number };
-  /** A shadow root, or null; a closed one only where the browser lets extensions see it. */
+  /**
+   * A shadow root, or null; a closed one only where the browser lets extensions see it. To be asked only of elements
+   * that may have one.
+   */
   shadow(element: Element): Node | null;
   /** What a template element holds. */
   templateContent(element: Element): Node | null;
@@ -48,43 +53,52 @@ function fromPrototype(sample: object, name: string, kind: 'get' | 'value'): Ask
   return null;
 }
 
-/** Closed roots are asked for only where there may be one: asking costs more than a getter. */
-const mayBeHost = (tag: string): boolean => tag.includes('-');
+type Closed = { openOrClosedShadowRoot?: Node | null };
 
-/** In the extension's own world Chromium and Firefox show closed roots too, each in its way. */
-function anyShadow(element: Element): Node | null {
+/** In the extension's own world Chromium and Firefox show closed roots too, each in its way; null where nobody does. */
+function closedShadow(sample: object): ((of: Element) => Node | null) | null {
   const { chrome } = globalThis as { chrome?: { dom?: { openOrClosedShadowRoot?: (of: Element) => Node | null } } };
-  const firefox = (element as { openOrClosedShadowRoot?: Node | null }).openOrClosedShadowRoot;
-  return chrome?.dom?.openOrClosedShadowRoot?.(element) ?? firefox ?? null;
+  const asked = chrome?.dom?.openOrClosedShadowRoot;
+  if (asked) return (of) => asked(of);
+  return 'openOrClosedShadowRoot' in sample ? (of) => (of as Closed).openOrClosedShadowRoot ?? null : null;
 }
 
-/** Questions to the layout, at most. They come after the walk, in one go, so that they cost one style pass. */
-const SHOWN_MOST = 30_000;
-const STYLES_MOST = 3000;
+/** Closed roots of elements that are no custom ones are asked for so often at most: asking costs more than a getter. */
+const CLOSED_MOST = 1000;
+
+/** `Function.prototype.call`, bound to a getter or method: engines make more of it than of a function of our own. */
+const { call } = Function.prototype;
 
 /** How to look at this document; changes nothing in it. Never throws for a Document of any engine. */
 export function lookAt(document: Document, address?: string): Sight {
-  const getter = <T>(sample: object, name: string, otherwise: T) => {
+  const getter = <T>(sample: object, name: string, otherwise: T): ((of: object) => T) => {
     const get = fromPrototype(sample, name, 'get');
-    return (of: object): T => (get ? (get.call(of) as T) : otherwise);
+    return get ? (call.bind(get) as (of: object) => T) : () => otherwise;
   };
-  const method = (sample: object, name: string) => fromPrototype(sample, name, 'value');
+  const method = <R, G extends unknown[] = []>(sample: object, name: string): ((of: object, ...given: G) => R) | null => {
+    const found = fromPrototype(sample, name, 'value');
+    return found && (call.bind(found) as (of: object, ...given: G) => R);
+  };
 
   const root = getter<Element | null>(document, 'documentElement', null)(document);
   const element: object = root ?? document;
-  const attribute = method(element, 'getAttribute');
-  const hasAttributes = method(element, 'hasAttributes');
-  const attributeNames = method(element, 'getAttributeNames');
-  const select = method(document, 'querySelectorAll');
-  const checkVisibility = method(element, 'checkVisibility');
-  const compare = method(document, 'compareDocumentPosition');
+  const attribute = method<string | null, [string]>(element, 'getAttribute');
+  const select = method<NodeListOf<Element>, [string]>(document, 'querySelectorAll');
+  const checkVisibility = method<boolean, [object]>(element, 'checkVisibility');
+  const compare = method<number, [Node]>(document, 'compareDocumentPosition');
   const nodeType = getter<number>(document, 'nodeType', 0);
+  const firstChild = getter<Node | null>(document, 'firstChild', null);
   const parent = getter<Node | null>(document, 'parentNode', null);
   const text = getter<string | null>(document, 'textContent', null);
   const tag = getter<string>(element, 'localName', '');
   const window = getter<Window | null>(document, 'defaultView', null)(document);
+  /** Only elements have a tag: asked of the document above them, a browser's getter throws. */
+  const around = (of: Element): Element | null => {
+    const above = parent(of);
+    return above !== null && nodeType(above) === 1 ? (above as Element) : null;
+  };
   // A document that is not in a window, and every document of the command line, has no layout to ask.
-  const layout = window !== null && checkVisibility !== null;
+  const layout = window !== null && checkVisibility !== null ? layoutOf(checkVisibility, { around, tag }) : NO_LAYOUT;
 
   const openShadow = getter<Node | null>(element, 'shadowRoot', null);
   /** A getter of one kind of element, from its own prototypes; null where there is none, or where it may not be asked. */
@@ -96,57 +110,32 @@ export function lookAt(document: Document, address?: string): Sight {
     }
   };
 
-  const answers = new WeakMap<Element, boolean>();
+  const closed = closedShadow(element);
   let asked = 0;
-  let styled = 0;
-
-  /** What a closed <details> holds is one press away, so it counts as shown. */
-  const isFoldedAway = (of: Element): boolean => {
-    // Only elements have a tag: asked of the document above them, a browser's getter throws.
-    for (let at: Node | null = of; at && nodeType(at) === 1; at = parent(at))
-      if (tag(at as Element) === 'details') return true;
-    return false;
-  };
-
-  /** An element without a box of its own (display: contents, as slots are) shows what it holds where the one around it is shown. */
-  const isBoxless = (of: Element, sight: Sight): boolean => {
-    if (sight.style(of, 'display') !== 'contents' || sight.style(of, 'visibility') !== 'visible') return false;
-    const around = parent(of);
-    return around === null || nodeType(around) !== 1 || sight.shown(around as Element);
-  };
+  /** A closed root mostly holds all that its host shows. */
+  const mayBeClosed = (of: Element): boolean =>
+    tag(of).includes('-') || (firstChild(of) === null && ++asked <= CLOSED_MOST);
 
   return {
     root,
     nodeType,
-    firstChild: getter<Node | null>(document, 'firstChild', null),
+    firstChild,
     nextSibling: getter<Node | null>(document, 'nextSibling', null),
     parent,
     data: (node) => (node as Text).data,
     textContent: (node) => text(node) ?? '',
     tag,
-    attribute: (of, name) => (attribute ? (attribute.call(of, name) as string | null) : null),
-    hasAttributes: (of) => (hasAttributes ? (hasAttributes.call(of) as boolean) : false),
-    attributeNames: (of) => (attributeNames ? (attributeNames.call(of) as string[]) : []),
-    select: (selector) => (select ? (select.call(document, selector) as NodeListOf<Element>) : []),
-    shadow: (of) => openShadow(of) ?? (mayBeHost(tag(of)) ? anyShadow(of) : null),
+    attribute: attribute ?? (() => null),
+    hasAttributes: method<boolean>(element, 'hasAttributes') ?? (() => false),
+    attributeNames: method<string[]>(element, 'getAttributeNames') ?? (() => []),
+    select: (selector) => (select ? select(document, selector) : []),
+    shadow: (of) => openShadow(of) ?? (closed && mayBeClosed(of) ? closed(of) : null),
     templateContent: (of) => ofItsKind(of, 'content'),
     frameDocument: (of) => ofItsKind(of, 'contentDocument'),
-    before: (a, b) => compare !== null && ((compare.call(a, b) as number) & 4) !== 0,
+    before: (a, b) => compare !== null && (compare(a, b) & 4) !== 0,
     address: address ?? getter<string>(document, 'URL', '')(document),
     base: address ?? getter<string>(document, 'baseURI', '')(document),
-    shown(of) {
-      if (!layout) return true;
-      const known = answers.get(of);
-      if (known !== undefined) return known;
-      if (++asked > SHOWN_MOST) return true;
-      const answer =
-        checkVisibility.call(of, { visibilityProperty: true }) === true || isFoldedAway(of) || isBoxless(of, this);
-      answers.set(of, answer);
-      return answer;
-    },
-    style(of, property) {
-      if (!layout || ++styled > STYLES_MOST) return '';
-      return globalThis.getComputedStyle(of).getPropertyValue(property);
-    },
+    shown: layout.shown,
+    style: layout.style,
   };
 }

@@ -19,6 +19,22 @@ export const enquiryTexts = {
   broken:
     'Something went wrong inside Bedplate while it compared this machine with the packs. Take the last answer back, or start again.',
 
+  /** What somebody says of it, as it was marked on a page or pasted. */
+  said: {
+    heading: 'What is said of it',
+    inside: 'an advert’s words, or a message’s, to be held against what is known',
+    intro:
+      'Paste an advert’s words here, or a message’s. They are held against what is known, as an advert on a page is; they stay on this computer.',
+    label: 'The words',
+    take: 'Take these words in',
+    taken: 'These words count now. Change them and take them in again, or empty the field to leave them out.',
+    which: 'Choose below what it is: these words don’t tell.',
+  },
+  goOn: {
+    intro: 'You want to sell it? A draft begins with what was found, for you to change.',
+    button: 'Go on as a seller’s draft',
+  },
+
   number: 'Its number',
   numberIntro: 'If you can read a serial number on it, the packs’ tables say what they know of it.',
   noTables:
@@ -56,25 +72,6 @@ export const enquiryTexts = {
   form: (maker: string | null, form: string) => (maker === null ? form : `${maker}: ${form}`),
   notProof:
     'A number in the tables is a good sign and no proof: plates are moved and numbers are copied. If much money hangs on it, show the machine to somebody who knows its kind.',
-
-  line: {
-    heading: (maker: string | null) => (maker === null ? 'Among its neighbours' : `Among its neighbours: ${maker}`),
-    legend: 'The thick bar is the block that holds your number.',
-    legendGap: 'The broken line is where your number would stand.',
-    label: (from: number, to: number, runs: number) =>
-      `Time line from ${from} to ${to} with ${runs === 1 ? 'one block' : `${runs} blocks`} of numbers; the table below says the same.`,
-    yours: (serial: string) => `${serial}, yours`,
-    noYears: 'The tables name no years for these numbers, so there is nothing to draw.',
-    undated: 'Blocks without a year stand in the table only.',
-    table: 'The same as a table',
-    caption: 'Blocks of numbers in order',
-    numbers: 'Numbers',
-    year: 'Year',
-    model: 'Model',
-    madeIn: (place: string) => `made in ${place}`,
-    holds: 'your number',
-    unknown: 'not known',
-  },
 
   /** The answer as plain text, to send to whoever asked. */
   written: {

@@ -1,3 +1,4 @@
+import { besideTexts } from './beside';
 import { cli } from './cli';
 import { draftRoomTexts } from './draft-room';
 import { draftTexts } from './drafts';
@@ -11,13 +12,19 @@ import { outdatedTexts } from './outdated';
 import { outlineTexts } from './outline';
 import { panelTexts } from './panel';
 import { priceCliTexts } from './price-cli';
+import { priceFieldTexts } from './price-fields';
 import { priceRoomTexts } from './price-room';
-import { priceSeenTexts } from './price-seen';
+import { priceScaleTexts } from './price-scale';
+import { priceTableTexts } from './price-table';
 import { priceTexts } from './prices';
+import { proposeTexts } from './propose';
 import { sealTexts } from './seal';
+import { selectionTexts } from './selection';
 import { shownTexts } from './shown';
+import { timeLineTexts } from './time-line';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
+  beside: besideTexts,
   cli,
   drafts: draftTexts,
   draftRoom: draftRoomTexts,
@@ -33,9 +40,14 @@ export const texts = {
   price: priceTexts,
   priceCli: priceCliTexts,
   priceRoom: priceRoomTexts,
-  priceSeen: priceSeenTexts,
+  priceFields: priceFieldTexts,
+  priceScale: priceScaleTexts,
+  priceTable: priceTableTexts,
+  propose: proposeTexts,
   seal: sealTexts,
+  selection: selectionTexts,
   shown: shownTexts,
+  timeLine: timeLineTexts,
   install: installTexts,
   workbench: workbenchTexts,
   product: {

@@ -42,12 +42,6 @@ export const likelyTexts = {
   named: (name: string) => `${name}:`,
   speaksFor: 'What speaks for it',
   speaksAgainst: 'What speaks against it',
-  beside: 'Beside the next best',
-  besideExplain: 'What differs stands first.',
-  besideThis: 'this one',
-  besideNext: 'the next best',
-  notKnown: 'not said',
-  same: 'the same in both',
 
   kind: {
     more: 'More about this kind',

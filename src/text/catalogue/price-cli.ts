@@ -13,7 +13,8 @@ export const priceCliTexts = {
   notMoney: (given: string) => `--asking: "${given}" is no price`,
   noCurrency: (given: string) => `--asking: "${given}" doesn’t say of which currency it is; write it as "GBP 480"`,
   notAPrice: (given: string) => `--asking: ${given} is no price of one such thing`,
-  rateForm: (given: string) => `--rate: "${given}" is not of the form "EUR GBP 0.86 2026-06": 1 EUR cost 0.86 GBP then`,
+  rateForm: (given: string, why: string) =>
+    `--rate: "${given}": ${why} It is written like "EUR GBP 0.86 2026-06": 1 EUR cost 0.86 GBP then`,
   badTable: (file: string, why: string) => `--seen: ${file}: ${why}`,
   badRow: (row: number, problems: string) => `row ${row}: ${problems}`,
   badRows: (file: string, count: number, rows: string) =>
@@ -44,5 +45,7 @@ export const priceCliTexts = {
   alternatives: 'What else would do',
   alternative: (label: string, low: string, high: string) => `${label}: ${low} to ${high}`,
   common: (text: string) => `the same: ${text}`,
+  gained: (name: string) => `gained: ${name}`,
+  lost: (name: string) => `lost: ${name}`,
   differs: (name: string, there: string, here: string) => `${name}: ${there}, not ${here}`,
 } as const;

@@ -1,3 +1,26 @@
+const CODE = { missing: 'is missing', unknown: 'is no currency code such as GBP' };
+
+/** What is wrong with a field of a rate, as a sentence. */
+const RATE_WRONG: Record<'from' | 'rate' | 'to' | 'date', Record<string, string>> = {
+  from: { missing: `The first currency ${CODE.missing}.`, unknown: `The first currency ${CODE.unknown}.` },
+  to: {
+    missing: `The second currency ${CODE.missing}.`,
+    unknown: `The second currency ${CODE.unknown}.`,
+    same: 'Both currencies are the same.',
+  },
+  rate: {
+    missing: 'The rate is missing.',
+    form: 'The rate is no plain number such as 0.88 or 1.163; write it with a point.',
+    'too-low': 'The rate must be above 0.',
+    'too-high': 'No two currencies are so far apart.',
+  },
+  date: {
+    missing: 'The date is missing.',
+    form: 'The date is none such as 2026, 2026-06 or 2026-06-15.',
+    future: 'That date has not come yet.',
+  },
+};
+
 /** The workbench's room of prices. */
 export const priceRoomTexts = {
   heading: 'Prices',
@@ -16,6 +39,9 @@ export const priceRoomTexts = {
     button: 'Look it up',
     noModel: 'No pack that is switched on knows a model of that name, or several are called so.',
     noMoney: 'That is no price with a currency. Write it like £120 or 95 EUR.',
+    noAmount: 'That is no price of one such thing: it must be above 0, and below a million millions.',
+    finish: 'Finish',
+    finishes: { plain: 'plain, as it was made', refinished: 'repainted or refinished' },
   },
   answer: {
     asking: (price: string, says: string) => `${price}: ${says}`,
@@ -43,6 +69,7 @@ export const priceRoomTexts = {
     stated: (date: string, source: string | null) => `Stated in ${date}${source ? `: ${source}` : ''}.`,
     index: (last: string, source: string | null) =>
       `In today’s money by a price index that ends in ${last}${source ? `: ${source}` : ''}.`,
+    typeRate: 'Type an exchange rate in',
     factors: 'What the price depends on',
     factor: (label: string, times: string) => `${label}: ${times} times the price`,
   },
@@ -54,6 +81,19 @@ export const priceRoomTexts = {
     count: 'Prices',
   },
   past: {
+    heading: 'What was that in today’s money?',
+    amount: 'A price of the past',
+    amountHint: 'With its currency: £34, 120 EUR.',
+    date: 'When it was paid or asked',
+    dateHint: 'As far as you know it: 1954, 1954-10.',
+    button: 'Work it out',
+    problems: {
+      money: 'That is no price with a currency. Write it like £34 or 120 EUR.',
+      date: 'That is no date such as 1954, 1954-10 or 1954-10-03.',
+      future: 'That date has not come yet.',
+    },
+    nothing: (currency: string) =>
+      `No pack that is switched on has a price index or wages in ${currency} that reach back so far.`,
     launch: 'When it was new',
     cost: (amount: string, date: string) => `${amount} in ${date}`,
     today: (amount: string, last: string, source: string | null) =>
@@ -67,8 +107,11 @@ export const priceRoomTexts = {
     alternatives: 'What else would do',
     none: 'The packs know no other with as much in common whose price is known.',
     same: (text: string) => `The same: ${text}.`,
-    other: (name: string, there: string, here: string) => `${name}: ${there} (here: ${here})`,
+    gained: (name: string) => `Gained: ${name}`,
+    lost: (name: string) => `Lost: ${name}`,
+    other: (name: string, there: string, here: string) => `${name}: ${there} instead of ${here}`,
     band: (low: string, high: string) => `${low} to ${high}`,
+    beside: (low: string, high: string) => `(this one: ${low} to ${high})`,
   },
   keep: {
     heading: 'Keep a price that you have seen',
@@ -115,6 +158,7 @@ export const priceRoomTexts = {
     preview: 'The first rows as they will be kept',
     row: 'Row',
     check: 'Check all rows',
+    keeping: (all: number) => `Keeping ${all} prices…`,
     checking: (done: number, all: number) => `${done} of ${all} rows checked`,
     cancel: 'Cancel',
     bad: (count: number) => `${count} ${count === 1 ? 'row is' : 'rows are'} no good, so that nothing was kept:`,
@@ -123,5 +167,25 @@ export const priceRoomTexts = {
     take: (count: number) => `Keep all ${count}`,
     done: (count: number) => `${count} prices kept.`,
     refused: (why: string) => `The file can’t be read: ${why}.`,
+  },
+  rates: {
+    heading: 'Exchange rates of your own',
+    intro:
+      'Packs bring rates with them. Where a currency has none, or none of about the day, type one in: it stays in this browser, and counts in every audit.',
+    fields: { from: 'One unit of', rate: 'cost', to: 'units of', date: 'on' },
+    hints: {
+      from: 'A currency code: CHF',
+      rate: 'A number: 0.88',
+      to: 'A currency code: GBP',
+      date: '2026, 2026-06 or 2026-06-15',
+    },
+    wrong: (field: keyof typeof RATE_WRONG, wrong: string): string => RATE_WRONG[field][wrong] ?? wrong,
+    button: 'Keep the rate',
+    done: 'Kept.',
+    line: (from: string, rate: string, to: string, date: string) => `1 ${from} = ${rate} ${to}, ${date}`,
+    remove: 'Remove',
+    removeLabel: (line: string) => `Remove: ${line}`,
+    removed: 'Removed.',
+    undo: 'Put it back',
   },
 } as const;

@@ -4,8 +4,6 @@ import { counted } from './words';
 export const installTexts = {
   idIsShipped: (id: string) => `"${id}" is the id of a pack that came with Bedplate`,
   anotherId: 'another id',
-  edition: (n: number) => `edition ${n}`,
-  editionAtLeast: (n: number) => `edition ${n}, which is installed, or a later one`,
   idTwice: (id: string) => `"${id}" is in two of the chosen files`,
   onePerId: 'each id in one file',
   unreadable: 'This file could not be opened.',
@@ -72,12 +70,19 @@ export const workbenchTexts = {
     cancel: 'Cancel',
     cancelled: 'Cancelled. Nothing was installed.',
     done: (titles: string) => `Installed: ${titles}.`,
-    replaced: (title: string, before: number, after: number) =>
-      before === after ? `${title} (edition ${after}, again)` : `${title} (edition ${after} in place of ${before})`,
+    replaced: (title: string, before: number, after: number, otherText: boolean) => {
+      if (before !== after) return `${title} (edition ${after} in place of ${before})`;
+      return otherText
+        ? `${title} (edition ${after} again, with another text under the same number)`
+        : `${title} (edition ${after}, again)`;
+    },
     fresh: (title: string, edition: number) => `${title} (edition ${edition})`,
-    sealNow: (now: string | null) => (now === null ? 'unsealed' : `sealed by ${now}`),
-    sealChanged: (title: string, before: string, now: string) =>
-      `Mind this: ${title} was ${before} before and is ${now} now. If you didn’t expect that, remove it and ask the club.`,
+    earlier: (title: string, edition: number, after: number) =>
+      `${title}: this is edition ${edition}, and edition ${after} has been here already. An earlier edition has the mistakes that were mended since.`,
+    goBack: (n: number) => (n === 1 ? 'Go back to this edition' : 'Go back to these editions'),
+    leaveIt: 'Leave everything as it is',
+    handedOver: (title: string, edition: number, from: string, to: string) =>
+      `${title} has changed hands: from edition ${edition} on another key seals it, and both keys have signed that. Before: ${from}. Now: ${to}.`,
     refused: (n: number) =>
       `Nothing was installed: ${n === 1 ? 'the file is' : `${counted(n, 'file is', 'files are')}`} not in order.`,
     issuesIn: (file: string, n: number) => `${file}: ${counted(n, 'issue', 'issues')}`,

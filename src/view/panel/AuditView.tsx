@@ -12,6 +12,7 @@ import type { SeenActions } from './Panel';
 import { PriceLine, PricePart } from './PricePart';
 import { Questions, questionsOf } from './Questions';
 import { SerialPart } from './SerialPart';
+import type { BesideProps } from './SideBySide';
 import { shownFindings, summaryOf } from './summary';
 import { WhatWasRead } from './WhatWasRead';
 
@@ -22,6 +23,7 @@ export const LAST: readonly Standing[] = ['caution', 'agrees'];
 interface Props {
   screen: Extract<Screen, { screen: 'audit' }>;
   copy: (text: string) => Promise<boolean>;
+  save: BesideProps['save'];
   seen: SeenActions;
   isPrivate: boolean;
   /** Address of the workbench. */
@@ -32,8 +34,8 @@ interface Props {
  * The audit of one advert, from the sentence that sums up to what was read on the page: what speaks against the advert,
  * what it is instead and what it costs, what would settle it, what to ask and to mind; then, folded, what agrees.
  */
-export function AuditView({ screen, copy, seen: actions, isPrivate, workbench }: Props) {
-  const { audit, listing, words, seen, kind, pending, reading } = screen;
+export function AuditView({ screen, copy, save, seen: actions, isPrivate, workbench }: Props) {
+  const { audit, listing, words, seen, kind, place, pending, reading } = screen;
   const about = reading.address;
   // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
   const forSale = audit.kind === 'item' || audit.kind === 'lot';
@@ -57,7 +59,15 @@ export function AuditView({ screen, copy, seen: actions, isPrivate, workbench }:
         {summaryOf(audit)}
       </p>
       {FIRST.map(group)}
-      {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} folded />}
+      {likelyAdds(audit, seen.length) && (
+        <LikelyPart
+          audit={audit}
+          words={words}
+          kind={kind}
+          folded
+          beside={{ answer: screen, own: [], asOf: reading.asOf, save }}
+        />
+      )}
       {forSale && <PricePart audit={audit} words={words} keep={keep} />}
       <NextPart
         next={audit.nextEvidence}
@@ -69,7 +79,7 @@ export function AuditView({ screen, copy, seen: actions, isPrivate, workbench }:
       <Questions questions={questionsOf(audit)} words={words} language={listing.language} copy={copy} />
       {LAST.map(group)}
       {forSale && <PriceLine audit={audit} keep={keep} />}
-      {forSale && <SerialPart audit={audit} words={words} />}
+      {forSale && <SerialPart audit={audit} words={words} place={place} />}
       <PacksSpoke audit={audit} words={words} />
       <WhatWasRead listing={listing} />
     </article>

@@ -1,15 +1,19 @@
 import type { Audit, Follows, Ground, Likely } from '../../audit/types';
 import type { KindNote } from '../../session/kind-note';
+import { besideOf } from '../../session/side-by-side';
 import { surenessOf, sureWords } from '../../session/sureness';
 import type { Words } from '../../session/words';
+import { besideTexts } from '../../text/catalogue/beside';
 import { likelyTexts as texts } from '../../text/catalogue/likely';
-import { commonFollows, nextBest } from '../likely';
+import { lazily } from '../lazily';
+import { commonFollows } from '../likely';
+import { shown } from '../shown';
 import { Disclosure } from './Disclosure';
 import { Explained } from './Explained';
 import { FollowsList, followsText } from './FollowsList';
 import { HowLikely } from './HowLikely';
 import { hasKindWords, KindWords } from './KindWords';
-import { SideBySide } from './SideBySide';
+import type { BesideProps } from './SideBySide';
 
 /** Labels that are named while it is open which it is. */
 const MOST_NAMED = 3;
@@ -24,15 +28,20 @@ interface Props {
   kind: KindNote | null;
   /** Beside an advert, what follows is folded away: it is read for what the advert says. */
   folded: boolean;
+  /** What the candidates are set side by side with. */
+  beside: BesideProps;
 }
 
+/** Fetched where there are candidates to set side by side. */
+export const Beside = lazily(async () => (await import('./SideBySide')).SideBySide);
+
 /** What it most likely is, in words; what follows; what speaks for and against; and the next best beside it. */
-export function LikelyPart({ audit, words, kind, folded }: Props) {
+export function LikelyPart({ audit, words, kind, folded, beside }: Props) {
   const { likely, claimedModel } = audit;
   const [first] = likely;
   if (!first) return null;
   const sure = surenessOf(first.probability);
-  const next = nextBest(likely);
+  const candidates = besideOf(likely);
   // That it is what the advert says needs no reasons before one asks for them; all stand behind "how do we know?".
   const asClaimed = folded && first.model !== null && first.model === claimedModel;
   return (
@@ -47,13 +56,21 @@ export function LikelyPart({ audit, words, kind, folded }: Props) {
             follows={first.follows}
             {...{ words, folded }}
           />
-          {next && <SideBySide left={first} right={next} />}
           {kind && hasKindWords(kind) && (
             <Disclosure label={texts.kind.more} part="kind">
               <KindWords kind={kind} words={words} />
             </Disclosure>
           )}
         </>
+      )}
+      {candidates.length > 0 && (
+        <Disclosure
+          label={besideTexts.heading}
+          inside={besideTexts.inside(candidates.map(({ label }) => shown(label, 80)))}
+          part="beside"
+        >
+          <Beside {...beside} />
+        </Disclosure>
       )}
       <HowLikely likely={likely} />
     </section>

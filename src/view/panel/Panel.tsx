@@ -12,6 +12,8 @@ export interface PanelProps {
   workbench: string;
   /** Puts a text on the clipboard; answers whether it is there now. */
   copy: (text: string) => Promise<boolean>;
+  /** Hands a text to the browser as a file to save. */
+  save: (name: string, text: string, type: string) => void;
   seen: SeenActions;
   /** A private window keeps nothing. */
   isPrivate: boolean;

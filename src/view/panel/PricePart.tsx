@@ -7,7 +7,7 @@ import { priceTexts } from '../../text/catalogue/prices';
 import { findingAnchor } from '../finding-anchor';
 import { wholeMoney } from '../money';
 import { PriceScale } from '../prices/PriceScale';
-import { SeenTable } from '../prices/SeenTable';
+import { SeenBehind } from '../prices/SeenBehind';
 import { Disclosure } from './Disclosure';
 import { IndexLine } from './IndexLine';
 import { KnownWords } from './SaidKnown';
@@ -65,7 +65,7 @@ export function PricePart({ audit, words, keep }: Keeping & { words: Words }) {
           <Row term={texts.numbers.effective} value={band.effective.toFixed(1)} />
         </dl>
         <p class="soft">{texts.askedIsNotPaid}</p>
-        <SeenTable band={band} seen={report.seen} />
+        <SeenBehind band={band} seen={report.seen} />
       </Disclosure>
     </section>
   );

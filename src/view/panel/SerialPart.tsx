@@ -1,6 +1,8 @@
+import type { NumberPlace } from '../../audit/number-place';
 import type { Audit, SerialReport } from '../../audit/types';
 import { modelLabel, type Words } from '../../session/words';
 import { panelTexts } from '../../text/catalogue/panel';
+import { lazily } from '../lazily';
 import { shown } from '../shown';
 import { Disclosure } from './Disclosure';
 import { IndexLine } from './IndexLine';
@@ -13,12 +15,13 @@ const texts = panelTexts.serial;
  * The serial number that decides: what the tables say of it, and the runs that hold it. Folded where a finding says it
  * already.
  */
-export function SerialPart({ audit, words }: { audit: Audit; words: Words }) {
+export function SerialPart({ audit, words, place }: { audit: Audit; words: Words; place: NumberPlace | null }) {
   const { serial, findings } = audit;
   const told = serial.asWritten !== null && findings.some(({ check }) => check.startsWith('serial-'));
   const body = (
     <>
       <OneSerial report={serial} words={words} written={!told} />
+      <PlaceLines place={place} words={words} />
       <OtherSerials audit={audit} words={words} />
     </>
   );
@@ -47,6 +50,22 @@ export function SerialPart({ audit, words }: { audit: Audit; words: Words }) {
       {body}
     </section>
   );
+}
+
+/** Fetched with the first number that has a place among others. */
+export const Line = lazily(async () => (await import('./RunLine')).RunLine);
+
+function PlaceLines({ place, words }: { place: NumberPlace | null; words: Words }) {
+  return (place?.lines ?? []).map((line) => (
+    <Line
+      key={`${line.pack}/${line.scheme}`}
+      line={line}
+      serial={place?.normal ?? ''}
+      words={words}
+      years={place?.years ?? []}
+      batches={place?.batches ?? []}
+    />
+  ));
 }
 
 function OtherSerials({ audit: { serial, serials }, words }: { audit: Audit; words: Words }) {

@@ -1,14 +1,12 @@
 import { moneyText } from '../../audit/money-text';
 import type { PriceReport, PriceSeen } from '../../audit/types';
-import { priceSeenTexts } from '../../text/catalogue/price-seen';
+import { priceScaleTexts as texts } from '../../text/catalogue/price-scale';
 import { priceTexts } from '../../text/catalogue/prices';
 import { wholeMoney } from '../money';
 import { rowsOf, type Scale, scaleOf } from '../price-scale';
 import { anchorAt } from './anchor';
 import { AskedMark, Bracket, SeenMark } from './marks';
 import { ScaleLegend } from './ScaleLegend';
-
-const texts = priceSeenTexts.scale;
 
 interface Props {
   band: Pick<NonNullable<PriceReport['band']>, 'low' | 'mid' | 'high' | 'currency'>;

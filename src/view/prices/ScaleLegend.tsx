@@ -1,9 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { PriceSeen } from '../../audit/types';
-import { priceSeenTexts } from '../../text/catalogue/price-seen';
+import { priceScaleTexts as texts } from '../../text/catalogue/price-scale';
 import { BracketShape, SeenShape, ThisShape } from './marks';
-
-const texts = priceSeenTexts.scale;
 
 interface Props {
   marks: readonly PriceSeen[];

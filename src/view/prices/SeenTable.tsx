@@ -1,20 +1,17 @@
 import { moneyText } from '../../audit/money-text';
 import type { PriceReport, PriceSeen } from '../../audit/types';
-import { priceSeenTexts } from '../../text/catalogue/price-seen';
+import { priceTableTexts as texts } from '../../text/catalogue/price-table';
 import { priceTexts } from '../../text/catalogue/prices';
 import { wholeMoney } from '../money';
-import { Disclosure } from '../panel/Disclosure';
 import { SeenWhere } from './SeenWhere';
 
-const texts = priceSeenTexts.table;
 /** So many rows are shown; the file that can be saved holds all of one's own. */
 const MOST = 100;
 
-/** The prices behind the band, for whoever would rather read than look. */
+/** The prices behind the band, for whoever would rather read than look. Fetched where it is opened, see `SeenBehind`. */
 export function SeenTable({ band, seen }: { band: NonNullable<PriceReport['band']>; seen: readonly PriceSeen[] }) {
-  if (seen.length === 0) return null;
   return (
-    <Disclosure label={texts.heading} part="price-table">
+    <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reachable by keyboard */}
       <section class="price-table" tabIndex={0} aria-label={texts.heading}>
         <table>
@@ -42,7 +39,7 @@ export function SeenTable({ band, seen }: { band: NonNullable<PriceReport['band'
                   <SeenWhere of={one} />
                 </td>
                 {one.price === null ? (
-                  <td colSpan={3}>{texts.no(priceTexts.leftOut[one.leftOut ?? 'amount'])}</td>
+                  <td colSpan={3}>{texts.no(texts.leftOut[one.leftOut ?? 'amount'])}</td>
                 ) : (
                   <>
                     <td class="whole" data-label={texts.today}>
@@ -63,6 +60,6 @@ export function SeenTable({ band, seen }: { band: NonNullable<PriceReport['band'
         </table>
       </section>
       {seen.length > MOST && <p class="soft">{texts.more(seen.length - MOST)}</p>}
-    </Disclosure>
+    </>
   );
 }

@@ -1,18 +1,10 @@
-import type { Standing } from '../../audit/types';
 import type { Answer } from '../../session/answer';
 import type { SeenValue } from '../../session/seen';
 import { draftRoomTexts as texts } from '../../text/catalogue/draft-room';
-import { likelyTexts } from '../../text/catalogue/likely';
-import { workbenchTexts } from '../../text/catalogue/workbench';
-import { likelyAdds } from '../likely';
-import { FIRST, LAST } from '../panel/AuditView';
-import { FindingGroup } from '../panel/FindingGroup';
-import { LikelyPart } from '../panel/LikelyPart';
-import { NextPart } from '../panel/NextPart';
-import { PacksSpoke } from '../panel/PacksSpoke';
-import { PriceLine, PricePart } from '../panel/PricePart';
-import { SerialPart } from '../panel/SerialPart';
-import { shownFindings, summaryOf } from '../panel/summary';
+import { lazily } from '../lazily';
+
+/** Fetched with the first words: many come to the room for the drafts that are there. */
+export const DraftAnswered = lazily(async () => (await import('./DraftAnswered')).DraftAnswered);
 
 interface Props {
   answer: Answer | null;
@@ -24,49 +16,12 @@ interface Props {
   onTakeBack: (attribute: string) => void;
 }
 
-/** What the packs say of a draft, in the same parts as beside a page. */
+/** What the packs say of a draft. */
 export function DraftAudit({ answer, blank, ...rest }: Props) {
   return (
     <section class="draft-audit" aria-labelledby="draft-audit" data-part="draft-audit">
       <h2 id="draft-audit">{texts.audit}</h2>
-      {blank ? <p>{texts.blank}</p> : answer ? <Answered answer={answer} {...rest} /> : <p>{texts.auditing}</p>}
+      {blank ? <p>{texts.blank}</p> : answer ? <DraftAnswered answer={answer} {...rest} /> : <p>{texts.auditing}</p>}
     </section>
-  );
-}
-
-function Answered({ answer, isPrivate, ...rest }: Omit<Props, 'answer' | 'blank'> & { answer: Answer }) {
-  if (!answer.ok) return <p data-part="broken">{workbenchTexts.troubles.broken}</p>;
-  const { audit, listing, words, seen, kind } = answer;
-  if (audit.packs.length === 0) return <p data-part="no-pack">{texts.noPack}</p>;
-  if (audit.kind === 'none' || audit.kind === 'list') return <p>{texts.none}</p>;
-  const forSale = audit.kind === 'item' || audit.kind === 'lot';
-  const group = (standing: Standing) => (
-    <FindingGroup
-      key={standing}
-      standing={standing}
-      findings={shownFindings(audit, standing)}
-      language={listing.language}
-      words={words}
-      asks
-    />
-  );
-  return (
-    <>
-      <p class="summary" role="status" data-part="summary">
-        {summaryOf(audit)}
-      </p>
-      {FIRST.map(group)}
-      {likelyAdds(audit, seen.length) && <LikelyPart audit={audit} words={words} kind={kind} folded />}
-      {forSale && <PricePart audit={audit} words={words} />}
-      <NextPart
-        next={audit.nextEvidence}
-        {...{ seen, words, ...rest }}
-        keptNote={isPrivate ? null : likelyTexts.settle.keptDraft}
-      />
-      {LAST.map(group)}
-      {forSale && <PriceLine audit={audit} />}
-      {forSale && <SerialPart audit={audit} words={words} />}
-      <PacksSpoke audit={audit} words={words} />
-    </>
   );
 }

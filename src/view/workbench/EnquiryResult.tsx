@@ -3,9 +3,9 @@ import type { EnquiryAnswer } from '../../session/enquiry';
 import { modelLabel, type Words } from '../../session/words';
 import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
 import { panelTexts } from '../../text/catalogue/panel';
+import { RunLine } from '../panel/RunLine';
 import { RunTable } from '../panel/RunTable';
 import { shown } from '../shown';
-import { RunLine } from './RunLine';
 
 interface Props {
   answer: EnquiryAnswer;

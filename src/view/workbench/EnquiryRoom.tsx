@@ -3,16 +3,19 @@ import { askedThings, chosenThing } from '../../session/asked-things';
 import type { EnquiryAnswer } from '../../session/enquiry';
 import { hasBegun, type MachineAsked } from '../../session/machine-asked';
 import type { SeenValue } from '../../session/seen';
-import { writtenAnswer } from '../../session/written-answer';
 import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
-import { MachineOutcome } from './MachineOutcome';
+import { lazily } from '../lazily';
 import { MachinePart } from './MachinePart';
 import { NumberPart } from './NumberPart';
 import type { PacksActions, PacksState } from './PacksRoom';
+import { SaidPart } from './SaidPart';
 import { ThingChoice } from './ThingChoice';
 import { TroubleNote } from './TroubleNote';
 import type { BenchTrouble } from './trouble';
-import { WrittenAnswer } from './WrittenAnswer';
+
+/** Fetched with the first thing that is said of a machine. */
+export const Outcome = lazily(async () => (await import('./MachineOutcome')).MachineOutcome);
+export const Written = lazily(async () => (await import('./WrittenAnswer')).WrittenAnswer);
 
 export interface EnquiryState {
   /** What has been said of the machine. */
@@ -22,6 +25,7 @@ export interface EnquiryState {
   /** As they stand in the form. */
   serial: string;
   name: string;
+  text: string;
   /** The id of the pack that is asked alone for a number, or null for all. */
   pack: string | null;
   /** What the tables say of a number. */
@@ -36,10 +40,17 @@ export interface EnquiryActions {
   startAgain: () => void;
   write: (serial: string) => void;
   writeName: (name: string) => void;
+  writeText: (text: string) => void;
+  /** What stands in the field of words counts from now on. */
+  takeText: () => void;
+  /** Begins a seller's draft with what was found. */
+  toDraft: () => void;
   choosePack: (id: string | null) => void;
   ask: (serial: string, name: string) => void;
   /** Puts a text on the clipboard; answers whether it is there now. */
   copyText: (text: string) => Promise<boolean>;
+  /** Hands a text to the browser as a file to save. */
+  saveFile: (name: string, text: string, type: string) => void;
 }
 
 interface Props {
@@ -64,6 +75,7 @@ export function EnquiryRoom({ state, actions, packs, packsActions }: Props) {
       {!shelf && !packs.trouble && <p class="room-part">{texts.loading}</p>}
       {shelf && things && (
         <>
+          <SaidPart state={state} actions={actions} hasThing={thing !== null} />
           <ThingChoice things={things} chosen={thing} onChoose={actions.chooseThing} />
           <div class="enquiry-desk" data-begun={String(begun)}>
             {thing && (
@@ -76,7 +88,16 @@ export function EnquiryRoom({ state, actions, packs, packsActions }: Props) {
                 actions={actions}
               />
             )}
-            {thing && begun && told?.answer.ok && <MachineOutcome answer={told.answer} copy={actions.copyText} />}
+            {thing && begun && told?.answer.ok && (
+              <Outcome
+                answer={told.answer}
+                own={[]}
+                asOf={told.asOf}
+                withWords={asked.text !== ''}
+                copy={actions.copyText}
+                save={actions.saveFile}
+              />
+            )}
             <NumberPart
               state={state}
               actions={actions}
@@ -86,9 +107,12 @@ export function EnquiryRoom({ state, actions, packs, packsActions }: Props) {
             />
           </div>
           {thing && begun && told?.answer.ok && (
-            <WrittenAnswer
-              text={writtenAnswer(told.answer, numbered?.answer ?? null, told.asOf)}
+            <Written
+              answer={told.answer}
+              number={numbered?.answer ?? null}
+              asOf={told.asOf}
               copy={actions.copyText}
+              onDraft={actions.toDraft}
             />
           )}
         </>

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Installed, InstallStep, Refused } from '../../session/install';
+import type { Earlier, Installed, InstallStep, Refused } from '../../session/install';
 import { workbenchTexts } from '../../text/catalogue/workbench';
 import { shown } from '../shown';
+import { HandedOver } from './HandedOver';
 import { InstallProgress } from './InstallProgress';
 import { IssueList } from './IssueList';
 
@@ -10,9 +11,12 @@ const texts = workbenchTexts.install;
 /** What came of the files that were chosen last; a trouble of storage is told elsewhere. */
 export type InstallOutcome = { state: 'none' } | { state: 'cancelled' } | Exclude<InstallStep, { state: 'trouble' }>;
 
+/** Files to install; or those that were chosen last, although they hold earlier editions than were here. */
+export type FilesChosen = File[] | 'the-same-going-back';
+
 interface Props {
   outcome: InstallOutcome;
-  onFiles: (files: File[]) => void;
+  onFiles: (files: FilesChosen) => void;
   onCancel: () => void;
 }
 
@@ -35,12 +39,13 @@ export function Installer({ outcome, onFiles, onCancel }: Props) {
         {outcome.state === 'refused' && <p>{texts.refused(outcome.refused.length)}</p>}
         {outcome.state === 'cancelled' && <p>{texts.cancelled}</p>}
       </div>
+      {outcome.state === 'going-back' && <GoingBack packs={outcome.packs} onFiles={onFiles} onCancel={onCancel} />}
       {outcome.state === 'refused' && outcome.refused.map((each) => <RefusedFile key={each.file} refused={each} />)}
     </section>
   );
 }
 
-function FileDrop({ onFiles }: Pick<Props, 'onFiles'>) {
+function FileDrop({ onFiles }: { onFiles: (files: File[]) => void }) {
   const [over, setOver] = useState(false);
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: dropping is a second way; the labelled input is the first
@@ -83,20 +88,34 @@ function Done({ packs }: { packs: readonly Installed[] }) {
   return (
     <>
       <p>{texts.done(packs.map(nameOf).join(', '))}</p>
-      {packs.map(({ id, title, sealedBy, replaces }) =>
-        replaces && replaces.sealedBy !== sealedBy ? (
-          <p key={id} class="trouble" data-part="seal-changed">
-            {texts.sealChanged(shown(title, 160), texts.sealNow(replaces.sealedBy), texts.sealNow(sealedBy))}
-          </p>
-        ) : null,
-      )}
+      {packs.map(({ id, title, handedOver }) => (
+        <HandedOver key={id} title={title} changes={handedOver} />
+      ))}
     </>
+  );
+}
+
+function GoingBack({ packs, onFiles, onCancel }: Omit<Props, 'outcome'> & { packs: readonly Earlier[] }) {
+  return (
+    <div class="trouble" data-part="going-back">
+      {packs.map(({ title, edition, after }) => (
+        <p key={title}>{texts.earlier(shown(title, 160), edition, after)}</p>
+      ))}
+      <p class="row">
+        <button type="button" class="button" data-part="go-back" onClick={() => onFiles('the-same-going-back')}>
+          {texts.goBack(packs.length)}
+        </button>{' '}
+        <button type="button" class="button plain" data-part="leave-it" onClick={onCancel}>
+          {texts.leaveIt}
+        </button>
+      </p>
+    </div>
   );
 }
 
 function nameOf({ title, edition, replaces }: Installed): string {
   const name = shown(title, 160);
-  return replaces === null ? texts.fresh(name, edition) : texts.replaced(name, replaces.edition, edition);
+  return replaces ? texts.replaced(name, replaces.edition, edition, replaces.otherText) : texts.fresh(name, edition);
 }
 
 function RefusedFile({ refused: { file, issues } }: { refused: Refused }) {

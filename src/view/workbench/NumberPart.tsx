@@ -1,12 +1,15 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { PackCard } from '../../session/pack-card';
 import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
+import { lazily } from '../lazily';
 import { Disclosure } from '../panel/Disclosure';
 import { AskForm } from './AskForm';
-import { EnquiryResult } from './EnquiryResult';
 import type { EnquiryActions, EnquiryState } from './EnquiryRoom';
 import { Installer } from './Installer';
 import type { PacksActions, PacksState } from './PacksRoom';
+
+/** Fetched with the first number. */
+export const NumberResult = lazily(async () => (await import('./EnquiryResult')).EnquiryResult);
 
 interface Props {
   state: EnquiryState;
@@ -43,7 +46,7 @@ export function NumberPart({ state, actions, tables, packs, packsActions }: Prop
         )}
       </section>
       {!none && state.numbered && (
-        <EnquiryResult
+        <NumberResult
           {...state.numbered}
           name={state.asked.name}
           onTry={(serial) => actions.ask(serial, state.name)}

@@ -2,7 +2,7 @@ import type { PackCard } from '../../session/pack-card';
 import { workbenchTexts } from '../../text/catalogue/workbench';
 import { shown } from '../shown';
 import { useFocusKept } from './focus-kept';
-import { Installer, type InstallOutcome } from './Installer';
+import { type FilesChosen, Installer, type InstallOutcome } from './Installer';
 import { PackRow } from './PackRow';
 import { TroubleNote } from './TroubleNote';
 import type { BenchTrouble } from './trouble';
@@ -21,7 +21,7 @@ export interface PacksState {
 }
 
 export interface PacksActions {
-  install: (files: File[]) => void;
+  install: (files: FilesChosen) => void;
   cancelInstall: () => void;
   switchPack: (id: string, on: boolean) => void;
   remove: (id: string) => void;

@@ -1,11 +1,25 @@
 import { useState } from 'preact/hooks';
+import type { Answered } from '../../session/answer';
+import type { EnquiryAnswer } from '../../session/enquiry';
+import { writtenAnswer } from '../../session/written-answer';
 import { enquiryTexts } from '../../text/catalogue/enquiry';
 import { Disclosure } from '../panel/Disclosure';
 
 const texts = enquiryTexts.written;
 
-/** The whole answer as plain text, to copy or to mark by hand. */
-export function WrittenAnswer({ text, copy }: { text: string; copy: (text: string) => Promise<boolean> }) {
+interface Props {
+  answer: Answered;
+  /** What the tables say of its number, or null. */
+  number: EnquiryAnswer | null;
+  asOf: string;
+  copy: (text: string) => Promise<boolean>;
+  /** Goes on as a seller's draft. */
+  onDraft: () => void;
+}
+
+/** The whole answer as plain text, to copy or to mark by hand; and the way on for whoever sells the machine. */
+export function WrittenAnswer({ answer, number, asOf, copy, onDraft }: Props) {
+  const text = writtenAnswer(answer, number, asOf);
   const [outcome, setOutcome] = useState<'none' | 'copied' | 'refused'>('none');
   return (
     <section class="room-part" data-part="written" aria-labelledby="written">
@@ -28,6 +42,12 @@ export function WrittenAnswer({ text, copy }: { text: string; copy: (text: strin
       <Disclosure label={texts.show} part="written-text">
         <textarea class="message" readOnly rows={16} aria-label={texts.label} value={text} />
       </Disclosure>
+      <p class="below">{enquiryTexts.goOn.intro}</p>
+      <p class="below">
+        <button type="button" class="button plain" data-part="to-draft" onClick={() => onDraft()}>
+          {enquiryTexts.goOn.button}
+        </button>
+      </p>
     </section>
   );
 }

@@ -1,27 +1,33 @@
 import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { findOrInstallBrowser } from '../../../src/cli/demo/install-browser';
 import { wilson } from '../../corpus/wilson';
 import { ROOT } from '../../steps/root';
-import { measureInChromium } from './in-chromium';
+import { measureInChromium, profileInChromium } from './in-chromium';
 import { measureInNode } from './in-node';
 import type { Measured } from './in-page';
 import { FIELDS, isSurelyWrong, judged } from './judge';
+import { largePages } from './large-pages';
+import type { Profile } from './profile';
 import { pagesIn, type StoredPage } from './stored-pages';
 
-// `npm run bench:reading [-- FOLDER ...] [--misses]`: how well and how fast pages are read, in Node and in a real
-// Chromium, beside a general article reader on the same documents in the same run. Without a folder: the tuned and the
-// measured half of fixtures/pages and the market. With --misses what was read wrongly, but never of the measured half:
-// who sees its misses begins to tune on them. Times are of this machine, today.
+// `npm run bench:reading [-- FOLDER | NODES ...] [--misses] [--profile]`: how well and how fast pages are read, in Node
+// and in a real Chromium, beside a general article reader on the same documents in the same run. Without a folder: the
+// tuned and the measured half of fixtures/pages, the market, and large pages of the given numbers of nodes. With
+// --misses what was read wrongly, but never of the measured half: who sees its misses begins to tune on them. With
+// --profile where the time goes, function by function, in Chromium. Times are of this machine, today.
+//
+// Both halves of reading count: what runs in the page keeps the page waiting, what runs outside of it keeps the user
+// waiting, and readability does both in one.
 
 const misses = process.argv.includes('--misses');
+const isProfile = process.argv.includes('--profile');
 const given = process.argv.slice(2).filter((argument) => !argument.startsWith('-'));
 const MEASURED = join(ROOT, 'fixtures/pages/measured');
-const folders = (
-  given.length > 0
-    ? given
-    : ['fixtures/pages/tuned', 'fixtures/pages/measured', 'fixtures/market'].map((path) => join(ROOT, path))
-).filter((path) => existsSync(path));
+const ALL = ['fixtures/pages/tuned', 'fixtures/pages/measured', 'fixtures/market', '4000', '20000', '100000'];
+/** jsdom takes a minute for a page of more nodes. */
+const NODE_MOST = 20_000;
+const FUNCTIONS_TOLD = 45;
 
 const at = (all: number[], share: number): number =>
   [...all].sort((a, b) => a - b)[Math.min(all.length - 1, Math.floor(all.length * share))] ?? Number.NaN;
@@ -63,20 +69,51 @@ function printTimes(read: readonly Measured[]): void {
   line('one walk over all nodes, ms', ({ walk }) => walk);
   line('ours: in the page (collect), ms', ({ collect }) => collect);
   line('ours: outside of it (settle), ms', ({ settle }) => settle);
+  line('ours: both, ms', (one) => one.collect + one.settle);
   line('readability, ms', ({ readability }) => readability);
   line('ours / readability', (one) => (one.collect + one.settle) / one.readability);
+  line('the first time: ours, ms', ({ first }) => first.ours);
+  line('the first time: readability, ms', ({ first }) => first.readability);
+  line('the first time: ours / readability', ({ first }) => first.ours / first.readability);
+  const sum = (of: (one: Measured) => number) => read.reduce((all, one) => all + of(one), 0);
+  const [ours, its] = [sum((one) => one.collect + one.settle), sum(({ readability }) => readability)];
+  console.log(
+    `  all pages together: ours ${ours.toFixed(1)} ms, readability ${its.toFixed(1)} ms, ratio ${(ours / its).toFixed(2)}`,
+  );
 }
 
+function printProfile(profiles: readonly (Profile & { readings: number })[]): void {
+  const together = (of: (one: Profile) => [string, number][]): [string, number][] => {
+    const all = new Map<string, number>();
+    for (const one of profiles)
+      for (const [name, share] of of(one)) all.set(name, (all.get(name) ?? 0) + share / profiles.length);
+    return [...all].sort((a, b) => b[1] - a[1]);
+  };
+  for (const [part, share] of together(({ parts }) => parts)) console.log(`  ${percent(share).padStart(5)} %  ${part}`);
+  console.log('  by function, without what it calls');
+  for (const [name, share] of together(({ functions }) => functions).slice(0, FUNCTIONS_TOLD))
+    console.log(`  ${percent(share).padStart(5)} %  ${name}`);
+}
+
+/** A folder's pages, or pages made as large as told. */
+const pagesOf = (told: string): StoredPage[] =>
+  /^\d+$/.test(told) ? largePages(Number(told)) : existsSync(told) ? pagesIn(told) : [];
+
 const browser = findOrInstallBrowser(console.log);
-for (const folder of folders) {
-  const pages = pagesIn(folder);
+for (const told of given.length > 0 ? given : ALL) {
+  const path = /^\d+$/.test(told) ? told : resolve(ROOT, told);
+  const pages = pagesOf(path);
   if (pages.length === 0) continue;
-  const mayTell = misses && join(folder) !== MEASURED;
+  const mayTell = misses && path !== MEASURED;
   const judgedPages = pages.filter(({ expected }) => expected).length;
-  console.log(`\n${folder.replace(`${ROOT}/`, '')}: ${pages.length} pages, ${judgedPages} with an expected result`);
-  const ways: [string, () => Promise<Measured[]>][] = [
-    [`Node ${process.version}, jsdom`, async () => pages.map(measureInNode)],
-  ];
+  const name = /^\d+$/.test(told) ? `made, of about ${told} nodes` : path.replace(`${ROOT}/`, '');
+  console.log(`\n${name}: ${pages.length} pages, ${judgedPages} with an expected result`);
+  if (isProfile) {
+    if (browser) printProfile(await profileInChromium(pages, browser));
+    continue;
+  }
+  const ways: [string, () => Promise<Measured[]>][] = [];
+  if (!(Number(told) > NODE_MOST)) ways.push([`Node ${process.version}, jsdom`, async () => pages.map(measureInNode)]);
   if (browser) ways.push(['Chromium', () => measureInChromium(pages, browser)]);
   for (const [way, measure] of ways) {
     console.log(` ${way}`);

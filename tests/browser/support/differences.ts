@@ -15,7 +15,14 @@ export const OWN_PAGE = inFirefox ? 'about:license' : 'chrome://version/';
 export const PRESS_OPENS_FILES = inFirefox;
 
 /** What is asked for at installation. Firefox has its side bar without asking. */
-export const PERMISSIONS = ['activeTab', 'scripting', ...(inFirefox ? [] : ['sidePanel']), 'storage'];
+export const PERMISSIONS = [
+  'activeTab',
+  'alarms',
+  'contextMenus',
+  'scripting',
+  ...(inFirefox ? [] : ['sidePanel']),
+  'storage',
+];
 
 const long = Boolean(process.env.BEDPLATE_LONG);
 

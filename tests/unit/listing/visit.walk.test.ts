@@ -65,7 +65,7 @@ describe('walk', () => {
     expect(page.boxes.length).toBeLessThanOrEqual(100);
     expect(readingOf(page).lines).toHaveLength(2);
     expect(
-      fromPage(page, { windowTitle: '', siteName: '', told: '', language: null }).candidates.map(({ value }) => value),
+      fromPage(page, { windowTitle: '', siteName: '', told: '', slug: '', language: null }).candidates.map(({ value }) => value),
     ).toContain('For £40');
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { askedThings, chosenThing } from '../../../src/session/asked-things';
+import { askedThings, chosenThing, thingIn } from '../../../src/session/asked-things';
 import { openText } from '../../../src/session/open-text';
 import { cardOf } from '../../../src/session/pack-card';
 import { shelved } from '../../../src/session/packs';
@@ -42,5 +42,12 @@ describe('what can be asked about', () => {
     expect(chosenThing(two, 'clock')?.pack).toBe('clock');
     expect(chosenThing(two, 'gone')).toBeNull();
     expect(chosenThing(one, 'gone')?.pack).toBe('camera');
+  });
+
+  it('is told by words in which exactly one of them stands', () => {
+    const two = askedThings(shelfOf([pack('camera'), pack('clock')]));
+    expect(thingIn('Grandmother’s CAMERA, works', two)?.pack).toBe('camera');
+    expect(thingIn('a camera and a clock', two)).toBeNull();
+    expect(thingIn('something old', two)).toBeNull();
   });
 });

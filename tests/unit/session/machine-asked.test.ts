@@ -26,7 +26,7 @@ describe('what is said of a machine before somebody', () => {
     const asked = saidAfter({ type: 'thingChosen', thing: 'a' }, saw, { type: 'numberAsked', serial: '12', name: 'N' });
     expect(stepMachine(asked, { type: 'thingChosen', thing: 'a' })).toBe(asked);
     const other = stepMachine(asked, { type: 'thingChosen', thing: 'b' });
-    expect(other).toEqual({ thing: 'b', seen: new Map(), serial: '12', name: 'N' });
+    expect(other).toEqual({ thing: 'b', seen: new Map(), serial: '12', name: 'N', text: '' });
   });
 
   it('begins again with the same thing', () => {
@@ -44,5 +44,13 @@ describe('what is said of a machine before somebody', () => {
       serial: '12',
       text: 'N',
     });
+  });
+
+  it('keeps somebody’s words apart from what can be read on it', () => {
+    const told = saidAfter({ type: 'numberAsked', serial: '', name: 'N' }, { type: 'textTaken', text: ' Rare. ' });
+    expect(hasBegun(told)).toBe(true);
+    expect(describedMachine(told, 'sewing machine')).toEqual({ what: 'sewing machine', text: 'N', said: 'Rare.' });
+    expect(stepMachine(told, { type: 'textTaken', text: ' Rare. ' })).toBe(told);
+    expect(stepMachine(told, { type: 'startedAgain' }).text).toBe('');
   });
 });

@@ -84,6 +84,11 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'drafts-12345678.js'), "import './list-_abcdef-.js';");
     writeFileSync(join(folder, 'enquiry-12345678.js'), "import './list-_abcdef-.js'; import './shared.js';");
     writeFileSync(join(folder, 'list-_abcdef-.js'), '');
+    writeFileSync(join(folder, 'DraftAnswered-12345678.js'), "import './list-_abcdef-.js';");
+    writeFileSync(join(folder, 'MachineOutcome-12345678.js'), "import './own.js';");
+    writeFileSync(join(folder, 'SeenTable-12345678.js'), '');
+    writeFileSync(join(folder, 'own.js'), '');
+    writeFileSync(join(folder, 'SideBySide-12345678.js'), "import './shared.js';");
     for (const style of ['drafts-87654321.css', 'list-87654321.css', 'other-87654321.css'])
       writeFileSync(join(folder, style), 'p{}');
     writeFileSync(join(folder, 'background.js'), '');
@@ -107,6 +112,14 @@ describe('byte budgets', () => {
     expect(filesWith('enquiry')).toBe(
       'later.js, enquiry-12345678.js, list-_abcdef-.js, reader.js, shared.js, list-87654321.css',
     );
+  });
+
+  it('count what a room fetches on demand without what is there with the room', () => {
+    const lines: string[] = [];
+    checkBudgets(build(), BUDGETS, (line) => lines.push(line));
+    const filesOf = (room: string) => lines.find((line) => line.startsWith(`parts of the room ${room},`));
+    expect(filesOf('drafts')).toContain('(DraftAnswered-12345678.js, SideBySide-12345678.js, reader.js, shared.js)');
+    expect(filesOf('enquiry')).toContain('(MachineOutcome-12345678.js, SideBySide-12345678.js, own.js)');
   });
 
   it('fail the run with their reason, and fail on what is not there', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { commonFollows, likelyAdds, nextBest, sideBySide } from '../../../src/view/likely';
+import { commonFollows, likelyAdds } from '../../../src/view/likely';
 import { sampleAudit, sampleLikely } from './sample';
 
 const follows = (attribute: string, text: string, usually = false) => ({
@@ -10,26 +10,6 @@ const other = sampleLikely({
   follows: [follows('club/bobbin', 'round'), follows('club/frame', 'cast iron'), follows('club/stitch', 'zigzag')],
 });
 const none = sampleLikely({ model: null, kind: 'none', label: 'none', probability: 0.05, follows: [] });
-
-describe('two candidates side by side', () => {
-  it('have what differs first, then what is the same', () => {
-    const rows = sideBySide(sampleLikely(), other);
-    expect(rows.map(({ name, differs }) => [name, differs])).toEqual([
-      ['bobbin', true],
-      ['weight', true],
-      ['club/stitch', true],
-      ['frame', false],
-    ]);
-    expect(rows[2]?.left).toBeNull();
-  });
-
-  it('are the first and the next best that something is known of', () => {
-    expect(nextBest([sampleLikely(), none, other])).toBe(other);
-    expect(nextBest([sampleLikely(), none])).toBeNull();
-    expect(nextBest([sampleLikely(), { ...other, probability: 0.001 }])).toBeNull();
-    expect(nextBest([])).toBeNull();
-  });
-});
 
 describe('what follows whichever it is', () => {
   it('is what all candidates share that aren’t improbable', () => {

@@ -1,15 +1,27 @@
 // @vitest-environment jsdom
-import { describe, expect, it } from 'vitest';
+
+import { act } from 'preact/test-utils';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { Likely } from '../../../src/audit/types';
 import type { KindNote } from '../../../src/session/kind-note';
+import type { Pictures } from '../../../src/session/pictures';
+import { besideTexts } from '../../../src/text/catalogue/beside';
 import { likelyTexts as texts } from '../../../src/text/catalogue/likely';
-import { LikelyPart } from '../../../src/view/panel/LikelyPart';
+import { Beside, LikelyPart } from '../../../src/view/panel/LikelyPart';
 import { stage } from './rendered';
-import { sampleAudit, sampleLikely, sampleWords } from './sample';
+import { sampleAudit, sampleLikely, sampleListing, sampleWords } from './sample';
 
 const { root, show, part, all, textWithoutDetails } = stage();
-const display = (likely: Likely[], kind: KindNote | null = null, folded = false) =>
-  show(<LikelyPart audit={sampleAudit({ likely })} words={sampleWords} {...{ kind, folded }} />);
+let saved: string[][] = [];
+const display = (likely: Likely[], kind: KindNote | null = null, folded = false, pictures: Pictures = new Map()) => {
+  saved = [];
+  const audit = sampleAudit({ likely });
+  const answer = { audit, listing: sampleListing, words: sampleWords, pictures };
+  const save = (...file: string[]) => void saved.push(file);
+  const beside = { answer, own: [], asOf: '2026-06-01', save };
+  show(<LikelyPart audit={audit} words={sampleWords} {...{ kind, folded, beside }} />);
+};
+beforeAll(() => Beside.fetched());
 const other = sampleLikely({
   ...{ model: 'club/alloy', label: 'Full size, aluminium', probability: 0.17 },
   follows: [{ attribute: 'club/frame', name: 'frame', text: 'aluminium', usually: false, source: null }],
@@ -79,6 +91,41 @@ describe('what it most likely is', () => {
     expect(part('beside')).toBeNull();
   });
 
+  it('folds away what is the same in all, and says of what nothing is known', () => {
+    const third = sampleLikely({ model: 'club/third', label: 'Third', probability: 0.03 });
+    display([sampleLikely({ probability: 0.9 }), { ...third, follows: sampleLikely().follows.slice(0, 2) }]);
+    expect(part('beside-same')?.hasAttribute('open')).toBe(false);
+    expect(part('beside-same')?.querySelectorAll('tbody')).toHaveLength(2);
+    expect(root.querySelector('[data-differs="true"]')?.textContent).toContain(besideTexts.notKnown);
+  });
+
+  it('shows the packs’ pictures with whose they are, and says where there is none', () => {
+    const picture = { data: 'data:image/png;base64,AAAA', shows: 'the front', credit: 'A. Member', licence: 'CC0' };
+    display([sampleLikely(), other], null, false, new Map([['club/alloy', [picture]]]));
+    const [first, second] = all('[data-pictures]');
+    expect(first?.textContent).toContain(besideTexts.noPicture);
+    expect(second?.querySelector('img')?.getAttribute('src')).toBe(picture.data);
+    expect(second?.textContent).toContain(besideTexts.credit('A. Member', 'CC0'));
+  });
+
+  it('names no address of the advert’s photos to the browser before somebody asks for them', () => {
+    display([sampleLikely(), other]);
+    expect(root.innerHTML).not.toContain('https://market.example/1.jpg');
+    act(() => part('show-photos')?.click());
+    expect(part('advert-photo')?.getAttribute('src')).toBe('https://market.example/1.jpg');
+    expect(part('advert-photo')?.getAttribute('referrerpolicy')).toBe('no-referrer');
+    act(() => void part('advert-photo')?.dispatchEvent(new Event('error')));
+    expect(part('advert-photos')?.textContent).toContain(besideTexts.advert.failed);
+  });
+
+  it('is saved as a page to send', () => {
+    display([sampleLikely(), other]);
+    act(() => part('save-beside')?.click());
+    expect(saved[0]?.[0]).toBe(besideTexts.page.file);
+    expect(saved[0]?.[1]).toContain('Full size, aluminium');
+    expect(part('beside')?.textContent).toContain(besideTexts.saved);
+  });
+
   it('says that it can’t be told while none is likely enough, and what follows anyway', () => {
     const share = { probability: 0.2, follows: sampleLikely().follows };
     display([0, 1, 2, 3, 4].map((n) => sampleLikely({ ...share, model: `club/${n}`, label: `Kind ${n}` })));
@@ -87,7 +134,8 @@ describe('what it most likely is', () => {
     expect(all('[data-part="candidates"] li').map((line) => line.textContent)).toEqual(['Kind 0', 'Kind 1', 'Kind 2']);
     expect(text).toContain('Two others are possible too.');
     expect(text).toContain(texts.followsAnyway);
-    expect(part('beside')).toBeNull();
+    expect(all('.beside thead th').map((head) => head.textContent)).toEqual([]);
+    expect(all('[data-part="beside-same"] tbody')).toHaveLength(3);
   });
 
   it('says so where it is none that the packs know', () => {

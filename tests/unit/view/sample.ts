@@ -182,7 +182,7 @@ export function sampleScreen(
   audit: Audit = sampleAudit(),
   listing: Listing = sampleListing,
 ): Extract<Screen, { screen: 'audit' }> {
-  const rest = { pending: false, seen: [], kind: null, words: sampleWords };
+  const rest = { pending: false, seen: [], kind: null, words: sampleWords, pictures: new Map(), place: null };
   return { screen: 'audit', reading: sampleReading, listing, audit, ...rest };
 }
 

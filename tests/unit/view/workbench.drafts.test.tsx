@@ -1,13 +1,14 @@
 // @vitest-environment jsdom
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/audit/types';
 import type { KeptDraft } from '../../../src/keep/schema';
 import { readDraft } from '../../../src/listing/draft';
 import type { Answer } from '../../../src/session/answer';
 import { NOTHING_SEEN } from '../../../src/session/seen';
 import { draftRoomTexts as texts } from '../../../src/text/catalogue/draft-room';
+import { DraftAnswered } from '../../../src/view/workbench/DraftAudit';
 import { type DraftsActions, DraftsRoom, type DraftsState } from '../../../src/view/workbench/DraftsRoom';
 import { sampleAudit, sampleLikely, sampleNext, sampleWords } from './sample';
 
@@ -30,7 +31,7 @@ const answer: Answer = {
   ok: true,
   listing: readDraft(draft.draft),
   audit: sampleAudit({ findings: [finding] }),
-  ...{ words: sampleWords, seen: [], kind: null },
+  ...{ words: sampleWords, seen: [], kind: null, pictures: new Map(), place: null },
 };
 
 const root = document.createElement('div');
@@ -58,6 +59,7 @@ function show(state: Partial<DraftsState>): void {
   };
   act(() => render(<DraftsRoom state={whole} actions={actions} />, root));
 }
+beforeAll(() => DraftAnswered.fetched());
 afterEach(() => render(null, root));
 
 const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);

@@ -1,14 +1,22 @@
 // @vitest-environment jsdom
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { EnquiredRun, Enquiry, NumberLine } from '../../../src/audit/enquiry';
 import type { Answer } from '../../../src/session/answer';
 import { type MachineAsked, NOTHING_ASKED } from '../../../src/session/machine-asked';
 import type { PackCard } from '../../../src/session/pack-card';
 import { enquiryTexts as texts } from '../../../src/text/catalogue/enquiry';
 import { likelyTexts } from '../../../src/text/catalogue/likely';
-import { type EnquiryActions, EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/EnquiryRoom';
+import { timeLineTexts } from '../../../src/text/catalogue/time-line';
+import {
+  type EnquiryActions,
+  EnquiryRoom,
+  type EnquiryState,
+  Outcome,
+  Written,
+} from '../../../src/view/workbench/EnquiryRoom';
+import { NumberResult } from '../../../src/view/workbench/NumberPart';
 import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
 import { sampleAudit, sampleLikely, sampleListing, sampleNext, sampleWords } from './sample';
 
@@ -22,7 +30,7 @@ const card = (id: string, runs: number, on = true): PackCard => ({
 });
 const run = (first: string, last: string, year: number | null, holds = false): EnquiredRun => ({
   ...{ pack: 'club', entry: `k-${first}`, models: ['club/plain'], year, first, last, source: 'Allotment book' },
-  ...{ place: 'North works', holds },
+  ...{ place: 'North works', size: 100, holds },
 });
 const line = (change: Partial<NumberLine>): NumberLine => ({
   ...{ pack: 'club', scheme: 'k', maker: 'Maker', complete: false, gapAfter: null },
@@ -34,6 +42,8 @@ const enquiry = (change: Partial<Enquiry>): Enquiry => ({
   ...{ suggestions: [], forms: [] },
   ...change,
 });
+
+const rest = { pictures: new Map(), place: null };
 
 const root = document.createElement('div');
 document.body.append(root);
@@ -52,7 +62,7 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
   };
   const numbered = found && { serial: '250', answer: { enquiry: found, words } };
   const state: EnquiryState = {
-    ...{ asked: NOTHING_ASKED, told: null, serial: '250', name: '', pack: null, numbered, trouble: null },
+    ...{ asked: NOTHING_ASKED, told: null, serial: '250', name: '', text: '', pack: null, numbered, trouble: null },
     ...change,
   };
   const packs: PacksState = { shelf, trouble: null, outcome: { state: 'none' }, removed: null, isPrivate: false };
@@ -64,6 +74,10 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
       writeName: note('writeName'),
       choosePack: note('choosePack'),
       ask: note('ask'),
+      writeText: note('writeText'),
+      takeText: note('takeText'),
+      toDraft: note('toDraft'),
+      saveFile: note('saveFile'),
     },
     copyText: async (text) => calls.push(['copy', text]) > 0,
   };
@@ -71,6 +85,7 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
     render(<EnquiryRoom state={state} actions={actions} packs={packs} packsActions={{} as PacksActions} />, root),
   );
 }
+beforeAll(() => Promise.all([NumberResult.fetched(), Outcome.fetched(), Written.fetched()]));
 afterEach(() => render(null, root));
 const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
 
@@ -84,7 +99,7 @@ describe('the enquiry by number', () => {
 
   it('asks the number that is written, when its form is sent', () => {
     show([card('club', 9)], null);
-    root.querySelector('form')?.dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
+    part('ask-form')?.dispatchEvent(new Event('submit', { bubbles: true, cancelable: true }));
     expect(calls).toEqual([['ask', '250', '']]);
   });
 
@@ -106,9 +121,9 @@ describe('the enquiry by number', () => {
     expect(root.querySelectorAll('.years-holds')).toHaveLength(1);
     const rows = [...root.querySelectorAll('.ledger tbody tr')];
     expect(rows.map((row) => row.getAttribute('data-holds'))).toEqual(['false', 'true', 'false']);
-    expect(rows[1]?.textContent).toContain(texts.line.holds);
-    expect(rows[2]?.textContent).toContain(texts.line.unknown);
-    expect(root.textContent).toContain(texts.line.undated);
+    expect(rows[1]?.textContent).toContain(timeLineTexts.holds);
+    expect(rows[2]?.textContent).toContain(timeLineTexts.unknown);
+    expect(root.textContent).toContain(timeLineTexts.undated);
   });
 
   it('draws a gap where the number would stand', () => {
@@ -139,7 +154,7 @@ describe('the enquiry by what is seen', () => {
   const audit = sampleAudit({ likely: [sampleLikely()], nextEvidence: [sampleNext()], findings: [] });
   const seen = [{ attribute: 'club/frame', name: 'frame', value: 'iron', text: 'cast iron' }];
   const kind = { explain: 'Heavy.', good: ['Seams.'], poor: [], fits: [], cautions: [], mind: [] };
-  const answer: Answer = { ok: true, audit, listing: sampleListing, words: sampleWords, seen, kind };
+  const answer: Answer = { ok: true, audit, listing: sampleListing, words: sampleWords, seen, kind, ...rest };
   const asked = { ...NOTHING_ASKED, seen: new Map([['club/frame', 'iron']]) };
   const told = (of: MachineAsked, change: Partial<Extract<Answer, { ok: true }>> = {}) => ({
     ...{ asked: of, asOf: '2026-06-01', answer: { ...answer, ...change } },
@@ -197,5 +212,43 @@ describe('the enquiry by what is seen', () => {
     show([card('club', 9)], null, { asked, told: { asked, asOf: '', answer: { ok: false, problem: 'x' } } });
     expect(part('broken')?.textContent).toBe(texts.broken);
     expect(part('start-again')).not.toBeNull();
+  });
+});
+
+describe('words that somebody says of it', () => {
+  it('are folded away until some count, then shown with what came of them', () => {
+    show([card('club', 9)], null);
+    expect(part('said')?.hasAttribute('open')).toBe(false);
+    expect(part('said-state')?.textContent).toBe('');
+    show([card('club', 9)], null, { text: 'Rare.', asked: { ...NOTHING_ASKED, text: 'Rare.' } });
+    expect(part('said')?.hasAttribute('open')).toBe(true);
+    expect(part('said-state')?.textContent).toBe(texts.said.taken);
+    root.querySelector('[data-part="said-form"]')?.dispatchEvent(new Event('submit', { cancelable: true }));
+    expect(calls).toEqual([['takeText']]);
+  });
+
+  it('ask which thing is meant where they don’t tell', () => {
+    show([card('club', 9), card('other', 3)], null, { text: 'Rare.', asked: { ...NOTHING_ASKED, text: 'Rare.' } });
+    expect(part('said-state')?.textContent).toBe(texts.said.which);
+  });
+
+  it('are held against what is known, which stands before what it is', () => {
+    const asked = { ...NOTHING_ASKED, text: 'Rare.' };
+    const audit = sampleAudit({ likely: [sampleLikely()] });
+    const answer: Answer = {
+      ok: true,
+      audit,
+      listing: sampleListing,
+      words: sampleWords,
+      seen: [],
+      kind: null,
+      ...rest,
+    };
+    show([card('club', 9)], null, { asked, text: 'Rare.', told: { asked, asOf: '2026-06-01', answer } });
+    const outcome = part('outcome');
+    expect(outcome?.firstElementChild?.getAttribute('data-part')).toBe('summary');
+    expect(outcome?.querySelector('[data-group="disproved"]')).not.toBeNull();
+    part('to-draft')?.click();
+    expect(calls).toEqual([['toDraft']]);
   });
 });

@@ -139,17 +139,31 @@ describe('the packs', () => {
     expect(row()?.textContent).not.toContain('sealed');
   });
 
-  it('says from which edition to which, and minds another seal', () => {
-    const replaced = { id: 'club', title: 'Club handbook', edition: 5, sealedBy: null };
-    const installed = (sealedBy: string | null) => ({
-      outcome: { state: 'installed' as const, packs: [{ ...replaced, replaces: { edition: 4, sealedBy } }] },
+  it('says from which edition to which, and whose key it was handed over to', () => {
+    const replaces = { edition: 4, otherText: true };
+    const installed = (handedOver: { edition: number; from: string; to: string }[]) => ({
+      outcome: {
+        state: 'installed' as const,
+        packs: [{ id: 'club', title: 'Club handbook', edition: 5, sealedBy: null, replaces, handedOver }],
+      },
     });
-    show(installed(null));
+    show(installed([]));
     const outcome = () => root.querySelector('[data-part="install-outcome"]');
-    expect(outcome()?.textContent).toBe(texts.install.done(texts.install.replaced('Club handbook', 4, 5)));
+    expect(outcome()?.textContent).toBe(texts.install.done(texts.install.replaced('Club handbook', 4, 5, true)));
     render(null, root);
-    show(installed('0a1b'));
-    expect(outcome()?.querySelector('[data-part="seal-changed"]')?.textContent).toContain('sealed by 0a1b');
+    show(installed([{ edition: 5, from: '0123 4567', to: '8901 2345' }]));
+    const told = outcome()?.querySelector('[data-part="handed-over"]')?.textContent;
+    expect(told).toContain('0123 4567');
+    expect(told).toContain('8901 2345');
+  });
+
+  it('goes back to an earlier edition only after a yes', () => {
+    show({ outcome: { state: 'going-back', packs: [{ title: 'Club handbook', edition: 3, after: 5 }] } });
+    expect(root.querySelector('[data-part="going-back"]')?.textContent).toContain('edition 5');
+    root.querySelector<HTMLButtonElement>('[data-part="leave-it"]')?.click();
+    root.querySelector<HTMLButtonElement>('[data-part="go-back"]')?.click();
+    expect(calls.map(([name]) => name)).toEqual(['cancelInstall', 'install']);
+    expect(calls[1]?.[1]).toBe('the-same-going-back');
   });
 
   it('shows how much of a large file has been read, and lets it be stopped', () => {

@@ -1,19 +1,33 @@
+import { useRef } from 'preact/hooks';
 import type { Observation } from '../../../price/observation';
 import { OBSERVATION_FIELDS, type ObservationField, writtenOf } from '../../../price/observation-fields';
 import type { RowRead } from '../../../price/table';
+import { priceFieldTexts } from '../../../text/catalogue/price-fields';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
-import { priceTexts } from '../../../text/catalogue/prices';
-import type { Bringing, PricesActions, PricesState } from './state';
+import type { BringActions, Bringing } from './bringing';
+import type { PricesState } from './state';
+import { useStepFocus } from './step-focus';
 
 const texts = priceRoomTexts.bring;
 type Read = Extract<Bringing, { table: unknown }>;
 type Models = PricesState['models'];
 
+/** Where the focus goes on when what was pressed is gone. */
+const NEXT: Partial<Record<Bringing['step'], string>> = {
+  none: '[data-part="price-file"]',
+  checking: '[data-part="price-cancel"]',
+  bad: '[data-part="price-bad-rows"]',
+  good: '[data-part="price-take"]',
+  done: '[data-part="price-done"]',
+};
+
 /** A table of prices: which column is what, the first rows as they come out, then all rows or none. */
-export function BringTable({ state, actions }: { state: PricesState; actions: PricesActions }) {
+export function BringTable({ state, actions }: { state: PricesState; actions: BringActions }) {
   const { bringing } = state;
+  const part = useRef<HTMLElement>(null);
+  useStepFocus(part, bringing.step, NEXT);
   return (
-    <section class="room-part" aria-labelledby="price-bring">
+    <section class="room-part" aria-labelledby="price-bring" ref={part}>
       <h2 id="price-bring">{texts.heading}</h2>
       <p>{texts.intro}</p>
       <label class="field price-file">
@@ -32,14 +46,18 @@ export function BringTable({ state, actions }: { state: PricesState; actions: Pr
       </label>
       <div aria-live="polite" data-part="price-bringing" data-step={bringing.step}>
         {bringing.step === 'refused' && <p class="trouble">{texts.refused(bringing.why)}</p>}
-        {bringing.step === 'done' && <p>{texts.done(bringing.count)}</p>}
+        {bringing.step === 'done' && (
+          <p tabIndex={-1} data-part="price-done">
+            {texts.done(bringing.count)}
+          </p>
+        )}
         {'table' in bringing && <Table bringing={bringing} models={state.models} actions={actions} />}
       </div>
     </section>
   );
 }
 
-function Table({ bringing, models, actions }: { bringing: Read; models: Models; actions: PricesActions }) {
+function Table({ bringing, models, actions }: { bringing: Read; models: Models; actions: BringActions }) {
   const { step, table, guessedEncoding, done, bad, badCount } = bringing;
   const all = table.rows.length;
   return (
@@ -59,12 +77,12 @@ function Table({ bringing, models, actions }: { bringing: Read; models: Models; 
         </p>
       )}
       {step === 'bad' && (
-        <div class="trouble" data-part="price-bad-rows">
+        <div class="trouble" tabIndex={-1} data-part="price-bad-rows">
           <p>{texts.bad(badCount)}</p>
           <ul>
             {bad.map(({ row, problems }) => (
               <li key={row}>
-                {texts.badRow(row, problems.map(({ field, wrong }) => priceTexts.wrong(field, wrong)).join('; '))}
+                {texts.badRow(row, problems.map(({ field, wrong }) => priceFieldTexts.wrong(field, wrong)).join('; '))}
               </li>
             ))}
           </ul>
@@ -81,16 +99,20 @@ function Table({ bringing, models, actions }: { bringing: Read; models: Models; 
           {texts.take(all)}
         </button>
       )}{' '}
-      <button type="button" class="button plain" data-part="price-cancel" onClick={actions.cancel}>
-        {texts.cancel}
-      </button>
+      {step === 'keeping' ? (
+        <p>{texts.keeping(all)}</p>
+      ) : (
+        <button type="button" class="button plain" data-part="price-cancel" onClick={actions.cancel}>
+          {texts.cancel}
+        </button>
+      )}
     </>
   );
 }
 
-function Column({ field, bringing, actions }: { field: ObservationField; bringing: Read; actions: PricesActions }) {
+function Column({ field, bringing, actions }: { field: ObservationField; bringing: Read; actions: BringActions }) {
   const { columns, rest, table } = bringing;
-  const name = priceTexts.fields[field];
+  const name = priceFieldTexts.fields[field];
   return (
     <div class="field">
       <label for={`column-${field}`}>{name}</label>
@@ -134,7 +156,10 @@ function Preview({ rows, models }: { rows: readonly RowRead[]; models: Models })
         <li key={row.row} data-ok={String(row.ok)}>
           {row.ok
             ? texts.badRow(row.row, said(row.observation).join(', '))
-            : texts.badRow(row.row, row.problems.map(({ field, wrong }) => priceTexts.wrong(field, wrong)).join('; '))}
+            : texts.badRow(
+                row.row,
+                row.problems.map(({ field, wrong }) => priceFieldTexts.wrong(field, wrong)).join('; '),
+              )}
         </li>
       ))}
     </ul>

@@ -1,6 +1,6 @@
 import type { ObservationField } from '../../../price/observation-fields';
+import { priceFieldTexts } from '../../../text/catalogue/price-fields';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
-import { priceTexts } from '../../../text/catalogue/prices';
 import { Disclosure } from '../../panel/Disclosure';
 import type { PricesActions, PricesState } from './state';
 
@@ -44,7 +44,7 @@ export function KeepForm({ state, actions }: { state: PricesState; actions: Pric
           <p>{texts.bad}</p>
           <ul>
             {problems.map(({ field, wrong }) => (
-              <li key={field}>{priceTexts.wrong(field, wrong)}</li>
+              <li key={field}>{priceFieldTexts.wrong(field, wrong)}</li>
             ))}
           </ul>
         </div>
@@ -67,7 +67,7 @@ function Field({ field, state, actions }: { field: ObservationField; state: Pric
   const choices = choicesOf(field, state);
   return (
     <div class="field">
-      <label for={id}>{priceTexts.fields[field]}</label>
+      <label for={id}>{priceFieldTexts.fields[field]}</label>
       {choices ? (
         <select {...common} onChange={(event) => actions.fill({ [field]: event.currentTarget.value })}>
           <option value="">{FIRST.includes(field) ? texts.choose : texts.unsaid}</option>

@@ -1,11 +1,11 @@
-import { moneyText } from '../../../audit/money-text';
 import type { PriceAnswer } from '../../../audit/price-enquiry';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
 import { priceTexts } from '../../../text/catalogue/prices';
 import { wholeMoney } from '../../money';
 import { PriceScale } from '../../prices/PriceScale';
-import { SeenTable } from '../../prices/SeenTable';
+import { SeenBehind } from '../../prices/SeenBehind';
 import { OverTime } from './OverTime';
+import { PastLines } from './PastLines';
 import { Worth } from './Worth';
 
 const texts = priceRoomTexts.answer;
@@ -16,21 +16,30 @@ interface Props {
   /** Whether it was asked for one in a certain condition. */
   graded: boolean;
   onModel: (model: string) => void;
+  /** The way to type in the exchange rate that is missing. */
+  onRate: () => void;
 }
 
 /** What such a thing goes for, in words, on a scale and as a table; then what it is worth having for. */
-export function PriceOutcome({ answer, asking, graded, onModel }: Props) {
+export function PriceOutcome({ answer, asking, graded, onModel, onRate }: Props) {
   const { band, standing, why, ratio, converted, stated, index, factors, launch } = answer;
   const says = why && why !== 'no-price' ? priceTexts.why[why] : texts.standings[standing];
   return (
     <section class="room-part" data-part="price-answer" data-standing={standing} aria-labelledby="price-of">
-      <h2 id="price-of">{texts.of(answer.label, answer.grade?.label ?? null)}</h2>
+      <h2 id="price-of" tabIndex={-1}>
+        {texts.of(answer.label, answer.grade?.label ?? null)}
+      </h2>
       {(asking !== '' || !band) && (
         <p class="verdict">
           {asking === '' ? says : texts.asking(asking, says)}{' '}
           {converted && priceTexts.converted(converted, wholeMoney(converted.amount, converted.to))}{' '}
           {ratio !== null && texts.ratio(ratio.toFixed(2))}
         </p>
+      )}
+      {why === 'no-rate' && (
+        <button type="button" class="button plain" data-part="type-rate" onClick={onRate}>
+          {texts.typeRate}
+        </button>
       )}
       {answer.grade && !graded && <p class="soft">{texts.usualGrade(answer.grade.label)}</p>}
       {band && (
@@ -48,7 +57,7 @@ export function PriceOutcome({ answer, asking, graded, onModel }: Props) {
           <p class="soft">
             {stated && texts.stated(stated.date, stated.source)} {index && texts.index(index.last, index.source)}
           </p>
-          <SeenTable band={band} seen={answer.seen} />
+          <SeenBehind band={band} seen={answer.seen} />
           <OverTime band={band} seen={answer.seen} />
         </>
       )}
@@ -65,23 +74,7 @@ export function PriceOutcome({ answer, asking, graded, onModel }: Props) {
       {launch && (
         <>
           <h3>{priceRoomTexts.past.launch}</h3>
-          <ul data-part="price-launch">
-            <li>{priceRoomTexts.past.cost(moneyText(String(launch.amount), launch.currency), launch.date)}</li>
-            {launch.today && (
-              <li>
-                {priceRoomTexts.past.today(
-                  wholeMoney(launch.today.amount, launch.currency),
-                  launch.today.last,
-                  launch.today.source,
-                )}
-              </li>
-            )}
-            {launch.weeks && (
-              <li>
-                {priceRoomTexts.past.weeks(launch.weeks.number.toFixed(1), launch.weeks.last, launch.weeks.source)}
-              </li>
-            )}
-          </ul>
+          <PastLines past={launch} part="price-launch" />
         </>
       )}
       <Worth answer={answer} onModel={onModel} />

@@ -5,7 +5,7 @@ const texts = priceRoomTexts.ask;
 
 /** A model, its condition and an asking price. */
 export function PriceQuestion({ state, actions }: { state: PricesState; actions: PricesActions }) {
-  const { model, grade, asking, problem, models } = state;
+  const { model, grade, finish, asking, problem, models } = state;
   const grades = models?.find(({ label }) => label.toLowerCase() === model.trim().toLowerCase())?.grades ?? [];
   return (
     <section class="room-part" aria-labelledby="price-ask">
@@ -48,13 +48,29 @@ export function PriceQuestion({ state, actions }: { state: PricesState; actions:
           </select>
         </label>
         <label class="field">
+          <span>{texts.finish}</span>
+          <select
+            data-part="price-finish"
+            value={finish}
+            onChange={({ currentTarget: { value } }) =>
+              actions.write({ finish: value === 'refinished' ? 'refinished' : 'plain' })
+            }
+          >
+            {(['plain', 'refinished'] as const).map((each) => (
+              <option key={each} value={each}>
+                {texts.finishes[each]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label class="field">
           <span>{texts.asking}</span>
           <input
             spellcheck={false}
             data-part="price-asking"
             value={asking}
             aria-describedby="price-asking-hint"
-            aria-invalid={problem === 'money'}
+            aria-invalid={problem === 'money' || problem === 'amount'}
             onInput={(event) => actions.write({ asking: event.currentTarget.value })}
           />
           <span class="soft" id="price-asking-hint">
@@ -67,7 +83,7 @@ export function PriceQuestion({ state, actions }: { state: PricesState; actions:
       </form>
       {problem && (
         <p class="trouble" role="alert" data-part="price-problem">
-          {problem === 'model' ? texts.noModel : texts.noMoney}
+          {{ model: texts.noModel, money: texts.noMoney, amount: texts.noAmount }[problem]}
         </p>
       )}
     </section>

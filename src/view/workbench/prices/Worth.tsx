@@ -1,3 +1,4 @@
+import type { Difference } from '../../../audit/alternatives';
 import type { PriceAnswer } from '../../../audit/price-enquiry';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
 import { wholeMoney } from '../../money';
@@ -6,7 +7,7 @@ const texts = priceRoomTexts.worth;
 
 /** What the thing is good for, and what else would do. */
 export function Worth({ answer, onModel }: { answer: PriceAnswer; onModel: (model: string) => void }) {
-  const { suits, alternatives } = answer;
+  const { suits, alternatives, band: own } = answer;
   return (
     <>
       <Listed heading={texts.good} lines={suits.good} />
@@ -19,13 +20,12 @@ export function Worth({ answer, onModel }: { answer: PriceAnswer; onModel: (mode
             <button type="button" class="button plain" onClick={() => onModel(label)}>
               {label}
             </button>
-            {band && (
-              <span> {texts.band(wholeMoney(band.low, band.currency), wholeMoney(band.high, band.currency))}</span>
-            )}
+            {band && <span> {texts.band(...ends(band))}</span>}{' '}
+            {own && <span class="soft">{texts.beside(...ends(own))}</span>}
             <p class="soft">{texts.same(common.join('; '))}</p>
             <ul>
-              {differs.map(({ attribute, name, here, there }) => (
-                <li key={attribute}>{texts.other(name, there, here)}</li>
+              {differs.map((one) => (
+                <li key={one.attribute}>{differenceText(one)}</li>
               ))}
             </ul>
           </li>
@@ -33,6 +33,14 @@ export function Worth({ answer, onModel }: { answer: PriceAnswer; onModel: (mode
       </ul>
     </>
   );
+}
+
+function ends({ low, high, currency }: NonNullable<PriceAnswer['band']>): [string, string] {
+  return [wholeMoney(low, currency), wholeMoney(high, currency)];
+}
+
+function differenceText({ change, name, here, there }: Difference): string {
+  return change === 'other' ? texts.other(name, there, here) : texts[change](name);
 }
 
 function Listed({ heading, lines }: { heading: string; lines: readonly string[] }) {

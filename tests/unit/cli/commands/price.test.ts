@@ -94,9 +94,12 @@ describe('the price command', () => {
     ['no price', ['--model', 'cressiter', '--asking', 'a lot'], '"a lot" is no price'],
     ['nothing', ['--model', 'cressiter', '--asking', '£0'], 'is no price'],
     ['less than nothing', ['--model', 'cressiter', '--asking', '£-20'], 'is no price'],
+    ['less than nothing, the sign first', ['--model', 'cressiter', '--asking=-£20'], 'is no price'],
+    ['a rate of tomorrow', ['--model', 'cressiter', '--rate', 'EUR GBP 0.86 2026-11-26'], 'has not come yet'],
+    ['a rate of nothing', ['--model', 'cressiter', '--rate', 'EUR GBP 0 2026-06'], 'must be above 0'],
     ['too much', ['--model', 'cressiter', '--asking', 'GBP 1000000000000'], 'is no price'],
     ['no currency', ['--model', 'cressiter', '--asking', '$480'], 'of which currency'],
-    ['a rate', ['--model', 'cressiter', '--rate', 'EUR 0.86'], 'is not of the form'],
+    ['a rate', ['--model', 'cressiter', '--rate', 'EUR 0.86'], 'It is written like'],
   ])('refuses %s in one line', (_, argv, message) => {
     const told = bad(...argv);
     expect(told).toContain(message);
