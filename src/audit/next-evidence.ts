@@ -1,10 +1,11 @@
 import { nextEvidence, type Telling } from '../identify/next-evidence';
-import type { AttributeKnown, ModelKnown } from '../pack/knowledge';
+import type { ModelKnown } from '../pack/knowledge';
 import { localText } from '../pack/local-text';
 import { askTexts } from '../text/catalogue/asks';
 import { identifyTexts as texts } from '../text/catalogue/identify';
 import type { AuditCase } from './case';
 import { valueText } from './ground-words';
+import { ownWhere } from './own-where';
 import type { SerialCase } from './serial-case';
 import { serialLookOf } from './serial-look';
 import { saidPlainly } from './told';
@@ -61,12 +62,4 @@ function optionOf(value: string | boolean, leaves: Telling['leaves']): AnswerOpt
   const { def } = leaves.attribute;
   const explain = def.kind === 'choice' ? def.values.find((one) => one.id === value)?.explain : undefined;
   return { value, text: valueText(value, leaves), explain: explain ? say(explain) : null };
-}
-
-/** Where to look on this very model, where its pack says that it differs. */
-function ownWhere(model: ModelKnown | null, attribute: AttributeKnown) {
-  const own = Object.entries(model?.def.where ?? {}).find(
-    ([ref]) => ref === attribute.ref || ref === attribute.id || `${model!.pack}/${ref}` === attribute.ref,
-  );
-  return own?.[1];
 }

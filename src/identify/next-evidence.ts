@@ -17,18 +17,25 @@ export interface Telling {
   changes: number;
 }
 
+export interface NextOptions {
+  atHand?: boolean | undefined;
+  anyway?: boolean;
+  told?: ReadonlySet<string>;
+}
+
 /**
  * What to find out next, the most information per effort first: of every attribute that the viewer hasn't answered the
  * mutual information between what an eye would say of it and which one it is. What the seller has claimed already counts
  * as far as he is to be trusted. Hypotheses that together hold less than PRUNED_MASS are left out of the sums.
  * @param atHand the thing stands before whoever answers: then looking at one place is as easy as at another
+ * @param anyway also what would tell next to nothing: somebody stands there and may as well look
  * @param told refs of attributes that need no question, because it is said and nobody errs there
  */
 export function nextEvidence(
   identified: Identified,
   answers: Answers,
   most: number,
-  { atHand = false, told = new Set() }: { atHand?: boolean | undefined; told?: ReadonlySet<string> } = {},
+  { atHand = false, anyway = false, told = new Set() }: NextOptions = {},
 ): Telling[] {
   const { evidence, posterior, order } = identified;
   const kept = worthwhile(order, posterior.shares);
@@ -41,7 +48,8 @@ export function nextEvidence(
     const bits = expectedInformation(shares, chances, count);
     const changes = changeOfMind(shares, largest, chances, count);
     const effort = leaves.attribute.def.effort ?? 'photo';
-    if (isSettled ? changes >= LEAST_CHANGE : bits >= LEAST_BITS) out.push({ leaves, effort, bits, changes });
+    if (anyway || (isSettled ? changes >= LEAST_CHANGE : bits >= LEAST_BITS))
+      out.push({ leaves, effort, bits, changes });
   }
   const worth = (one: Telling): number => one.bits / (atHand ? 1 : EFFORT[one.effort]);
   return out.sort((a, b) => worth(b) - worth(a)).slice(0, most);

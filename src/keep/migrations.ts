@@ -44,4 +44,9 @@ export const migrations: readonly Migration[] = [
     db.createObjectStore('subscriptions', { keyPath: 'id' });
     db.createObjectStore('offers', { keyPath: 'id' });
   },
+  // Photos that the user has picked of a thing, and adverts of which there is a viewing sheet.
+  (db) => {
+    db.createObjectStore('photos', { keyPath: 'id' }).createIndex('about', 'about');
+    db.createObjectStore('sheets', { keyPath: 'about' }).createIndex('madeAt', 'madeAt');
+  },
 ];

@@ -1,5 +1,5 @@
 import type { DBSchema } from 'idb';
-import type { Draft } from '../listing/types';
+import type { Draft, Listing } from '../listing/types';
 
 /** A pack on the shelf; its text lies beside it, so that listing packs doesn't read a hundred million bytes. */
 export interface KeptPack {
@@ -154,6 +154,28 @@ export interface KeptRate {
   keptAt: string;
 }
 
+/** A photo that the user has picked from a file, drawn anew: what a camera writes into a file is not in it. */
+export interface KeptPhoto {
+  id: string;
+  /** What it is of: the enquiry, the address of a page or the id of a draft. */
+  about: string;
+  /** The file's name, for telling photos apart. */
+  name: string;
+  /** ISO 8601 instant. */
+  addedAt: string;
+  /** A JPEG. As bytes rather than a Blob, which private modes of some browsers refuse to keep. */
+  bytes: ArrayBuffer;
+}
+
+/** An advert that somebody goes to see: what a viewing sheet is made from, anew with the packs of the day. */
+export interface KeptSheet {
+  /** The address of the page, under which its answers are kept too. */
+  about: string;
+  /** ISO 8601 instant. */
+  madeAt: string;
+  listing: Listing;
+}
+
 export interface Schema extends DBSchema {
   packs: { key: string; value: KeptPack };
   texts: { key: string; value: KeptText };
@@ -167,4 +189,6 @@ export interface Schema extends DBSchema {
   answers: { key: [string, string]; value: KeptAnswer; indexes: { about: string } };
   observations: { key: string; value: KeptObservation; indexes: { model: string; date: string } };
   rates: { key: string; value: KeptRate };
+  photos: { key: string; value: KeptPhoto; indexes: { about: string } };
+  sheets: { key: string; value: KeptSheet; indexes: { madeAt: string } };
 }

@@ -17,6 +17,8 @@ const CONDITION_NAMES =
 const DATE_NAMES =
   /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|posted-at|inserito|publie\w*)\b/;
 const SERIAL_NAMES = /\b(?:serial|serial-?number|seriennummer|serienummer|matricola)\b/;
+/** The site's own name and mark. */
+const SITE_NAMES = /\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)\b/;
 const SMALL = 80;
 const LINES_NEAR_TITLE = 14;
 
@@ -65,15 +67,17 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
     const { text, folded, hint, line } = piece;
     const label = piece.label ? rowLabel(piece.label) : null;
     if (!label && (folded === title || sites.includes(folded))) continue;
+    if (SITE_NAMES.test(hint)) continue;
     if (rowLabel(text) || headingLabel(text) || amountsIn(text).length > 0) continue;
-    const near = titleLine >= 0 && Math.abs(line - titleLine) <= LINES_NEAR_TITLE ? 0.1 : 0;
+    const distance = titleLine >= 0 ? Math.abs(line - titleLine) : LINES_NEAR_TITLE;
+    const near = distance <= LINES_NEAR_TITLE ? 0.1 - distance * 0.0005 : 0;
 
     if (label === 'serial' || SERIAL_NAMES.test(hint)) add('serial', text, label ? 0.8 : 0.45);
     const condition =
       (CONDITION_WORDS.test(folded) && folded.split(' ').length <= 7 ? 0.35 : 0) +
       (label === 'condition' ? 0.5 : 0) +
       (CONDITION_NAMES.test(hint) ? 0.35 : 0);
-    if (condition > 0 && !/\d/.test(text) && condition + near >= 0.4) add('condition', text, condition + near);
+    if (condition > 0 && !/\d/.test(text) && condition + near >= 0.39) add('condition', text, condition + near);
 
     const day = DAY.exec(text);
     if (day && !OTHER_DAY.test(`${piece.before} ${folded}`)) {
@@ -89,7 +93,7 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
     }
     const place = placeIn(piece, again, counts.get(folded) ?? 1, label === 'place');
     const beside = dated.has(line) ? 0.25 : 0;
-    if (place && place.weight + near + beside >= 0.35) add('place', place.text, place.weight + near + beside);
+    if (place && place.weight + near + beside >= 0.34) add('place', place.text, place.weight + near + beside);
   }
   return found.sort((a, b) => b.weight - a.weight).slice(0, 40);
 }
@@ -144,13 +148,17 @@ function holdsWords(all: string, words: string): boolean {
 }
 const LETTER = /[\p{L}\d]/u;
 
+/** Headings over the place where a thing is to be seen or fetched. The languages of the labels. */
+const HAD_AT =
+  /^(?:(?:viewing|collection|pick-?up|kijken|bezichtiging|besichtigung|abholung|visite|retrait|visione|ritiro|visita|recogida)(?: (?:and|en|und|et|e|y) (?:viewing|collection|ophalen|afhalen|abholung|besichtigung|retrait|enlevement|ritiro|recogida))?|ophalen|afhalen|where it is|wo)$/;
+
 /** A heading that is a label ("Localisation") over one short line. */
 export function headedParticulars(reading: Reading): Candidate[] {
   const { lines, zones, cards } = reading;
   const found: Candidate[] = [];
   for (const [index, { text }] of lines.entries()) {
     if (levelOf(reading, index) === 0 || zones[index] === AWAY || cards.lines.has(index)) continue;
-    const field = rowLabel(text);
+    const field = rowLabel(text) ?? (HAD_AT.test(fold(text).text) ? 'place' : null);
     const next = lines[index + 1];
     if (field !== 'place' && field !== 'condition') continue;
     if (next && next.text.length <= SMALL && levelOf(reading, index + 1) === 0 && !isOnly(next, CONTROL))

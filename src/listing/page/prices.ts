@@ -24,6 +24,8 @@ const SHORT_LINE = 60;
 const SENTENCE_MOST = 600;
 const LINES_NEAR_TITLE = 12;
 const LINES_OF_ADVERT = 40;
+/** What was paid for this one stands in its own part; further off it is another's. */
+const LINES_NEAR_SOLD = 25;
 /** Less than this speaks for no price, unless words ask it. */
 const THIN = 0.36;
 /** From this weight on an amount stands plainly as a price. */
@@ -42,7 +44,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
   for (const [index, line] of lines.entries()) {
     if (zones[index] === AWAY || cards.lines.has(index) || line.text.length > SENTENCE_MOST) continue;
     const label = labelBefore(reading, index);
-    const isLabelled = isPriceLabel(label) || /^(?:bid|sold)$/.test(howIn(fold(label).text) ?? '');
+    const isLabelled = isPriceLabel(label) || isBidOrSold(label);
     const all = amountsIn(line.text);
     const isKnown = rowLabel(label) === 'price' || (isLabelled && !isPriceLabel(label));
     if (all.length === 0 && !isPriceWithoutSign(reading, line, isKnown, isLabelled)) continue;
@@ -124,7 +126,7 @@ function weightOf(
   if (isOnly(line, LINK)) weight -= 0.15;
   // What is bid, or was paid, is said of this one thing; its first bid only until there is another.
   if (its.how === 'bid') weight += its.isStarting ? -0.1 : 0.1;
-  if (its.how === 'sold') weight += 0.3;
+  if (its.how === 'sold' && distance <= LINES_NEAR_SOLD) weight += 0.3;
   return Math.max(0.05, Math.min(0.95, weight));
 }
 
@@ -180,6 +182,13 @@ function labelBefore({ lines, boxes }: Reading, index: number): string {
   const before = lines[index - 1];
   // A button says what can be done, not what stands below it.
   if (!before || before.text.length > 40 || /\d/.test(before.text) || isOnly(before, CONTROL)) return '';
+  // A label known as one needs no small box around it and its value.
+  if (
+    isKnownLabel(before.text) &&
+    boxes[before.box]!.to === index &&
+    boxes[before.box]!.to - boxes[before.box]!.from === 1
+  )
+    return before.text;
   // Two levels up: <div><div>Price</div><div><b>45</b></div></div>.
   let at = line.box;
   for (let step = 0; step < 3 && at >= 0; step++) {
@@ -189,6 +198,18 @@ function labelBefore({ lines, boxes }: Reading, index: number): string {
     at = box.parent;
   }
   return '';
+}
+
+const isKnownLabel = (text: string): boolean => isPriceLabel(text) || rowLabel(text) === 'postage' || isBidOrSold(text);
+
+/** "Highest bid", "Sold for"; not "Sold by somebody". */
+function isBidOrSold(label: string): boolean {
+  const folded = fold(label).text;
+  return (
+    /^(?:bid|sold)$/.test(howIn(folded) ?? '') &&
+    label.split(' ').length <= 4 &&
+    !/\b(?:by|von|par|da|door|de|av|przez)\b/.test(folded)
+  );
 }
 
 /** The run of an amount's first digit. */
@@ -219,8 +240,11 @@ const isStruck = (line: Line, amount: Amount): boolean => ((runOf(line, amount)?
  * The amount with the words that belong to it ("£45 ono", "£40 - £50"), but not another amount beside it. Of a sentence
  * all, since its words say which amount is meant.
  */
-function written({ text }: Line, amount: Amount | null, all: Amount[], isHeading: boolean): string {
+function written({ text, runs }: Line, amount: Amount | null, all: Amount[], isHeading: boolean): string {
   if (!amount || isSentence(text)) return text;
+  // "€39,-" glued to "1 in stock" of another element.
+  const glued = runs?.find(({ at }) => at >= amount.end && at <= amount.end + 1 && at > 0 && !/\s/.test(text[at - 1]!));
+  if (glued && /^\d/.test(text.slice(glued.at))) return text.slice(amount.start, glued.at).trim();
   if (all.length < 2 && text.length <= WORDS_MOST && !isHeading) return text;
   const next = all.find(({ start }) => start > amount.start);
   const between = next && text.slice(amount.end, next.start);

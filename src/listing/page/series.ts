@@ -1,4 +1,5 @@
 import { fold } from '../../text/fold';
+import type { Box } from '../types';
 import { amountsIn, isOtherMoney, isPriceLabel } from './amounts';
 import { levelOf, type Reading, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
@@ -38,13 +39,17 @@ export function seriesOf(reading: Reading): number[][] {
     };
     for (const child of children) {
       const before = run.at(-1);
-      if (before !== undefined && (boxes[before]!.tag !== boxes[child]!.tag || isGap(reading, before, child))) end();
+      if (before !== undefined && (kindOf(boxes[before]!) !== kindOf(boxes[child]!) || isGap(reading, before, child)))
+        end();
       run.push(child);
     }
     end();
   }
   return found;
 }
+
+/** Tag and names, numbers left out: "card item-3000". */
+const kindOf = ({ tag, hint }: Box): string => `${tag} ${hint.replace(/\d+/g, '#')}`;
 
 /** Something else stands between two boxes. */
 const isGap = ({ boxes }: Reading, before: number, next: number): boolean => boxes[before]!.to !== boxes[next]!.from;
@@ -77,8 +82,8 @@ function isPriced(reading: Reading, child: number): boolean {
     const amounts = amountsIn(text);
     prices += amounts.filter(({ other }) => !other).length;
     others += amounts.length;
-    const rest = amounts.length === 0 ? text : text.slice(0, amounts[0]!.start);
-    if (name === '' && /\p{L}{2}/u.test(rest)) name = rest.trim();
+    const rest = (amounts.length === 0 ? text : text.slice(0, amounts[0]!.start)).trim();
+    if (/\p{L}{2}/u.test(rest) && rest.length > name.length) name = rest;
   }
   if (length > WORDS_MOST || prices === 0 || others > 3) return false;
   const bare = name.replace(/[\s:.,–—-]+$/u, '');

@@ -12,7 +12,11 @@ export interface Heading {
   weight: number;
 }
 
-const TITLE_WORDS = /\b(?:title|titel|titre|headline|titolo|titulo)\b/;
+const TITLE_WORDS =
+  /\b(?:title|titel|titre|headline|titolo|titulo|naam|name|nom|nombre|nome|namn|subject|onderwerp|betreff)\b/;
+/** Names of people's boxes, and of the site's. */
+const OTHER_TITLES =
+  /\b(?:user|seller|author|profile|site|shop|store|brand|logo|nick|avatar|member|verkaufer|verkoper|vendeur)/;
 /** Shorter texts stand anywhere. */
 const SAID_LEAST = 8;
 /** Longest that is still a title, for blocks that are no heading. */
@@ -54,7 +58,7 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     const rank = level[line.box]!;
     const isHeading = rank > 0;
     const isSaid = !isHeading && saysWindow(line.text);
-    if (!isHeading && !isSaid && !(TITLE_WORDS.test(box.hint) && line.text.length <= TITLE_MOST)) continue;
+    if (!isHeading && !isSaid && !isNamedTitle(line, box.hint)) continue;
     if (zones[index] === AWAY || cards.lines.has(index)) continue;
     if (isHeading && heading[line.box] === last) {
       // A heading of several lines is one title.
@@ -63,7 +67,7 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
       continue;
     }
     last = isHeading ? heading[line.box]! : -1;
-    const text = withoutState(withoutPrice(line));
+    const text = withoutState(withoutPrice(withoutBadge(line), windowTitle));
     if (text.length < 3 || isBadge(text) || headingLabel(text) || rowLabel(text)) {
       last = -1;
       continue;
@@ -82,6 +86,18 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 8);
 }
 
+/** A class of its box, or of all that it says, calls it the title. */
+function isNamedTitle(line: Line, hint: string): boolean {
+  if (line.text.length > TITLE_MOST) return false;
+  const [run, ...others] = runsOf(line);
+  const names = others.length === 0 ? `${hint} ${run!.hint}` : hint;
+  return TITLE_WORDS.test(names) && !OTHER_TITLES.test(names);
+}
+
+/** A heading that only numbers the thing: "Lot 214". */
+const NUMBERED =
+  /^(?:lot|kavel|los|lote|lotto|lotnummer|item|artikel|article|annonce|anzeige|ad|advert|ref|nr|no|n°)\.?(?: ?(?:no|nr|number|n°)\.?)? ?[#:]? ?\d+$/i;
+
 const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
 /** What sites set before a title: the state of the sale, the name of a list. Common usage, from memory. */
 const STATE =
@@ -91,11 +107,31 @@ const STATE =
 function isBadge(text: string): boolean {
   const [amount] = amountsIn(text);
   return (
-    (amount !== undefined && amount.end - amount.start >= text.length * 0.5) || `${text} · x`.replace(STATE, '') === 'x'
+    NUMBERED.test(text) ||
+    (amount !== undefined && (amount.start === 0 || amount.end - amount.start >= text.length * 0.5)) ||
+    `${text} · x`.replace(STATE, '') === 'x'
   );
 }
 
 /** A title without the state of its sale before it. */
+/** Names of the badges that a site sets before a title. */
+const BADGE = /\b(?:label|badge|tag|prefix|flag|ribbon|status|state|pill|chip|sticker)\b/;
+
+/** A heading without a badge in an element of its own before it. */
+function withoutBadge(line: Line): Line {
+  const runs = runsOf(line);
+  const [first] = runs;
+  if (runs.length < 2 || !BADGE.test(first!.hint) || first!.text.trim().split(' ').length > 2) return line;
+  const text = line.text.slice(first!.text.length);
+  if (text.trim().length < 8) return line;
+  const lead = text.length - text.trimStart().length + first!.text.length;
+  return {
+    ...line,
+    text: text.trimStart(),
+    runs: (line.runs ?? []).slice(1).map((run) => ({ ...run, at: Math.max(0, run.at - lead) })),
+  };
+}
+
 export const withoutState = (text: string): string => {
   const bare = text.replace(STATE, '');
   return bare.length >= 3 ? bare : text;
@@ -107,7 +143,7 @@ const PARTING_ENDS = /^[\s|·,:–—-]+|[\s|·,:–—-]+$/g;
  * A heading without the price that a page sets into it: the part that a class calls the title, else all but what a class
  * calls the price or what stands at an end, set off by a mark.
  */
-function withoutPrice(line: Line): string {
+function withoutPrice(line: Line, windowTitle: string): string {
   const amounts = amountsIn(line.text);
   if (amounts.length === 0) return line.text;
   const runs = runsOf(line);
@@ -124,6 +160,9 @@ function withoutPrice(line: Line): string {
       .replace(PARTING_ENDS, '');
   const [{ start, end }] = amounts as [Amount];
   const [before, after] = [line.text.slice(0, start), line.text.slice(end)];
+  // The window says the same without it.
+  if (before.trim().length >= 8 && fold(before.replace(PARTING_ENDS, '')).text === fold(windowTitle).text)
+    return before.replace(PARTING_ENDS, '');
   if (after.trim() === '' && /[|·,:–—-]\s*$/.test(before)) return before.replace(PARTING_ENDS, '');
   if (before.trim() === '' && /^\s*[|·,:–—-]/.test(after)) return after.replace(PARTING_ENDS, '');
   return line.text;
@@ -175,8 +214,9 @@ function firstLines({ lines, zones, cards, row }: Reading): Heading[] {
       continue;
     }
     const links = runsOf(line).filter(({ flags }) => flags & LINK).length;
-    if (links > 1 || line.text.length > TITLE_MOST || line.text.length < 10 || wordsOf(line.text).length < 3) continue;
+    if (links > 1 || line.text.length > TITLE_MOST || line.text.length < 10) continue;
     const isBold = isOnly(line, BOLD);
+    if (wordsOf(line.text).length < (isBold && index > 2 ? 2 : 3)) continue;
     // A value in bold, in the cell beside its label.
     if (isPriced && (!isBold || (row[line.box]! >= 0 && rowLabel(lines[index - 1]?.text ?? '')))) continue;
     const sells = SELLS.test(fold(line.text).text);

@@ -79,9 +79,13 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     weight,
   }));
   for (const { text, weight } of blocks) candidates.push({ field: 'description', value: text, source: 'page', weight });
-  if (prices.length === 0 && !WANTED.test(fold(titles[0]?.text ?? windowTitle).text)) {
+  // Words of asking before a stray amount somewhere beside the advert.
+  if (!prices.some(({ weight }) => weight >= PLAIN_PRICE) && !WANTED.test(fold(titles[0]?.text ?? windowTitle).text)) {
     const told = askedInWords(blocks[0]?.text ?? '', { language: head.language });
-    if (told) prices = [{ ...told, line: -1, weight: told.asked ? 0.3 : 0.2, starting: false }];
+    if (told && (told.asked || prices.length === 0))
+      prices = [...prices, { ...told, line: -1, weight: told.asked ? 0.44 : 0.2, starting: false }].sort(
+        (a, b) => b.weight - a.weight,
+      );
   }
   for (const { text, weight, how } of prices) {
     candidates.push({ field: 'price', value: text, source: 'page', weight, ...(how ? { how } : {}) });

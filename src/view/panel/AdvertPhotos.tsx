@@ -24,10 +24,11 @@ export function AdvertPhotos({ photos }: { photos: readonly string[] }) {
       {failed.has(at) ? (
         <p role="status">{texts.failed}</p>
       ) : (
+        // The policy stands before the address: a browser fetches anew when it changes after.
         <img
+          referrerpolicy="no-referrer"
           src={address}
           alt={texts.alt(at + 1, usable.length)}
-          referrerpolicy="no-referrer"
           data-part="advert-photo"
           onError={() => setFailed(new Set([...failed, at]))}
         />

@@ -118,8 +118,9 @@ function BesideTable({ candidates, rows, caption }: TableProps) {
             </th>
           </tr>
           <tr>
-            {candidates.map(({ model }, i) => (
+            {candidates.map(({ model, label }, i) => (
               <td key={model}>
+                {caption !== null && <span class="beside-of">{shown(label, 80)}</span>}
                 <Cell all={each[i] ?? []} />
               </td>
             ))}

@@ -7,7 +7,9 @@ import { noteHash, putPacks, readShelf, readText, removePack, restorePack, switc
 import { troubleOf } from '../../../src/keep/trouble';
 
 const STORES =
-  'answers audits compiled drafts known observations offers packs rates subscriptions switches texts'.split(' ');
+  'answers audits compiled drafts known observations offers packs photos rates sheets subscriptions switches texts'.split(
+    ' ',
+  );
 
 let count = 0;
 const open: Database[] = [];
