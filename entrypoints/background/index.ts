@@ -6,6 +6,7 @@ import { Readings } from '../../src/session/readings';
 import type { Where } from '../../src/session/where';
 import { onMessage } from '../shared/follow-messages';
 import { today } from '../shared/today';
+import { followPacks } from './follow-packs';
 import { showMark } from './mark';
 import { openPanel } from './open-panel';
 import { offerSelectionMenu } from './selection-menu';
@@ -39,6 +40,8 @@ export default defineBackground(() => {
   });
 
   onMessage('mark', (message) => void mark(message));
+
+  followPacks();
 
   offerSelectionMenu();
 

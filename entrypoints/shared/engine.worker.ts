@@ -105,6 +105,17 @@ async function audited({ harvest, asOf, seen }: Audited, { knowledge, shipped, p
   }
 }
 
+async function look({ address, followed }: Extract<ToEngine, { type: 'look' }>): Promise<void> {
+  try {
+    const { lookAt } = await import('./look-at');
+    await lookAt(address, followed, (step) => tell({ type: 'looking', step }));
+  } catch (error) {
+    console.error(error);
+    const trouble = error instanceof RangeError ? 'memory' : 'failed';
+    tell({ type: 'looking', step: { state: 'trouble', trouble } });
+  }
+}
+
 type Install = Extract<ToEngine, { type: 'install' }>;
 
 async function install({ files, ...installation }: Install): Promise<void> {
@@ -136,5 +147,7 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
       });
     case 'install':
       return void install(data);
+    case 'look':
+      return void look(data);
   }
 });

@@ -39,7 +39,7 @@ export function startEngine(emit: (event: PanelAnswer) => void): Engine {
       (message) => {
         mute = 0;
         // What the workbench alone asks is never answered to a panel.
-        if (message.type === 'reply' || message.type === 'installing') return;
+        if (message.type === 'reply' || message.type === 'installing' || message.type === 'looking') return;
         if (message.type === 'answered') rest();
         if (message.type !== 'packsReady') return emit(message);
         stamp = from + message.stamp;

@@ -82,6 +82,7 @@ const bench: Bench = {
       shelfTold.push(tell);
       if (shelf.shelf) tell(shelf.shelf);
     },
+    changed: packs.changed,
   },
 };
 

@@ -3,7 +3,7 @@ import type { Rate } from '../pack/schema/prices';
 import type { Observation } from '../price/observation';
 import { pastMoney } from '../price/past-money';
 import { type PriceQuestion, priceBand } from '../price/price-band';
-import { ratesKnown } from '../price/rates';
+import { conversion, type RateKnown, ratesKnown } from '../price/rates';
 import { type Alternative, alternativesTo, type Difference } from './alternatives';
 import { inBandsCurrency, standingOf } from './price-report';
 import { bandTold, rounded, seenTold } from './price-told';
@@ -66,7 +66,15 @@ export interface PriceAnswer {
   launch: PastTold | null;
   /** What such a thing is good for, and what it can't do. */
   suits: { good: string[]; poor: string[] };
-  alternatives: { model: string; label: string; common: string[]; differs: Difference[]; band: PriceReport['band'] }[];
+  alternatives: {
+    model: string;
+    label: string;
+    common: string[];
+    differs: Difference[];
+    band: PriceReport['band'];
+    /** Where its band is of another currency than this one's: its ends in this one's; null without a rate. */
+    here: { low: number; high: number; currency: string } | null;
+  }[];
 }
 
 /**
@@ -108,12 +116,21 @@ export function priceEnquiry(asked: PriceAsked, knowledge: Knowledge): PriceAnsw
     seen: band ? seenTold(band, knowledge, Number.POSITIVE_INFINITY) : [],
     launch: launchTold(asked, knowledge),
     suits: suitsOf(model, knowledge),
-    alternatives: alternativesTo(model, question, knowledge).map(alternativeTold),
+    alternatives: alternativesTo(model, question, knowledge).map((other) =>
+      alternativeTold(other, band?.currency ?? null, rates, asked.asOf),
+    ),
   };
 }
 
-function alternativeTold({ model, common, differs, band }: Alternative): PriceAnswer['alternatives'][number] {
-  return { model: model.ref, label: model.label, common, differs, band: bandTold(band) };
+function alternativeTold(
+  { model, common, differs, band }: Alternative,
+  currency: string | null,
+  rates: readonly RateKnown[],
+  asOf: string,
+): PriceAnswer['alternatives'][number] {
+  const by = currency === null || currency === band.currency ? null : conversion(band.currency, currency, rates, asOf);
+  const here = by && { low: rounded(band.low * by.times), high: rounded(band.high * by.times), currency: currency! };
+  return { model: model.ref, label: model.label, common, differs, band: bandTold(band), here };
 }
 
 function launchTold({ model: ref, asOf }: PriceAsked, knowledge: Knowledge): PastTold | null {

@@ -22,11 +22,11 @@ export function readArguments<O extends Options>(argv: string[], options: O, usa
   }
 }
 
-/** A day of the calendar, "2026-03-14". @throws BadInput. */
-export function dayOf(text: string): string {
+/** A day of the calendar, "2026-03-14", given to an option. @throws BadInput. */
+export function dayOf(text: string, option = '--as-of'): string {
   const time = /^\d{4}-\d{2}-\d{2}$/.test(text) ? Date.parse(`${text}T00:00:00Z`) : Number.NaN;
   if (Number.isNaN(time) || new Date(time).toISOString().slice(0, 10) !== text) {
-    throw new BadInput(texts.bad.date(text));
+    throw new BadInput(texts.bad.date(option, text));
   }
   return text;
 }

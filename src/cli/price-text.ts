@@ -78,10 +78,13 @@ function launchText(launch: PastTold | null, width: number): string[] {
 
 function alternativeText({ alternatives }: PriceAnswer, width: number): string[] {
   if (alternatives.length === 0) return [];
-  const lines = alternatives.flatMap(({ label, band, common, differs }) => [
+  const lines = alternatives.flatMap(({ label, band, here, common, differs }) => [
     ...hanging(
       '  -',
-      printable(texts.alternative(label, whole(band!.low, band!.currency), whole(band!.high, band!.currency))),
+      printable(
+        texts.alternative(label, whole(band!.low, band!.currency), whole(band!.high, band!.currency)) +
+          (here ? texts.alternativeHere(whole(here.low, here.currency), whole(here.high, here.currency)) : ''),
+      ),
       4,
       width,
     ),

@@ -100,3 +100,8 @@ export function leaveOffer(db: Database, id: string): Promise<Kept<void>> {
     if (offer && subscription) await subscriptions.put({ ...subscription, left: offer.pack.edition });
   });
 }
+
+/** What waited for a yes when the browser was closed is fetched anew, if it is still wanted. */
+export function clearOffers(db: Database): Promise<Kept<void>> {
+  return change(db, ['offers'], (transaction) => transaction.objectStore('offers').clear());
+}

@@ -6,6 +6,7 @@ import type { ModelNamed } from '../price/writing';
 import type { Answer } from './answer';
 import type { EnquiryAnswer } from './enquiry';
 import type { SessionEvent, Wanted } from './events';
+import type { OfferStep } from './following/offer-told';
 import type { InstallStep } from './install';
 import type { PackCard } from './pack-card';
 import type { Seen } from './seen';
@@ -17,7 +18,9 @@ export type ToEngine =
   | { type: 'audit'; wanted: Wanted; harvest: Harvest; asOf: string; seen: Seen }
   | { type: 'ask'; number: number; question: Question }
   /** Check these files and install them, all or none. */
-  | { type: 'install'; files: File[]; installedAt: string; mayGoBack: boolean };
+  | { type: 'install'; files: File[]; installedAt: string; mayGoBack: boolean }
+  /** Look at what an address publishes; `followed` is the pack that is followed there already, or null. */
+  | { type: 'look'; address: string; followed: string | null };
 
 /** What that thread tells our pages. */
 export type FromEngine = PanelAnswer | BenchAnswer;
@@ -28,7 +31,8 @@ export type PanelAnswer = Extract<SessionEvent, { type: 'packsReady' | 'packsFai
 /** To the workbench: a reply to the question of that number, or how far an installation has come. */
 export type BenchAnswer =
   | { type: 'reply'; number: number; reply: Reply<keyof Replies> }
-  | { type: 'installing'; step: InstallStep };
+  | { type: 'installing'; step: InstallStep }
+  | { type: 'looking'; step: OfferStep };
 
 /** What the workbench asks; each is answered once the packs have been read. */
 export type Question =

@@ -25,7 +25,17 @@ export const DraftsChanged = z.object({ type: z.literal('drafts-changed') });
 /** Workbench to panels and other workbenches: prices were kept, removed or put back. */
 export const PricesChanged = z.object({ type: z.literal('prices-changed') });
 
-export const Message = z.discriminatedUnion('type', [Mark, PacksChanged, SeenChanged, DraftsChanged, PricesChanged]);
+/** Background or workbench to workbenches: a pack is followed, or no longer, or was checked. */
+export const FollowingChanged = z.object({ type: z.literal('following-changed') });
+
+export const Message = z.discriminatedUnion('type', [
+  Mark,
+  PacksChanged,
+  SeenChanged,
+  DraftsChanged,
+  PricesChanged,
+  FollowingChanged,
+]);
 export type Message = z.infer<typeof Message>;
 
 /** Who sent a message, as the browser says it. */

@@ -29,6 +29,8 @@ export interface ShelvedPack extends OpenedPack {
   installedAt: string | null;
   /** Fingerprint of the key that sealed it, null for an unsealed one. */
   sealedBy: string | null;
+  /** The last day of its edition by its seal, or null. */
+  expires: string | null;
 }
 
 /** The shelf in the order in which it is shown: shipped packs first, then by id. */
@@ -40,14 +42,24 @@ export function shelved(
   const isOn = (id: string) => switches.get(id) ?? true;
   const ours = shipped.map(({ file, parts, issues }) => {
     const { id, edition } = parts?.about ?? { id: file, edition: 0 };
-    return { id, edition, shipped: true, on: isOn(id), installedAt: null, sealedBy: null, parts, issues };
+    return {
+      id,
+      edition,
+      shipped: true,
+      on: isOn(id),
+      installedAt: null,
+      sealedBy: null,
+      expires: null,
+      parts,
+      issues,
+    };
   });
   const taken = new Set(ours.map(({ id }) => id));
   const theirs = installed
     .filter(({ kept }) => !taken.has(kept.id))
     .sort((a, b) => (a.kept.id < b.kept.id ? -1 : 1))
-    .map(({ kept: { id, edition, installedAt, sealedBy = null }, parts, issues }) => {
-      return { id, edition, shipped: false, on: isOn(id), installedAt, sealedBy, parts, issues };
+    .map(({ kept: { id, edition, installedAt, sealedBy = null, expires = null }, parts, issues }) => {
+      return { id, edition, shipped: false, on: isOn(id), installedAt, sealedBy, expires, parts, issues };
     });
   return [...ours, ...theirs];
 }

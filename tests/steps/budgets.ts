@@ -70,6 +70,12 @@ export const BUDGETS: readonly Budget[] = [
       return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
     },
   },
+  {
+    name: 'looking at what a pack’s address publishes, fetched by the engine on demand',
+    most: 12_000,
+    why: 'it is fetched where an edition is looked at, beside what checks packs',
+    files: (build) => scriptsIn(build).filter((file) => /\blook-at-/.test(file)),
+  },
   ...['packs', 'drafts', 'enquiry', 'prices'].map((room) => ({
     name: `workbench with its room ${room}`,
     most: 60_000,

@@ -1,6 +1,34 @@
+import { browser } from 'wxt/browser';
+import '../../../src/view/style/packs.css';
+import { titleOf } from '../../../src/session/pack-card';
 import { PacksRoom } from '../../../src/view/workbench/PacksRoom';
+import { FOLLOWING_NOTHING, type FollowState } from '../../../src/view/workbench/packs/state';
+import { onMessage } from '../../shared/follow-messages';
 import type { Bench, OpenRoom } from '../bench';
+import { followActions } from '../follow-actions';
 
-export function openRoom({ packs }: Bench): OpenRoom {
-  return { content: () => <PacksRoom state={packs.state()} actions={packs.actions} /> };
+export function openRoom(bench: Bench): OpenRoom {
+  const { packs, draw, isPrivate } = bench;
+  let following: FollowState = FOLLOWING_NOTHING;
+  const show = (change: Partial<FollowState>) => {
+    following = { ...following, ...change };
+    draw();
+  };
+  const title = (id: string) => {
+    const card = packs.state().shelf?.find((pack) => pack.id === id);
+    return card ? titleOf(card) : id;
+  };
+  const { actions, read } = followActions(bench, () => following, show, title);
+  if (!isPrivate) {
+    // A pack that is removed or put back takes what is followed with it.
+    packs.onShelf(() => void read());
+    onMessage('following-changed', () => void read());
+    browser.permissions.onRemoved.addListener(() => void read());
+    browser.permissions.onAdded.addListener(() => void read());
+  }
+  return {
+    content: () => (
+      <PacksRoom state={packs.state()} actions={packs.actions} following={following} followActions={actions} />
+    ),
+  };
 }

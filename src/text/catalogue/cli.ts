@@ -4,7 +4,6 @@ export const cli = {
     audit:
       'npm run -s audit -- PAGE.html | --draft FILE [--pack FILE ...] [--as-of YYYY-MM-DD] [--url ADDRESS] [--explain] [--json]',
     read: 'npm run -s read -- PAGE.html [--url ADDRESS] [--json]',
-    pack: 'npm run -s pack -- check FILE ... | schema [--out FILE]',
   },
   bad: {
     unknownOption: (option: string, usage: string) => `unknown option ${option}; usage: ${usage}`,
@@ -21,7 +20,7 @@ export const cli = {
     unwritable: (path: string, why: string) => `${path}: can't be written (${why})`,
     notText: (path: string) => `${path}: not UTF-8 text`,
     tooLarge: (path: string) => `${path}: larger than 100 MB`,
-    date: (value: string) => `--as-of: "${value}" is not a day such as 2026-03-14`,
+    date: (option: string, value: string) => `${option}: "${value}" is not a day such as 2026-03-14`,
     url: (value: string) => `--url: "${value}" is not an address that begins with https:// or http://`,
     draft: (path: string, what: string) => `${path}: ${what}`,
     pack: (path: string, count: number, where: string, what: string, expected: string) =>
@@ -129,12 +128,16 @@ export const cli = {
       condition: 'Condition',
       place: 'Place',
       listedDate: 'Listed',
+      sale: 'Sale',
+      seller: 'Seller',
       photo: 'Photos',
       details: 'Details',
       description: 'Description',
       language: 'Language',
       offers: 'Adverts on it',
     },
+    sales: { sold: 'sold', reserved: 'reserved' },
+    sellers: { private: 'private', trade: 'trade' },
     none: '-',
     from: (source: string, confidence: string) => `from ${source}, confidence ${confidence}`,
     lost: (value: string, source: string) => `also read: ${value} (${source})`,
@@ -156,7 +159,6 @@ export const cli = {
       `${path}: ${where ? `${where}: ` : ''}${what}, expected ${expected}`,
     badFiles: (bad: number, all: number) =>
       all === 1 ? 'the file is not a pack that can be used' : `${bad} of ${all} files can't be used`,
-    written: (path: string) => `Wrote ${path}`,
   },
   demo: {
     building: 'Building the extension ...',

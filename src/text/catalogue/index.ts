@@ -1,11 +1,14 @@
 import { besideTexts } from './beside';
+import { changesTold } from './changes-told';
 import { cli } from './cli';
 import { draftRoomTexts } from './draft-room';
 import { draftTexts } from './drafts';
 import { enquiryTexts } from './enquiry';
 import { explainTexts } from './explain';
+import { followTexts } from './follow';
 import { identifyTexts } from './identify';
 import { identifyCliTexts } from './identify-cli';
+import { judgeTexts } from './judged';
 import { likelyTexts } from './likely';
 import { originTexts } from './origin';
 import { outdatedTexts } from './outdated';
@@ -25,6 +28,9 @@ import { timeLineTexts } from './time-line';
 import { installTexts, workbenchTexts } from './workbench';
 export const texts = {
   beside: besideTexts,
+  changesTold,
+  follow: followTexts,
+  judged: judgeTexts,
   cli,
   drafts: draftTexts,
   draftRoom: draftRoomTexts,

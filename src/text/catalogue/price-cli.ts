@@ -44,6 +44,7 @@ export const priceCliTexts = {
   poor: 'Not for',
   alternatives: 'What else would do',
   alternative: (label: string, low: string, high: string) => `${label}: ${low} to ${high}`,
+  alternativeHere: (low: string, high: string) => `, which is ${low} to ${high}`,
   common: (text: string) => `the same: ${text}`,
   gained: (name: string) => `gained: ${name}`,
   lost: (name: string) => `lost: ${name}`,

@@ -111,6 +111,7 @@ export const priceRoomTexts = {
     lost: (name: string) => `Lost: ${name}`,
     other: (name: string, there: string, here: string) => `${name}: ${there} instead of ${here}`,
     band: (low: string, high: string) => `${low} to ${high}`,
+    about: (low: string, high: string) => `, which is ${low} to ${high}`,
     beside: (low: string, high: string) => `(this one: ${low} to ${high})`,
   },
   keep: {

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { type PackAbout, type PackCard, titleOf } from '../../session/pack-card';
 import { originOf } from '../../session/pack-origin';
 import { originTexts } from '../../text/catalogue/origin';
@@ -13,10 +14,12 @@ interface Props {
   pack: PackCard;
   onSwitch: (id: string, on: boolean) => void;
   onRemove: (id: string) => void;
+  /** Where it is followed, if it is. */
+  children?: ComponentChildren;
 }
 
 /** One pack on the shelf: what it is, whether it speaks, and how to take it off again. */
-export function PackRow({ pack, onSwitch, onRemove }: Props) {
+export function PackRow({ pack, onSwitch, onRemove, children }: Props) {
   const { id, edition, shipped, on, installedAt, about, issues } = pack;
   const title = shown(titleOf(pack), 160);
   return (
@@ -51,6 +54,7 @@ export function PackRow({ pack, onSwitch, onRemove }: Props) {
           </button>
         )}
       </div>
+      {children}
     </li>
   );
 }

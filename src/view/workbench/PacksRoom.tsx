@@ -1,9 +1,13 @@
-import type { PackCard } from '../../session/pack-card';
+import { type PackCard, titleOf } from '../../session/pack-card';
+import { followTexts } from '../../text/catalogue/follow';
 import { workbenchTexts } from '../../text/catalogue/workbench';
 import { shown } from '../shown';
 import { useFocusKept } from './focus-kept';
 import { type FilesChosen, Installer, type InstallOutcome } from './Installer';
 import { PackRow } from './PackRow';
+import { Followed } from './packs/Followed';
+import { FollowForm } from './packs/FollowForm';
+import type { FollowActions, FollowOutcome, FollowState } from './packs/state';
 import { TroubleNote } from './TroubleNote';
 import type { BenchTrouble } from './trouble';
 
@@ -28,8 +32,15 @@ export interface PacksActions {
   undoRemove: () => void;
 }
 
-/** The shelf: what is on it, what speaks, and the way onto it. */
-export function PacksRoom({ state, actions }: { state: PacksState; actions: PacksActions }) {
+interface Props {
+  state: PacksState;
+  actions: PacksActions;
+  following: FollowState;
+  followActions: FollowActions;
+}
+
+/** The shelf: what is on it, what speaks, what is followed, and the ways onto it. */
+export function PacksRoom({ state, actions, following, followActions }: Props) {
   const { shelf, trouble, outcome, removed, isPrivate } = state;
   const { part, pressed } = useFocusKept();
   const remove = (id: string) => {
@@ -40,6 +51,16 @@ export function PacksRoom({ state, actions }: { state: PacksState; actions: Pack
     pressed();
     actions.undoRemove();
   };
+  const followedOf = (pack: PackCard) => {
+    const subscription = following.subscriptions.find(({ id }) => id === pack.id);
+    const shared = {
+      title: shown(titleOf(pack), 160),
+      expires: pack.expires,
+      state: following,
+      actions: followActions,
+    };
+    return subscription && <Followed subscription={subscription} {...shared} />;
+  };
   return (
     <>
       <h1>{texts.heading}</h1>
@@ -49,7 +70,7 @@ export function PacksRoom({ state, actions }: { state: PacksState; actions: Pack
           {texts.private}
         </p>
       )}
-      <TroubleNote trouble={trouble} />
+      <TroubleNote trouble={trouble ?? following.trouble} />
       <section class="room-part" aria-labelledby="shelf" ref={part}>
         <h2 id="shelf" tabIndex={-1}>
           {texts.listHeading}
@@ -57,7 +78,9 @@ export function PacksRoom({ state, actions }: { state: PacksState; actions: Pack
         {shelf === null && !trouble && <p>{texts.loading}</p>}
         <ul class="shelf">
           {shelf?.map((pack) => (
-            <PackRow key={pack.id} pack={pack} onSwitch={actions.switchPack} onRemove={remove} />
+            <PackRow key={pack.id} pack={pack} onSwitch={actions.switchPack} onRemove={remove}>
+              {followedOf(pack)}
+            </PackRow>
           ))}
         </ul>
         <div role="status" class="removed">
@@ -70,8 +93,25 @@ export function PacksRoom({ state, actions }: { state: PacksState; actions: Pack
             </p>
           )}
         </div>
+        <div role="status" data-part="follow-outcome">
+          {following.outcome && <p>{outcomeWords(following.outcome)}</p>}
+        </div>
       </section>
+      {!isPrivate && <FollowForm state={following} actions={followActions} />}
       <Installer outcome={outcome} onFiles={actions.install} onCancel={actions.cancelInstall} />
     </>
   );
+}
+
+function outcomeWords(outcome: FollowOutcome): string {
+  const texts = followTexts.outcome;
+  switch (outcome.state) {
+    case 'taken':
+    case 'left':
+      return texts[outcome.state](shown(outcome.title, 160), outcome.edition);
+    case 'stopped':
+      return texts.stopped(shown(outcome.title, 160));
+    default:
+      return texts[outcome.state];
+  }
 }

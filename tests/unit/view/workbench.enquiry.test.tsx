@@ -21,7 +21,16 @@ import type { PacksActions, PacksState } from '../../../src/view/workbench/Packs
 import { sampleAudit, sampleLikely, sampleListing, sampleNext, sampleWords } from './sample';
 
 const card = (id: string, runs: number, on = true): PackCard => ({
-  ...{ id, edition: 1, shipped: false, on, installedAt: '2026-06-01T10:00:00.000Z', sealedBy: null, issues: [] },
+  ...{
+    id,
+    edition: 1,
+    shipped: false,
+    on,
+    installedAt: '2026-06-01T10:00:00.000Z',
+    sealedBy: null,
+    expires: null,
+    issues: [],
+  },
   about: {
     ...{ title: `Pack ${id}`, language: 'en', licence: 'CC0', thing: 'sewing machine', keepers: [], note: null },
     ...{ word: 'sewing machine', outline: 'sewing-machine', first: 'club/loading', asks: id !== 'tables' },

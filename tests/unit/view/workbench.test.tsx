@@ -6,6 +6,7 @@ import type { PackAbout, PackCard } from '../../../src/session/pack-card';
 import { originTexts } from '../../../src/text/catalogue/origin';
 import { workbenchTexts as texts } from '../../../src/text/catalogue/workbench';
 import { type PacksActions, PacksRoom, type PacksState } from '../../../src/view/workbench/PacksRoom';
+import { FOLLOWING_NOTHING, type FollowActions, type FollowState } from '../../../src/view/workbench/packs/state';
 import { roomOf } from '../../../src/view/workbench/rooms';
 import { Workbench } from '../../../src/view/workbench/Workbench';
 
@@ -28,6 +29,7 @@ const onShelf = (change: Partial<PackCard> = {}): PackCard => ({
   on: true,
   installedAt: '2026-06-01T10:00:00.000Z',
   sealedBy: null,
+  expires: null,
   about,
   issues: [],
   ...change,
@@ -36,7 +38,7 @@ const onShelf = (change: Partial<PackCard> = {}): PackCard => ({
 let root = document.createElement('div');
 let calls: unknown[][] = [];
 
-function show(state: Partial<PacksState>): void {
+function show(state: Partial<PacksState>, follow: Partial<FollowState> = {}): void {
   calls = [];
   const note =
     (name: string) =>
@@ -48,6 +50,15 @@ function show(state: Partial<PacksState>): void {
     switchPack: note('switchPack'),
     remove: note('remove'),
     undoRemove: note('undoRemove'),
+  };
+  const followActions: FollowActions = {
+    look: note('look'),
+    check: note('check'),
+    see: note('see'),
+    cancel: note('cancel'),
+    take: note('take'),
+    leave: note('leave'),
+    stop: note('stop'),
   };
   root = document.createElement('div');
   document.body.append(root);
@@ -62,7 +73,12 @@ function show(state: Partial<PacksState>): void {
   act(() =>
     render(
       <Workbench room="packs">
-        <PacksRoom state={whole} actions={packs} />
+        <PacksRoom
+          state={whole}
+          actions={packs}
+          following={{ ...FOLLOWING_NOTHING, ...follow }}
+          followActions={followActions}
+        />
       </Workbench>,
       root,
     ),

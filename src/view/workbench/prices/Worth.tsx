@@ -15,12 +15,18 @@ export function Worth({ answer, onModel }: { answer: PriceAnswer; onModel: (mode
       <h3>{texts.alternatives}</h3>
       {alternatives.length === 0 && <p class="soft">{texts.none}</p>}
       <ul class="shelf" data-part="price-alternatives">
-        {alternatives.map(({ model, label, common, differs, band }) => (
+        {alternatives.map(({ model, label, common, differs, band, here }) => (
           <li key={model} class="pack">
             <button type="button" class="button plain" onClick={() => onModel(label)}>
               {label}
             </button>
-            {band && <span> {texts.band(...ends(band))}</span>}{' '}
+            {band && (
+              <span>
+                {' '}
+                {texts.band(...ends(band))}
+                {here && texts.about(...ends(here))}
+              </span>
+            )}{' '}
             {own && <span class="soft">{texts.beside(...ends(own))}</span>}
             <p class="soft">{texts.same(common.join('; '))}</p>
             <ul>
@@ -35,7 +41,7 @@ export function Worth({ answer, onModel }: { answer: PriceAnswer; onModel: (mode
   );
 }
 
-function ends({ low, high, currency }: NonNullable<PriceAnswer['band']>): [string, string] {
+function ends({ low, high, currency }: { low: number; high: number; currency: string }): [string, string] {
   return [wholeMoney(low, currency), wholeMoney(high, currency)];
 }
 
