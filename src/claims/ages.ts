@@ -7,7 +7,7 @@ import type { PartReading } from './values';
 
 /** "Over 100 years old", "plus de 120 ans", "über 100 Jahre alt". Only "over" and its like: "nearly 70" may be less. */
 const AT_LEAST = inEitherForm(
-  /(?<![\p{L}\p{N}])(?:over|more than|at least|well over|above|über|mehr als|mindestens|plus de|au moins) (?:a )?(\d{2,3}|hundred|hundert|cent)[- ]?(?:years?|yrs?|jahre?|ans)(?:[- ]old| alt| d'âge)?(?![\p{L}\p{N}])/iuy,
+  /(?<![\p{L}\p{N}])(?:over|more than|at least|well over|above|über|mehr als|mindestens|plus de|au moins) (?:a )?(?:(\d{2,3}|hundred|hundert|cent)[- ]?(?:years?|yrs?|jahre?|ans)(?:[- ]old| alt| d'âge)?|(?:(?:ein|un) )?(century|jahrhundert|siècle)(?: old| alt)?)(?![\p{L}\p{N}])/iuy,
 );
 /** What such a statement begins with, folded. */
 const CUES = /over|more than|at least|well over|above|uber|mehr als|mindestens|plus de|au moins/g;
@@ -27,6 +27,10 @@ export function agesIn(reading: PartReading): AgeClaim[] {
     const first = tokenAt(part, start);
     if (isOfAnother(reading, first)) return [];
     const stance = stances.at(first, tokenAt(part, end - 1));
-    return [{ ...quoteOf(part, start, end), ...stance, atLeast: WORDS[found[1]!.toLowerCase()] ?? Number(found[1]) }];
+    return [{ ...quoteOf(part, start, end), ...stance, atLeast: yearsOf(found) }];
   });
+}
+
+function yearsOf([, count]: RegExpExecArray): number {
+  return count === undefined ? 100 : (WORDS[count.toLowerCase()] ?? Number(count));
 }

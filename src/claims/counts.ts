@@ -30,12 +30,12 @@ const WORDS: Record<string, number> = {
 const NUMBER = `(\\d{1,3}(?:[.,\\u202f\\u00a0 ]\\d{3}){1,2}|\\d{1,7}|${Object.keys(WORDS).join('|')})`;
 const FEW = '(?:only|just|fewer than|less than|under|nur|lediglich|weniger als|seulement|moins de)';
 const MADE =
-  '(?:made|built|produced|manufactured|exist|known|survive|gebaut|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|of this model|of these models)';
+  '(?:made|built|produced|manufactured|turned out|left the (?:factory|works)|exist|known|survive|gebaut|gefertigt|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|of this model|of these models)';
 
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = inEitherForm(
   new RegExp(
-    `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
+    `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:(?:zigzag|sewing|black|green|little|small|alloy|iron) )?(?:machines? |models? |heads? )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
     'iuy',
   ),
 );
@@ -45,12 +45,15 @@ const MADE_FEW = new RegExp(
   'iuy',
 );
 const FEW_CUES = /only|just|fewer|less|under|nur|lediglich|weniger|seulement|moins/g;
-const EXEMPLAIRES = new RegExp(`\\b${NUMBER} exemplaires? seulement\\b`, 'giu');
+const EXEMPLAIRES = new RegExp(
+  `\\b${NUMBER} exemplaires? (?:seulement|en tout|au total|fabriqués|produits)(?![\\p{L}])`,
+  'giu',
+);
 /** "One of 500": nobody says so of the few machines on sale. */
 const ONE_OF =
-  /\b(?:one of|1 of|eine von|eine der|une des) (?:only |just |about |the |nur |etwa |the last |the only )?(\d{1,3}(?:[.,]\d{3}){1,2}|\d{2,7}|fifty|twenty|thirty|forty|sixty|hundred)\b(?! ?(?:kg|kilos?|lbs?|pounds|mm|cm|inch|miles|minutes|machines i))/giu;
+  /\b(?:one of|1 of|eine von|eine der|une des|un des|l'une des|l'un des) (?:only |just |about |the |nur |etwa |the last |the only )?(\d{1,3}(?:[.,]\d{3}){1,2}|\d{2,7}|fifty|twenty|thirty|forty|sixty|hundred)\b(?! ?(?:kg|kilos?|lbs?|pounds|mm|cm|inch|miles|minutes|machines i))/giu;
 
-const ONE_OF_CUES = /one of|1 of|eine von|eine der|une des/g;
+const ONE_OF_CUES = /one of|1 of|eine von|eine der|une? des/g;
 
 /** "Only 5 made … of my curtains". */
 const OF_MINE = /^\W*(?:of|de|von) (?:my|our|mes|nos|mein|unser)/i;

@@ -20,7 +20,7 @@ export function headOf(
     return counted || cues.some((cue) => cue.value === 'lot' && cue.lastToken > cue.firstToken) ? 'lot' : null;
   if (counted && nouns.every(({ what }) => what !== 'part')) return 'lot';
   if (first.isName && isFittedTo(part, first, cues)) return 'part';
-  if (isPairOfNames(part, names, cues) || isLot(part, nouns, first, cues)) return 'lot';
+  if (isPairOfNames(part, names, cues) || isCountOfNames(part, names) || isLot(part, nouns, first, cues)) return 'lot';
   return headOfPhrase(part, nouns, first, cues);
 }
 
@@ -28,6 +28,14 @@ export function headOf(
 function isPairOfNames({ field }: TextPart, names: readonly NameClaim[], cues: readonly CueMatch[]): boolean {
   const models = names.flatMap((name) => (name.field === field && 'model' in name.of ? [name.of.model] : []));
   return new Set(models).size > 1 && cues.some(({ value }) => value === 'counted' || value === 'together');
+}
+
+/** "3 for spares: Name, Other", "Lot: Name + Other". */
+function isCountOfNames({ field, tokens }: TextPart, names: readonly NameClaim[]): boolean {
+  const opening = tokens.find(({ kind }) => kind !== 'mark')?.folded ?? '';
+  if (!/^(?:[2-9]|lot|konvolut|paket|bundle)$/.test(opening)) return false;
+  const models = names.flatMap((name) => (name.field === field && 'model' in name.of ? [name.of.model] : []));
+  return new Set(models).size > 1;
 }
 
 /** "Three sewing machines", "2x Name", "job lot of sewing machines". */
@@ -51,7 +59,7 @@ function headOfPhrase(part: TextPart, nouns: readonly Noun[], first: Noun, cues:
   // "Pédale Name", "Ersatzteile Name": a part, then only what it is of.
   const opens = nouns.some(({ what, firstToken }) => what === 'part' && firstToken === first.firstToken);
   if (opens && behind.length > 0 && behind.every(({ isName }) => isName)) return 'part';
-  const end = phraseEnd(part, first, cues);
+  const end = phraseEnd(part, nouns, first, cues);
   if (nouns.findLast(({ firstToken }) => firstToken < end)!.what !== 'part') return 'item';
   const parts = behind.filter(({ what }) => what === 'part');
   const distinct = new Set(parts.map(({ lastToken }) => part.tokens[lastToken]!.folded)).size;
@@ -97,14 +105,25 @@ function endsInPart(part: TextPart, hit: Hit): boolean {
 }
 
 /** Where the first noun phrase ends: at a comma, dash, bracket, or a word that begins what it fits or comes with. */
-function phraseEnd(part: TextPart, first: Noun, cues: readonly CueMatch[]): number {
+function phraseEnd(part: TextPart, nouns: readonly Noun[], first: Noun, cues: readonly CueMatch[]): number {
   const clause = clauseAt(part, first.firstToken);
   const end = clause ? clause.last + 1 : part.tokens.length;
   const cut = cues.find(
-    ({ value, firstToken }) => (value === 'fitting' || value === 'accompanying') && firstToken > first.lastToken,
+    ({ value, firstToken, lastToken }) =>
+      (value === 'fitting' || value === 'accompanying') &&
+      firstToken > first.lastToken &&
+      !isNameNext(part, nouns, firstToken, lastToken),
   );
   const mark = part.tokens.findIndex(
     (token, i) => i > first.lastToken && token.kind === 'mark' && /^[-–—/+&|:(]$/.test(token.folded) && !token.glued,
   );
   return Math.min(end, cut?.firstToken ?? end, mark < 0 ? end : mark);
+}
+
+/** "Name and Other bobbins": the "and" joins what it is of. */
+function isNameNext({ tokens }: TextPart, nouns: readonly Noun[], from: number, to: number): boolean {
+  return (
+    /^(?:and|und|et|&|\+)$/.test(tokens[from]!.folded) &&
+    nouns.some(({ isName, firstToken }) => isName && firstToken === to + 1)
+  );
 }

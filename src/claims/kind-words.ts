@@ -19,13 +19,13 @@ export const NUMBER_WORDS =
   'two|three|four|five|six|seven|eight|nine|ten|several|various|assorted|multiple|zwei|drei|vier|fünf|sechs|mehrere|diverse|deux|trois|quatre|cinq|plusieurs|diverses';
 
 export const SERVICE =
-  'repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
+  'evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
   'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
   'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 
 /** Words that begin what a part fits or comes from, after which the thing itself isn't on sale. */
 export const FITTING =
-  "for|fit|to fit|fits|suits|suitable for|compatible with|off|off a|from|from a|out of|ex|für|passend für|passend zu|passt auf|passt zu|zu|aus|von|pour|de|de la|d'|compatible|adaptable|provenant";
+  "for|fit|to fit|fits|suit|suits|to suit|suitable for|compatible with|off|off a|from|from a|out of|ex|für|passend für|passend zu|passt auf|passt zu|zu|aus|von|pour|de|de la|d'|compatible|adaptable|provenant";
 
 /** Words after which come things that go with the one on sale. */
 export const ACCOMPANYING =
@@ -41,7 +41,7 @@ export const SERVICE_FIRST_PERSON =
 
 /** Words that make several named machines one offer: "X and Y, the pair". */
 export const TOGETHER =
-  "pair|the pair|both|the two|together|as a set|beide|zusammen|les deux|ensemble|won't split|will not split";
+  "pair|the pair|both|im paket|als paket|im set|en lot|as one lot|not splitting|joint sale|the two|together|as a set|beide|zusammen|les deux|ensemble|won't split|will not split";
 
 /** A machine sold so is still a machine: these name its condition, not parts. */
 export const AS_DONOR =
@@ -54,7 +54,7 @@ export const NOT_WANTED =
 
 /** A title that begins so offers work. */
 export const SERVICE_FIRST =
-  'i fix|we fix|i test|electrical testing|hole alte|wir holen|abholung alter|abholung von|haul away|enlèvement de|réparation|réparation et|reparatur|instandsetzung|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
+  'hole ihre|hole deine|i fix|we fix|i test|electrical testing|hole alte|wir holen|abholung alter|abholung von|haul away|enlèvement de|réparation|réparation et|reparatur|instandsetzung|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
 
 /** Machines counted without their full name: "three machines as one lot". */
 export const COUNTED = 'machines|heads|maschinen';

@@ -19,6 +19,8 @@ const WITH_MORE = new Set(
   ),
 );
 
+/** In tokens: as far from a weight as a word for more on the scale is said of it. */
+const WITHIN = 6;
 const WITHOUT = new Set('without no not excluding excl minus ohne sans hors out'.split(' '));
 const OFF = new Set('off removed'.split(' '));
 
@@ -66,7 +68,8 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
   const last = tokenAt(part, measure.end - 1);
   const clause = clauseAt(part, first);
   const near = clause && around(clause, first);
-  const words = near ? part.tokens.slice(near.first, near.last + 1).map((token) => token.folded) : [];
+  const beside = near && { first: Math.max(near.first, first - WITHIN), last: Math.min(near.last, last + WITHIN) };
+  const words = beside ? part.tokens.slice(beside.first, beside.last + 1).map((token) => token.folded) : [];
   const stance = notWithout(stances.at(first, last));
   const inBrackets = bracketed(part, reading.hits, first);
   const weighed = !isIn(attribute, 'kg')

@@ -36,6 +36,8 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     if (token.kind !== 'word') continue;
     words++;
     if (PARTING.has(token.folded)) return false;
+    // "He called the Name an upstart": of another.
+    if (/^(?:called|named)$/.test(token.folded) && words > 1) return false;
     if (IDENTITY.has(token.folded)) return true;
   }
   return false;

@@ -70,8 +70,11 @@ function byFirstToken(all: readonly NameMatch[]): ReadonlyMap<number, readonly N
 function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   const before = part.tokens[match.firstToken - 1];
   const after = part.tokens[match.lastToken + 1];
+  // A title's "my mother's Name" is what is on sale.
   const theirs =
-    before?.kind === 'word' && /^\p{Ll}.*'s$/u.test(part.text.slice(before.start, before.end).replace('’', "'"));
+    part.field !== 'title' &&
+    before?.kind === 'word' &&
+    /^\p{Ll}.*'s$/u.test(part.text.slice(before.start, before.end).replace('’', "'"));
   const another = after?.folded === 'one' || after?.folded === 'ones';
   if (!theirs && !another) return stance;
   const { start, end } = (theirs ? before : after)!;

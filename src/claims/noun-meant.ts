@@ -8,6 +8,7 @@ const ENDS = new Set(
   (
     'and or but with without for in on at of to from by as is was are were has have had it its this that which who will would can could so than when if ' +
     'works work working runs sews sew makes make needs takes does do did being be been there here i we you he she they came comes gives feels looks weighs ' +
+    'lets let allows allow ensures ensure guarantees hums hum rattles turns spins helps means keeps saves adds stays says believe ' +
     'because while since throughout inside outside everywhere instead underneath all over under up out not no very quite really too also only just my your his her our their the a an'
   ).split(' '),
 );
@@ -18,7 +19,7 @@ const OF_THE_THING = new Set(
     'performance stitching stitch stitcher build built construction weight size finish condition capability capabilities standard standards look feel ' +
     'sewing sewer seam seams function facility option feature setting settings capability mode mechanism system design action movement stitches width plus lever dial material casting bodied framed frame shell ' +
     'sewing sewer portable treadle electric straight zigzag domestic cast iron metal aluminium aluminum alloy vintage old antique condition spec duty made girl lady brute monster lump tank warhorse baby treasure marvel wonder dream bargain specimen survivor creature companion ' +
-    'anvil dear horse darling stunner heavyweight lightweight antique oldie oldtimer veteran relic heirloom'
+    'bed arm pillar head casting body anvil dear horse darling stunner heavyweight lightweight antique oldie oldtimer veteran relic heirloom'
   ).split(' '),
 );
 const LONGEST = 4;

@@ -71,7 +71,21 @@ function foreignClauses(part: TextPart, names: readonly NameClaim[], own: Readon
       found.set(clause.first, Math.min(start, found.get(clause.first) ?? start));
   }
   for (const first of ownAt) found.delete(first);
+  for (const [first, start] of [...found]) for (const one of bracketsBehind(part, first)) found.set(one, start);
   return found;
+}
+
+/** "Lighter than the Name (14 kg, cast iron)": what stands in brackets right behind is said of that one. */
+function bracketsBehind(part: TextPart, first: number): number[] {
+  const out: number[] = [];
+  for (let at = clauseIndexAt(part, first) + 1; at < part.clauses.length && out.length < OPENS_WITHIN; at++) {
+    const clause = part.clauses[at]!;
+    const opens = [part.tokens[clause.first], part.tokens[clause.first - 1]].some((one) => one?.folded === '(');
+    if (out.length === 0 && !opens) break;
+    out.push(clause.first);
+    if ([...clause.tokens, part.tokens[clause.last + 1]].some((one) => one?.folded === ')')) break;
+  }
+  return out;
 }
 
 const OPENS_WITHIN = 3;

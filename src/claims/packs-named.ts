@@ -29,7 +29,16 @@ function packsOfSeveral(named: readonly NameKnown[]): string[] {
 function packsOfSerials(parts: readonly TextPart[], knowledge: Knowledge): string[] {
   return parts.flatMap((part) =>
     findSerialShapes(part.text)
-      .filter(({ normal }) => /[A-Z]/.test(normal))
-      .flatMap(({ normal }) => knowledge.serials.find(normal).map((run) => run.pack)),
+      .flatMap(({ normal, end }) => withLetters(normal, part.text.slice(end, end + LONGEST_SUFFIX)))
+      .flatMap((normal) => knowledge.serials.find(normal).map((run) => run.pack)),
   );
+}
+
+const LONGEST_SUFFIX = 4;
+
+/** A number as it has letters: its own, or those set apart behind it ("1150338 N"). */
+function withLetters(normal: string, after: string): string[] {
+  if (/[A-Z]/.test(normal)) return [normal];
+  const suffix = /^ ?([A-Z]{1,2})(?![\p{L}\p{N}])/u.exec(after)?.[1];
+  return suffix === undefined ? [] : [normal + suffix];
 }

@@ -6,11 +6,13 @@ import type { PartReading } from './values';
 
 /** Words that make a place the place made. "From" alone doesn't: sellers write where they live. */
 const MADE = new PhraseIndex<true>();
-for (const words of 'made|made in|made at|built in|built at|manufactured in|manufactured at|produced in|factory|works|gebaut in|hergestellt in|gefertigt in|werk|aus dem werk|fabriquée à|fabriqué à|fabriquée en|usine de|usine'.split(
+for (const words of 'made|made in|made at|built in|built at|built|manufactured in|manufactured at|manufactured|produced in|produced at|produced|assembled in|assembled at|cast at|factory|works|left the|came out of|gebaut in|gebaut|hergestellt in|hergestellt|gefertigt in|gefertigt|produziert|produktion|fertigung|werk|aus dem werk|fabriquée à|fabriqué à|fabriquée en|fabriquée|fabrication|produite à|sortie de|sorti de|sortis de|sorties de|usine de|usine'.split(
   '|',
 ))
   MADE.add(words, true);
 const REACH = 4;
+/** "One of only 600 made, at the works": the clause goes on with where. */
+const OPENS_PLACE = /^(?:at|in|by|im|zu|a|en|au)$/;
 
 /** Where the advert says that the thing was made: a place that some pack knows, beside words for making. */
 export function placesIn({ part, hits, stances }: PartReading): PlaceClaim[] {
@@ -20,7 +22,8 @@ export function placesIn({ part, hits, stances }: PartReading): PlaceClaim[] {
     // A row ("Works: …"): the word for making is its label.
     const label = clause && part.clauses[clauseIndexAt(part, clause.first) - 1];
     const isRow = label?.sentence === clause?.sentence && label?.tokens.at(-1)?.folded === ':';
-    const from = clause && (isRow ? label!.first : clause.first);
+    const goesOn = clause && label && label.sentence === clause.sentence && OPENS_PLACE.test(clause.tokens[0]!.folded);
+    const from = clause && (isRow || goesOn ? label!.first : clause.first);
     const cue = made.find((one) => {
       const same = clause && one.firstToken >= from! && one.lastToken <= clause.last;
       const gap = one.lastToken < hit.firstToken ? hit.firstToken - one.lastToken : one.firstToken - hit.lastToken;

@@ -94,7 +94,7 @@ function written({ scheme, before, after }: Form, text: string, start: number, e
 }
 
 const CALLED = inEitherForm(
-  /(?:\b(?:no|nr|num|numero|numéro|number|nummer|serial|seriennummer|s\/n|série)|n°)[.:]?\s{0,2}$/iu,
+  /(?:\b(?:no|nr|num|numero|numéro|number|nummer|serial|seriennummer|s\/n|série)(?: (?:on it|is|reads|ist|lautet|est))*|n°)[.:]?\s{0,2}$/iu,
 );
 
 /** "No. t 23 105", "numero h 1.920.400": words right before say that a number comes. */

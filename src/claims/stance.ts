@@ -22,6 +22,8 @@ export interface StanceOf {
 const SHORT_DENIAL = 4;
 /** In tokens: one that begins before a sentence may reach into it. */
 const LONGEST_TRIGGER = 12;
+/** "Does it do zigzag, people ask." */
+const ASKS = /^(?:does|do|will|can|has|is) (?:it|she|this|they)$|^(?:fait|a-t|est|est-ce) (?:-|elle|que)$/;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 /** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
@@ -41,6 +43,8 @@ export class StanceReader {
     this.#quoted = part.field === 'title' ? [] : quotations(part.text);
     this.#found = triggersIn(part, languages);
     for (const { sentence, first, last, tokens } of part.clauses) {
+      const opening = tokens.slice(0, 2).map(({ folded }) => folded);
+      if (ASKS.test(opening.join(' '))) this.#askedClauses.add(first);
       if (tokens.some(({ folded }) => folded.startsWith('?'))) {
         this.#askedSentences.add(sentence);
         this.#askedClauses.add(first);
@@ -189,7 +193,7 @@ export class StanceReader {
 
   /** A question claims nothing: "Is it a zigzag?" A name is asked for in its own clause only. */
   #isAsked(clause: ClauseRange, isName: boolean): boolean {
-    return isName ? this.#askedClauses.has(clause.first) : this.#askedSentences.has(clause.sentence);
+    return this.#askedClauses.has(clause.first) || (!isName && this.#askedSentences.has(clause.sentence));
   }
 
   /** "Zigzag: no": the answer opens the clause right after the one that ends in a colon. After a dash it is all of it. */

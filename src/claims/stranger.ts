@@ -18,7 +18,7 @@ export const OF_THE_THING: ReadonlySet<string> = new Set(
   mit aus auf bei zu am im ein eine gute stolze schwer schwere leicht leichte etwa rund knapp gut gewogen gusseisen
   netto waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
   lourde legere pese fait la le les une un du des sur est sont etait etaient balance fonte nue net affiche kg kgs lb
-  lbs pounds pfund livres dims dim dimensions measures size sizes x
+  lbs pounds pfund livres ne n' qu'environ qu'a dims dim dimensions measures size sizes x
 `
     .trim()
     .split(/\s+/),

@@ -1,4 +1,4 @@
-import { hitsOver } from './hits';
+import { beginningWithin, type Hit, hitsOver } from './hits';
 import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, type TextPart, writtenAt } from './part-text';
 import { OF_THE_THING, strangerAt, strangerIn } from './stranger';
 import type { PartReading } from './values';
@@ -9,7 +9,7 @@ const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesait
 
 /** Right after a weight these make it the weight of something else: "12 kg parcel", "400 g of thread". */
 const AFTER = set(`
-  of parcel package packed packaged boxed crated shipping postage courier crate thread fabric cloth box trolley limit
+  of apiece each per parcel package packed packaged boxed crated shipping postage courier crate thread fabric cloth box trolley limit
   lighter heavier less leichter schwerer band versand paket karton garn stoff colis emballage fil tissu de
 `);
 
@@ -62,7 +62,16 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
     ({ kind, folded }) => kind === 'word' && !/^(?:the|its|a|der|die|das|la|le|les|un|une|sa|son)$/.test(folded),
   );
   if (at < 0) return null;
-  return partAt(reading, previous.first + at);
+  const opening = partAt(reading, previous.first + at);
+  if (opening !== null || strangerAt(reading, previous.first + at) === null) return opening;
+  // "Flaps of the table, 9 kg": no word of it is the thing's.
+  const isThing = hitsIn(reading, previous).some(({ value }) => value.kind !== 'part');
+  const isPart = hitsIn(reading, previous).some(({ value }) => value.kind === 'part');
+  return isPart && !isThing ? writtenAt(part, previous.first + at) : null;
+}
+
+function hitsIn({ hits }: PartReading, { first, last }: ClauseRange): readonly Hit[] {
+  return beginningWithin(hits, first, last);
 }
 
 const RELATIVE = /^(?:which|that|der|die|das|welcher|welche|welches|qui)$/;

@@ -95,7 +95,8 @@ function anotherMaker(auditCase: AuditCase): Finding[] {
   );
   const ownNamed = makers.some(({ name, maker }) => maker === own && !isModelsName(name));
   const claim = said.find(isModelsName);
-  if (!other || ownNamed || !claim) return [];
+  // "This Other is in good order" says so, whatever the title says.
+  if (!other || (ownNamed && !other.name.identity) || !claim) return [];
   const source = sourceOf(knowledge, model.pack, model.def.source);
   return [
     {

@@ -29,6 +29,8 @@ export function wordsOf(part: TextPart, clause: ClauseRange, lexicon: Lexicon, k
   return words;
 
   function classOf(folded: string, token: number): WordClass {
+    // "Sought after", "sought-after".
+    if (folded === 'after' && /^sought$/.test(words.at(-1)?.folded ?? '')) return 'adverb';
     const own = lexicon.classOf(folded);
     if (own !== 'plain' && own !== 'asserts' && own !== 'own') return own;
     const here = known.classes.get(token);

@@ -157,5 +157,7 @@ const SOLD_AS =
 function isPlainlySaid(words: readonly Word[], at: number): boolean {
   const before = words[at - 1];
   if (words[at]!.folded === 'say' && (before?.folded === 'i' || before?.folded === 'we')) return true;
-  return before !== undefined && (before.folded === 'to' || before.folded === 'as' || before.is === 'can');
+  const who = words[at - 2]?.folded;
+  const canSay = before?.is === 'can' && (who === undefined || /^(?:i|we|you)$/.test(who));
+  return before !== undefined && (before.folded === 'to' || before.folded === 'as' || canSay);
 }

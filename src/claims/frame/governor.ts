@@ -70,6 +70,8 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         const passed = PASSED[word.folded];
         if (!passed || (before ? !passed.test(before.folded) && !isOwnOf(word, before) : word.folded === 'of'))
           return answer(i, word.is);
+        // "A free arm for sleeves and a motor": of what stands before the "and".
+        if (word.folded === 'for' && joined) break;
         // "Good for leather": it may do that well, or only be praised for it.
         if (word.folded === 'for' && before && SUITED.test(before.folded)) return answer(i, 'prep');
         if (word.folded === 'for' && determiner && determiner.folded !== 'the') return answer(i, 'prep');

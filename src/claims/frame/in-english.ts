@@ -2,7 +2,7 @@ import type { Hit } from '../hits';
 import { type ClauseRange, clauseIndexAt, type TextPart } from '../part-text';
 import { type Known, wordsOf } from './clause-words';
 import { type Framed, frameTurns, type Turn } from './english';
-import { subjectOf } from './subject-of';
+import { isOfOthers, subjectOf } from './subject-of';
 import type { Word } from './types';
 import { english } from './words-en';
 
@@ -50,6 +50,8 @@ function appositionTurns(part: TextPart, clause: ClauseRange, framed: Framed, kn
   const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
   if (previous?.sentence !== clause.sentence || !/^an?$/.test(framed.words[0]?.folded ?? '')) return null;
   const before = wordsOf(part, previous, english, known);
+  const head = before.at(-1);
+  if (head && isOfOthers(before, before.length - 1)) return { to: 'other', word: head };
   const verb = before.findIndex(({ is, folded }) => is === 'have' || is === 'deals' || folded === "'d");
   if (verb < 0 || !['person', 'they'].includes(subjectOf(before, verb))) return null;
   const isSellers = before.slice(0, verb).some(({ folded }) => /^(?:i|we|you)$/.test(folded));

@@ -21,6 +21,10 @@ export interface LooseWords {
   told: RegExp;
   /** Right behind what opens a clause: what was, is no more. */
   past: RegExp;
+  /** Adjectives that can stand for a noun. */
+  alone: RegExp;
+  /** Indefinite articles. */
+  one: RegExp;
   /** "For example", right behind. */
   example: RegExp;
   not: RegExp;
@@ -32,6 +36,8 @@ export interface LooseWords {
   /** Verbs and small words that may stand where a noun can. */
   notNouns: RegExp;
 }
+
+const NEVER = /(?!)/;
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
 
@@ -58,9 +64,10 @@ export const german: LooseWords = {
     ['fur', /^(?:geeignet|eingerichtet|umschaltbar|gebaut|ausgelegt)$/],
     ['auf', /^(?:umstellbar|schaltet|getestet)$/],
     ['als', /^(?:auch|sowohl)$/],
-    ...'von vom durch neben gegen statt zu zur bei beim unter uber nach vor wie an am zwischen im ohne anstelle'
+    ...'von vom durch zu zur bei beim unter uber vor an am zwischen im ohne'
       .split(' ')
       .map((word): [string, RegExp] => [word, /^$/]),
+    ...'neben gegen statt nach wie anstelle'.split(' ').map((word): [string, RegExp] => [word, NEVER]),
   ]),
   own: set(`
     sie es diese dieses dieser maschine nahmaschine schreibmaschine gehause korpus korper kopf modell stuck ausfuhrung rahmen transporteur bett
@@ -71,16 +78,18 @@ export const german: LooseWords = {
   ),
   uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
   apart:
-    /^(?:tausch\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
+    /^(?:tausch\w*|dagegen|folgte|folgt|nachfolger\w*|vorganger\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
   said: /^(?:sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|irrtum\w*|falschlich\w*|steht)$/,
   supposed:
-    /^(?:ware|waren|hatte|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
+    /^(?:ware|waren|woge|hatte|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
   told: /^(?:der|die|das|eine?r?|eines|jene[rs]?|diejenige)$/,
   past: /^(?:war|waren|hatte|hatten|wurde)$/,
+  alone: /^(?:elektrische|neue|neuere|alte|altere|grosse|kleine|schwarze|grune|andere|moderne|leichte|schwere)$/,
+  one: /^ein(?:e|en)?$/,
   example: /^(?:zum beispiel|beispielsweise|etwa$|zb)/,
   not: /^(?:nicht|kein|keine|nie|ohne)$/,
   word: /^(?:wort|begriff|bezeichnung)$/,
-  takesUp: /^(?:die|den|das) (?:habe?|hatte|hat|musste|sucht?) (?:ich|man|er|wir)/,
+  takesUp: /^das w[aä]re?\b|^(?:die|den|das) (?:habe?|hatte|hat|musste|sucht?) (?:ich|man|er|wir)/,
   mine: /^meine?$/,
   notNouns:
     /^(?:macht|geht|wiegt|kommt|sieht|funktioniert|gibt|haben|konnen|naht|schreibt|klappt|halt|lasst|steht|will|muss|ist|sind|war|hat|kann|nicht|lauft|hier|da|dort|nun|jetzt|aber|doch|ja|eben|also|so|wirklich|tatsachlich|naturlich|selbst|immer|hingegen|dagegen|jedoch|hat's|ist's)$/,
@@ -104,9 +113,8 @@ export const french: LooseWords = {
       /^(?:faite?|fabriquee?|construite?|corps|bati|point|points|machine|fonction|couture|levier|est|dispose|equipee?|dotee?|plus|pas|coudre)$/,
     ],
     ["d'", /^(?:faite?|corps|bati|machine|fonction|dispose|equipee?|dotee?|plus|pas|est)$/],
-    ..."sur contre par comme que qu' chez entre vers dans sans aux cote depuis avant apres malgre"
-      .split(' ')
-      .map((word): [string, RegExp] => [word, /^$/]),
+    ..."sur par que qu' vers dans sans aux cote".split(' ').map((word): [string, RegExp] => [word, /^$/]),
+    ...'contre comme chez entre depuis avant apres malgre'.split(' ').map((word): [string, RegExp] => [word, NEVER]),
   ]),
   own: set(`
     elle il celle ci machine coudre ecrire tete corps bati modele c' ce cette ensemble fonction point points couture entrainement carter chassis
@@ -117,16 +125,17 @@ export const french: LooseWords = {
   ),
   uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|garantis)$/,
   apart:
-    /^(?:maintenant|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
+    /^(?:maintenant|succed\w*|precedente?s?|suivante?s?|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
   said: /^(?:dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
-  supposed:
-    /^(?:serait|aurait|aurais|pourrait|devrait|ferait|faisait|feraient|voudrait|si|s'il|peut-etre|sans-doute|probablement)$/,
+  supposed: /^(?:aurais|faisait|feraient|si|s'il|peut-etre|sans-doute|probablement|\w*[^f]rait)$/,
   told: /^(?:celle|celui|celles|ceux|une|un)$/,
   past: /^(?:etait|etaient|avait|fut)$/,
+  alone: /^(?:electrique|nouvelle|ancienne|vieille|grosse|grande|petite|noire|verte|moderne|recente)$/,
+  one: /^une?$/,
   example: /^par exemple/,
   not: /^(?:ne|n'|pas|sans|aucune?)$/,
   word: /^(?:mot|mots|terme)$/,
-  takesUp: /^(?:je|on|nous|il) (?:les?|la|l')/,
+  takesUp: /^c'etait\b|^ce serait\b|^(?:je|on|nous|il) (?:les?|la|l')/,
   mine: /^(?:mon|ma)$/,
   notNouns: /^(?:a|fait|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:(?<!^poign)ee|ees|es?t|ment|er|ir)$/,
 };

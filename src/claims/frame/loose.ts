@@ -39,6 +39,15 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   if (apart) return { to: 'other', word: apart };
   const taken = takenUp(clause, lists);
   if (taken) return taken;
+  const kinds = pluralKind(clause);
+  if (kinds) return { to: 'other', word: kinds };
+  const article = words[first - 1];
+  if (article && lists.prepositions.has(words[first]!.folded) && lists.told.test(article.folded))
+    return { to: 'other', word: article };
+  const not = notAfter(clause);
+  if (not) return { to: 'guesses', word: not };
+  const apposed = apposition(clause, lists);
+  if (apposed) return { to: 'other', word: apposed };
   const opened = pastOpening(clause, lists);
   if (opened) return { to: 'other', word: opened };
   const beside = governed(clause, lists);
@@ -72,6 +81,34 @@ function takenUp({ words, first, last, aside, goesOn }: LooseClause, lists: Loos
     : null;
 }
 
+/** "Dreiviertelmaschinen sind …", "les machines de ce temps ont …": of all of a kind. */
+function pluralKind({ words, first }: LooseClause): LooseWord | null {
+  const at = /^(?:die|alle|les|ces|diese)$/.test(words[0]?.folded ?? '') ? 1 : 0;
+  const noun = words[at];
+  const isKind = noun && at < first && /(?:maschinen|modelle)$|^(?:machines|modeles)$/.test(noun.folded);
+  const says = words.slice(at + 1, first).some(({ folded }) => /^(?:sind|haben|sont|ont|waren|etaient)$/.test(folded));
+  return isKind && says ? noun : null;
+}
+
+const UNTRIED =
+  /^(?:getestet|gepruft|probiert|ausprobiert|nur|schlecht|ganz|mehr|original|benutzt|gebraucht|verbastelt)$/;
+
+/** "Mit Tretgestell lässt sie sich nicht betreiben": German denies behind. */
+function notAfter({ words, last }: LooseClause): LooseWord | null {
+  const rest = words.slice(last + 1);
+  const at = rest.findIndex(({ folded }) => folded === 'nicht');
+  if (at < 0 || rest.slice(0, at).some(({ folded }) => /^(?:und|oder|aber|&|\+)$/.test(folded))) return null;
+  return UNTRIED.test(rest[at + 1]?.folded ?? '') ? null : rest[at]!;
+}
+
+/** "La grosse de la troupe, une industrielle, restait": of what the clause before speaks of, where that isn't the thing. */
+function apposition({ words, first, last, aside, goesOn }: LooseClause, lists: LooseWords): LooseWord | null {
+  const article = words[0];
+  if (first !== 1 || last !== words.length - 1 || !article || !lists.one.test(article.folded)) return null;
+  if (aside.length === 0 || goesOn.length === 0) return null;
+  return aside.some(({ folded, known }) => known !== null || lists.own.has(folded)) ? null : article;
+}
+
 /** "Industrielle était la plus proche": what opens its clause and was so. */
 function pastOpening({ words, first, last }: LooseClause, lists: LooseWords): LooseWord | null {
   const next = words[last + 1];
@@ -90,6 +127,11 @@ function governed({ words, first, denied }: LooseClause, lists: LooseWords): Loo
       // "Die aus Aluminium", "celle en fonte": told apart by it.
       if (before && i === first - 1 && lists.told.test(before.folded)) return { to: 'other', word: before };
       const isPartOf = word.folded === 'a' && before !== undefined && before.known !== null;
+      // "Pour le zigzag, …": what one may want.
+      if (word.folded === 'pour' && i === 0) return { to: 'guesses', word };
+      // "Die elektrische mit dem Freiarm": an adjective alone, with its article, tells one from another.
+      if (before && i >= 2 && lists.alone.test(before.folded) && lists.told.test(words[i - 2]!.folded))
+        return { to: 'other', word: before };
       if (after !== null && !isPartOf && !after.test(before?.folded ?? '')) return { to: 'other', word };
       // "Griff aus Aluminium", "couvercle en aluminium": what consists of it stands before.
       if (

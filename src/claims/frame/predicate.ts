@@ -64,13 +64,21 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
           OPENS_RELATIVE.test(folded),
       )
   )
-    return rest[0]!.is === 'person' || rest[0]!.is === 'possessive' ? { to: 'other', word: rest[0]! } : null;
+    return (rest[0]!.is === 'person' && rest[0]!.folded !== 'you') || rest[0]!.is === 'possessive'
+      ? { to: 'other', word: rest[0]! }
+      : null;
   const next = rest.slice(verb, verb + LOOK_AHEAD);
+  // "The zigzag one is our lodger's."
+  const whose = next[1];
+  if (found.is === 'be' && whose && (whose.is === 'possessive' || /[a-z]'s$/.test(whose.folded)))
+    return { to: 'other', word: whose };
   if (next.some(({ folded }) => WORKED.test(folded))) return null;
   if (next.some(({ is }) => is === 'speech')) return { to: 'quotes', word: found };
   if (next.some(({ is }) => is === 'not' || is === 'would')) return { to: 'guesses', word: found };
   if (/^(?:was|were|had|came|cost|arrived|existed|became|went)$/.test(found.folded))
     return { to: 'other', word: found };
+  // "The alloy casting keeps the weight down."
+  if (/^keeps?$/.test(found.folded)) return null;
   if (found.is === 'deals' || found.is === 'speech' || found.is === 'sells') return { to: 'other', word: found };
   return isGeneric(words, first, last, governor) ? { to: 'other', word: found } : null;
 }

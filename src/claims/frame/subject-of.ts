@@ -6,7 +6,7 @@ export type SubjectKind = 'this' | 'person' | 'they' | 'stranger' | 'none';
 const SKIPPED = new Set(['adverb', 'can', 'would', 'not', 'be', 'have', 'to', 'uses', 'asserts', 'takes']);
 /** "My new machine", "the other one", "later models", "next door's machine". */
 const OTHERS =
-  /^(?:other|another|new|newer|old|modern|everyday|main|previous|last|next|first|second|spare|next-door|later|earlier|early|late|similar|such|these|those|they|most|some|many|all|any|export|standard|usual|ordinary|sister|successor)$/;
+  /^(?:other|another|new|newer|old|modern|everyday|main|previous|last|next|first|second|spare|next-door|later|earlier|early|late|similar|such|these|those|they|most|some|many|all|any|export|own|standard|usual|ordinary|sister|successor)$/;
 const PLURAL_OWN = /^(?:machines|models|ones|versions|heads|types|maschinen|modelle)$/;
 
 /** @param verb the index of the verb in the clause's words. */
@@ -94,7 +94,13 @@ function stranded(words: readonly Word[], preposition: number): SubjectKind {
   return opening?.is === 'own' && spoken ? 'they' : 'none';
 }
 
-const isPossessive = (word: Word): boolean => /[a-z]'s$/.test(word.folded);
+const isPossessive = (word: Word): boolean => /[a-z]'s$|s'$/.test(word.folded);
+
+/** "Her other machine", "the neighbours' one". */
+export function isOfOthers(words: readonly Word[], at: number): boolean {
+  const head = words[at]!;
+  return (head.is === 'own' || head.is === 'it') && ofAnother(words, at);
+}
 
 /** Does the noun at `at` have words before it that make it another than the one on sale? */
 function ofAnother(words: readonly Word[], at: number): boolean {

@@ -43,9 +43,9 @@ const WORDS: Partial<Record<WordClass, string>> = {
 /** Regular verbs, each in its four forms. */
 const VERBS: Partial<Record<WordClass, string>> = {
   asserts:
-    'boast feature include offer provide produce perform work handle manage sport equip fit supply finish convert change switch turn flip become support stitch construct manufacture power drive operate cover function deliver achieve combine carry weigh remain stay retain',
+    'boast feature include offer provide produce perform work handle manage sport equip fit supply finish convert change switch turn flip become support stitch construct manufacture power drive operate cover function deliver achieve combine carry weigh remain stay retain let allow enable help mean ensure guarantee give add hum rattle squeak spin turn believe',
   takes: 'use accept require need',
-  uses: 'try test check enjoy serve service oil demonstrate',
+  uses: 'try test check enjoy serve service oil demonstrate dismantle strip clean adjust rebuild overhaul grease polish',
   deals:
     'exchange trade barter replace upgrade move purchase list want wish hope prefer like love hate miss search hunt learn own inherit borrow follow succeed precede predate rival outperform compare resemble suit expect imagine collect store hanker crave consider welcome look start grow donate part downsize outlive outlast outclass compete remember recall dream yearn ask import wait save long pass reserve advertise afford prize choose',
   speech:

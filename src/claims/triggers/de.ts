@@ -22,6 +22,11 @@ export const german: readonly TriggerRow[] = [
     'wie eine|wie ein|wie die|wie der|wie bei|ähnlich|ähnlich wie|sieht aus wie|erinnert an|vergleichbar mit|im stil|im stil der|baugleich mit|leichter als|schwerer als|kleiner als|größer als|älter als|besser als|verglichen mit|im vergleich zu|nicht zu verwechseln mit|oft verwechselt mit|oft gehalten für|gleiche spule wie|dieselbe spule wie|die gleichen spulen wie|dieselben spulen wie',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
+  [
+    'normalerweise|gewöhnlich|üblicherweise|in der regel|meistens|sonst meist',
+    { effect: 'other', side: 'before', reach: 99 },
+  ],
+  ['nicht mit|auch nicht mit', { effect: 'denies', side: 'before', reach: 4 }],
   ['außer|ausser|alles außer|mit ausnahme von', { effect: 'denies', side: 'before', reach: 3 }],
   ['fehlanzeige|nein|negativ|nix', { effect: 'denies', side: 'after', reach: 1, ends: true }],
   [

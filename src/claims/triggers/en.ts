@@ -3,7 +3,7 @@ import type { TriggerRow } from './types';
 /** English triggers; phrases of one row are divided by "|". Common practice, no source, in the classes of the two papers. */
 export const english: readonly TriggerRow[] = [
   [
-    'not only|not just|not merely|no doubt|without doubt|without a doubt|no question|nothing wrong|no problem|no problems|no issue|no issues|no reason|no idea why|no trouble|no longer available|not a problem|no reserve|no returns|no refunds|no offers|no time wasters|no fault|no faults|cannot fault|can not fault|not bad|not forgetting|not to mention|no stranger|not mine to',
+    'not only|not just|not merely|no doubt|without doubt|without a doubt|no question|nothing wrong|no problem|no problems|no issue|no issues|no reason|no idea why|no trouble|no longer available|not a problem|no reserve|no returns|no refunds|no offers|no time wasters|no fault|no faults|cannot fault|can not fault|not bad|not forgetting|not to mention|no stranger|not mine to|believe it or not',
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
@@ -142,7 +142,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
-    'not for sale|is not for sale|stays here|stays with me|i keep|i am keeping|we keep|is staying',
+    "not for sale|is not for sale|isn't for sale|aren't for sale|it isn't for sale|stays here|stays with me|i keep|i am keeping|we keep|is staying",
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
   ['said its|said this was|says its|reckons its', { effect: 'quotes', side: 'before', reach: 99 }],
@@ -168,6 +168,14 @@ export const english: readonly TriggerRow[] = [
   [
     "won't be able to|will not be able to|wouldn't be able to|would not be able to|not be able to|unable to",
     { effect: 'guesses', side: 'before', reach: 99 },
+  ],
+  [
+    'also in the box|also in the tin|also in the drawer|also yours|thrown in',
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  [
+    'folk ask|people ask|what people ask|everyone asks|everybody asks',
+    { effect: 'guesses', side: 'before', reach: 99, across: true },
   ],
   ['had one|had one of these|has one too', { effect: 'other', side: 'before', reach: 99 }],
 ];

@@ -27,6 +27,15 @@ export const french: readonly TriggerRow[] = [
     "elle ne connaît pas|elle ne sait pas|elle ne fait pas|elle ne l'a pas|elle n'a pas|elle ne peut pas",
     { effect: 'denies', side: 'after', reach: 99, across: true, ends: true },
   ],
+  [
+    "d'ordinaire|d'habitude|habituellement|normalement|en général|généralement|le plus souvent",
+    { effect: 'other', side: 'before', reach: 99 },
+  ],
+  ['ne peut pas|peut pas|impossible|on ne peut', { effect: 'guesses', side: 'before', reach: 99 }],
+  [
+    'à la place des|à la place de|à la place du|au lieu de|au lieu des|au lieu du|faute de|pas avec',
+    { effect: 'denies', side: 'before', reach: 4 },
+  ],
   ['style|copie|réplique', { effect: 'likens', side: 'after', reach: 2 }],
   [
     "peut-être|sans doute une|probablement|je pense|je crois|apparemment|il semble|semble être|on m'a dit|vendue comme|il paraît|pas sûr|pas sûre|selon|pourrait être|doit être|éventuellement",
