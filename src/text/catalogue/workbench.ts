@@ -22,6 +22,7 @@ export const workbenchTexts = {
     label: 'Rooms of the workbench',
     drafts: 'Drafts',
     enquiry: 'Enquiry',
+    sheets: 'Sheets',
     prices: 'Prices',
     packs: 'Packs',
     opening: 'Opening…',

@@ -4,6 +4,7 @@ import { likelyTexts } from '../../text/catalogue/likely';
 import { likelyAdds } from '../likely';
 import { langOf, shown } from '../shown';
 import { FindingGroup } from './FindingGroup';
+import { GoAndSee, type MakeSheet } from './GoAndSee';
 import { KeepPrice } from './KeepPrice';
 import { LikelyPart } from './LikelyPart';
 import { NextPart } from './NextPart';
@@ -24,6 +25,7 @@ interface Props {
   screen: Extract<Screen, { screen: 'audit' }>;
   copy: (text: string) => Promise<boolean>;
   save: BesideProps['save'];
+  makeSheet: MakeSheet | null;
   seen: SeenActions;
   isPrivate: boolean;
   /** Address of the workbench. */
@@ -34,7 +36,7 @@ interface Props {
  * The audit of one advert, from the sentence that sums up to what was read on the page: what speaks against the advert,
  * what it is instead and what it costs, what would settle it, what to ask and to mind; then, folded, what agrees.
  */
-export function AuditView({ screen, copy, save, seen: actions, isPrivate, workbench }: Props) {
+export function AuditView({ screen, copy, save, makeSheet, seen: actions, isPrivate, workbench }: Props) {
   const { audit, listing, words, seen, kind, place, pending, reading } = screen;
   const about = reading.address;
   // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
@@ -76,6 +78,7 @@ export function AuditView({ screen, copy, save, seen: actions, isPrivate, workbe
         onSaw={(attribute, value) => actions.saw(about, attribute, value)}
         onTakeBack={(attribute) => actions.takeBack(about, attribute)}
       />
+      {forSale && <GoAndSee about={about} listing={listing} makeSheet={makeSheet} />}
       <Questions questions={questionsOf(audit)} words={words} language={listing.language} copy={copy} />
       {LAST.map(group)}
       {forSale && <PriceLine audit={audit} keep={keep} />}

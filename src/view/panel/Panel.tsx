@@ -3,6 +3,7 @@ import type { SeenValue } from '../../session/seen';
 import { panelTexts as texts } from '../../text/catalogue/panel';
 import { shown } from '../shown';
 import { AuditView } from './AuditView';
+import type { MakeSheet } from './GoAndSee';
 import { Notice } from './Notice';
 import { summaryOf } from './summary';
 
@@ -14,6 +15,8 @@ export interface PanelProps {
   copy: (text: string) => Promise<boolean>;
   /** Hands a text to the browser as a file to save. */
   save: (name: string, text: string, type: string) => void;
+  /** Makes a viewing sheet; null in a private window. */
+  makeSheet: MakeSheet | null;
   seen: SeenActions;
   /** A private window keeps nothing. */
   isPrivate: boolean;

@@ -27,7 +27,7 @@ function show(screen: Screen, copy: (text: string) => Promise<boolean> = async (
       <Panel
         screen={screen}
         workbench="chrome-extension://ours/workbench.html"
-        {...{ copy, seen, isPrivate: false, save: () => {} }}
+        {...{ copy, seen, isPrivate: false, save: () => {}, makeSheet: null }}
       />,
       root,
     ),

@@ -9,6 +9,7 @@ import type { PackCard } from '../../../src/session/pack-card';
 import { enquiryTexts as texts } from '../../../src/text/catalogue/enquiry';
 import { likelyTexts } from '../../../src/text/catalogue/likely';
 import { timeLineTexts } from '../../../src/text/catalogue/time-line';
+import { OutlineDrawing } from '../../../src/view/outline/drawings';
 import {
   type EnquiryActions,
   EnquiryRoom,
@@ -94,7 +95,7 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
     render(<EnquiryRoom state={state} actions={actions} packs={packs} packsActions={{} as PacksActions} />, root),
   );
 }
-beforeAll(() => Promise.all([NumberResult.fetched(), Outcome.fetched(), Written.fetched()]));
+beforeAll(() => Promise.all([OutlineDrawing.fetched(), NumberResult.fetched(), Outcome.fetched(), Written.fetched()]));
 afterEach(() => render(null, root));
 const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
 
