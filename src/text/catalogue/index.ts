@@ -16,6 +16,7 @@ import { outdatedTexts } from './outdated';
 import { outlineTexts } from './outline';
 import { packCliTexts } from './pack-cli';
 import { panelTexts } from './panel';
+import { photoTexts } from './photos';
 import { priceCliTexts } from './price-cli';
 import { priceFieldTexts } from './price-fields';
 import { priceRoomTexts } from './price-room';
@@ -49,6 +50,7 @@ export const texts = {
   outline: outlineTexts,
   packCli: packCliTexts,
   panel: panelTexts,
+  photos: photoTexts,
   price: priceTexts,
   priceCli: priceCliTexts,
   priceRoom: priceRoomTexts,
