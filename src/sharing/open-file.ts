@@ -3,6 +3,7 @@ import { parsePack } from '../pack/parse';
 import type { Pack } from '../pack/schema/index';
 import { sealTexts as texts } from '../text/catalogue/seal';
 import { spokenFingerprint } from './seal/fingerprint';
+import { iJsonIssue } from './seal/i-json-issue';
 import { type OpenedSeal, openSealed } from './seal/open-seal';
 import { splitId } from './seal/pack-id';
 import { isSealed } from './seal/seal-line';
@@ -20,6 +21,8 @@ export async function openPackFile(text: string): Promise<OpenedPack> {
   if (!isSealed(text)) {
     const { pack, issues } = parsePack(text);
     if (!pack) return { issues };
+    const forbidden = iJsonIssue(text);
+    if (forbidden) return { issues: [forbidden] };
     // Unsealed never takes a sealed pack's place, whether or not that one is here.
     if (splitId(pack.about.id).founder !== null)
       return { issues: [{ path: 'about.id', ...texts.unsealedId(pack.about.id) }] };
