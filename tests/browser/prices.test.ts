@@ -97,7 +97,7 @@ it('a wild price counts for next to nothing, unless that step is switched off', 
   await until('it counts for next to nothing', async () => (await counted()) < 0.05);
   await bench.shows('.price-scale', 'further out');
   await bench.click('[data-part="hold-wild"]');
-  await until('it counts like any other', async () => (await counted()) > 0.9);
+  await until('it counts like any other', async () => (await counted()) > 0.5);
   await bench.click('[data-part="hold-wild"]');
   await until('it counts for next to nothing again', async () => (await counted()) < 0.05);
   await bench.click('[data-part="price-kept"] > li button');
@@ -111,7 +111,8 @@ it('refinished ones are asked for apart, and that none are known is said', async
   await bench.press('Enter');
   await bench.shows(`${ANSWER}[data-standing="no-band"]`);
   await bench.focus('[data-part="price-finish"]');
-  await bench.tab.keyboard.type('plain');
+  // What was typed just now would count with what is typed next.
+  await bench.press('ArrowUp');
   await bench.focus('[data-part="price-asking"]');
   await bench.press('Enter');
   await bench.shows(`${ANSWER}[data-standing="above"]`);
@@ -162,7 +163,7 @@ it('an advert’s price comes in filled out, to be looked over and kept', async 
   expect(await bench.valueOf('#keep-model')).toBe('Grindlewade Cressiter');
   await bench.click('[data-part="price-keep"]');
   await bench.shows('[data-part="price-kept"] > li[data-kind="asked"]', '£135');
-  await bench.shows('.price-table table');
+  if (!(await bench.isShown('.price-table table'))) await bench.click('[data-part="price-table"] > summary');
   const row = '.price-table tr:has([href="https://market.example/135"])';
   await until('the price is in the table', async () => (await bench.count(row)) === 1);
   for (const [part, words] of [
