@@ -82,6 +82,8 @@ export const readPart = {
     condition: 'Condition',
     place: 'Place',
     listedDate: 'Listed on',
+    sale: 'Sale',
+    seller: 'Seller',
     photo: 'Photos',
   },
   sources: {
@@ -95,6 +97,8 @@ export const readPart = {
   },
   confidence: (share: number) => `${Math.round(share * 100)} in 100 sure`,
   alternatives: 'elsewhere on the page:',
+  sales: { sold: 'said to be sold', reserved: 'said to be reserved' },
+  sellers: { private: 'private', trade: 'in the trade' },
   photos: (n: number) => `${n === 0 ? 'no photos' : counted(n, 'photo', 'photos')}, not loaded`,
   none: 'nothing found',
 } as const;
