@@ -73,6 +73,7 @@ export const serialPart = {
 export const readPart = {
   heading: 'What was read on the page',
   intro: 'If something is read wrongly here, the rest is wrong too.',
+  unread: (address: string) => `Part of this page, from ${address}, couldn’t be read: it belongs to another site.`,
   fields: {
     title: 'Title',
     description: 'Description',

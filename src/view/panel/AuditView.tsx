@@ -15,6 +15,7 @@ import { Questions, questionsOf } from './Questions';
 import { SerialPart } from './SerialPart';
 import type { BesideProps } from './SideBySide';
 import { shownFindings, summaryOf } from './summary';
+import { UnreadParts } from './UnreadParts';
 import { WhatWasRead } from './WhatWasRead';
 
 /** What speaks against the advert comes first; after what it is instead, what to mind and what confirms it. */
@@ -84,6 +85,7 @@ export function AuditView({ screen, copy, save, makeSheet, seen: actions, isPriv
       {forSale && <PriceLine audit={audit} keep={keep} />}
       {forSale && <SerialPart audit={audit} words={words} place={place} />}
       <PacksSpoke audit={audit} words={words} />
+      <UnreadParts addresses={screen.reading.harvest.unread} />
       <WhatWasRead listing={listing} />
     </article>
   );

@@ -6,6 +6,7 @@ import { AuditView } from './AuditView';
 import type { MakeSheet } from './GoAndSee';
 import { Notice } from './Notice';
 import { summaryOf } from './summary';
+import { UnreadParts } from './UnreadParts';
 
 export interface PanelProps {
   screen: Screen;
@@ -90,6 +91,7 @@ function content({ screen, workbench, ...rest }: PanelProps) {
       return (
         <Notice heading={heading}>
           <p>{text}</p>
+          {screen.screen === 'no-listing' && <UnreadParts addresses={screen.unread} />}
         </Notice>
       );
     }
