@@ -71,6 +71,12 @@ export const BUDGETS: readonly Budget[] = [
     },
   },
   {
+    name: 'opening of seals, fetched by the engine on demand',
+    most: 5_000,
+    why: 'it is fetched with the first sealed file, beside what checks packs',
+    files: (build) => scriptsIn(build).filter((file) => /\b(?:open-seal|edition-ref)-/.test(file)),
+  },
+  {
     name: 'looking at what a pack’s address publishes, fetched by the engine on demand',
     most: 12_000,
     why: 'it is fetched where an edition is looked at, beside what checks packs',

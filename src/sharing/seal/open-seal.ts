@@ -4,11 +4,12 @@ import { parsePack } from '../../pack/parse';
 import type { Pack } from '../../pack/schema/index';
 import { sealTexts as texts } from '../../text/catalogue/seal';
 import { isCanonical } from './canonical';
+import type { EditionRef } from './edition-ref';
 import { fingerprintOf } from './fingerprint';
 import { iJsonIssue } from './i-json-issue';
 import { type KeyChange, leadsFromFounder } from './key-change';
 import { splitId } from './pack-id';
-import { type EditionRef, sealedText, splitSealed } from './seal-line';
+import { sealedText, splitSealed } from './seal-line';
 import { isSignedBy } from './signature';
 
 /*

@@ -81,6 +81,7 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'prices-12345678.js'), '');
     writeFileSync(join(folder, 'sheets-12345678.js'), '');
     writeFileSync(join(folder, 'price-answers-1.js'), "import './engine.worker-1.js';");
+    writeFileSync(join(folder, 'open-seal-1.js'), "import './engine.worker-1.js';");
     writeFileSync(join(folder, 'look-at-1.js'), "import './engine.worker-1.js';");
     writeFileSync(join(folder, 'sheet-answer-1.js'), "import './engine.worker-1.js';");
     writeFileSync(join(folder, 'page-answer-1.js'), "import './engine.worker-1.js';");
