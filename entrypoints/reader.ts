@@ -1,5 +1,6 @@
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
-import { collect } from '../src/listing/collect';
+import { collectInSlices } from '../src/listing/collect';
 
-// Injected into one document after a press of the button; what it returns is the answer to the injection.
-export default defineUnlistedScript(() => collect(document));
+// Injected into one document after a press of the button; what it returns, once it is there, is the answer to the
+// injection. In slices, so that a large page goes on answering its user.
+export default defineUnlistedScript(() => collectInSlices(document));

@@ -81,6 +81,10 @@ async function answer(
       return answerToDraft(question.draft, question.asOf, known, question.seen, shipped, prices);
     case 'machine':
       return answerByHand(question.described, question.asOf, known, question.seen, shipped, prices);
+    case 'sheet': {
+      const { answerToSheet } = await import('../../src/session/sheet-answer');
+      return answerToSheet(question.listing, question.asOf, known, question.seen, shipped, prices);
+    }
     case 'serial':
       return answerToEnquiry(question.serial, question.pack, known, shipped);
     case 'priceModels':

@@ -19,6 +19,7 @@ import { whenOutdated } from '../shared/when-outdated';
 import { startEngine } from './engine';
 import { followReadings } from './follow-readings';
 import { followTabs } from './follow-tabs';
+import { makeSheet } from './make-sheet';
 import { markOf } from './mark-of';
 import { seenKeeper } from './seen-keeper';
 
@@ -50,6 +51,7 @@ function show(): void {
         workbench={workbench}
         copy={copyText}
         save={saveFile}
+        makeSheet={incognito ? null : makeSheet}
         seen={keeper}
         isPrivate={incognito}
       />,

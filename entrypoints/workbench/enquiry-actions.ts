@@ -1,12 +1,14 @@
 import { askedThings, chosenThing, thingIn } from '../../src/session/asked-things';
 import { draftFromEnquiry } from '../../src/session/draft-from-enquiry';
 import { describedMachine, type MachineEvent, stepMachine } from '../../src/session/machine-asked';
+import { ENQUIRY_PHOTOS } from '../../src/session/own-photos';
 import type { PackCard } from '../../src/session/pack-card';
 import type { EnquiryActions, EnquiryState } from '../../src/view/workbench/EnquiryRoom';
 import { copyText } from '../shared/copy-text';
 import { saveFile } from '../shared/save-file';
 import { today } from '../shared/today';
 import type { Bench } from './bench';
+import { photosActions } from './photos-actions';
 
 export interface EnquiryDesk {
   actions: EnquiryActions;
@@ -20,7 +22,7 @@ export interface EnquiryDesk {
  * number is looked up when its form is sent; both anew when the packs change.
  */
 export function enquiryActions(
-  { engine, handed }: Pick<Bench, 'engine' | 'handed'>,
+  { engine, handed, isPrivate }: Pick<Bench, 'engine' | 'handed' | 'isPrivate'>,
   state: () => EnquiryState,
   show: (change: Partial<EnquiryState>) => void,
 ): EnquiryDesk {
@@ -72,7 +74,16 @@ export function enquiryActions(
     void tell();
   }
 
+  const photos = photosActions(
+    ENQUIRY_PHOTOS,
+    isPrivate,
+    () => state().photos,
+    (change) => show({ photos: { ...state().photos, ...change } }),
+  );
+  void photos.start();
+
   const actions: EnquiryActions = {
+    photos: photos.actions,
     chooseThing: (thing) => step({ type: 'thingChosen', thing }),
     saw: (attribute, value) => step({ type: 'saw', attribute, value }),
     takeBack: (attribute) => step({ type: 'tookBack', attribute }),

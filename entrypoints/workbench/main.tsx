@@ -20,6 +20,7 @@ import { packsActions } from './packs-actions';
 const fetchRoom: Record<Room, () => Promise<{ openRoom: (bench: Bench) => OpenRoom }>> = {
   drafts: () => import('./rooms/drafts'),
   enquiry: () => import('./rooms/enquiry'),
+  sheets: () => import('./rooms/sheets'),
   prices: () => import('./rooms/prices'),
   packs: () => import('./rooms/packs'),
 };

@@ -33,7 +33,7 @@ export function pricesActions(
 
   const writing = (): Writing => writingOf(state().models ?? [], today());
   async function lookUp(): Promise<void> {
-    const { model: written, grade, finish, asking } = state();
+    const { model: written, grade, finish, robust, asking } = state();
     const model = writing().modelOf(written);
     if (!model) return show({ problem: 'model', answer: null });
     const money = asking.trim() === '' ? null : writtenPrice(asking);
@@ -43,7 +43,7 @@ export function pricesActions(
     const reply = await engine.ask({
       about: 'price',
       asked: {
-        ...{ model, grade: grade || null, finish, asOf: today() },
+        ...{ model, grade: grade || null, finish, robust, asOf: today() },
         rates: (state().rates.kept ?? []).map(rateOfKept),
         asking: money && { amount: money.amount, currency: money.currency },
         own: (state().kept ?? []).map(priceOfKept),
@@ -119,6 +119,10 @@ export function pricesActions(
   const actions: PricesActions = {
     write: (part) => show({ ...part, problem: null }),
     ask: () => void lookUp(),
+    hold(robust) {
+      show({ robust });
+      void lookUp();
+    },
     wantRate() {
       const { askedFor, answer } = state();
       const asked = writtenPrice(askedFor);

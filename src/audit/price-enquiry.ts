@@ -23,6 +23,8 @@ export interface PriceAsked {
   asOf: string;
   own: readonly Observation[];
   rates: readonly Rate[];
+  /** false: no price is held down for being far from all others. */
+  robust?: boolean | undefined;
 }
 
 /** A price of the past, of a date as far as it is known. */
@@ -86,7 +88,7 @@ export function priceEnquiry(asked: PriceAsked, knowledge: Knowledge): PriceAnsw
   if (!model) return null;
   const question: PriceQuestion = {
     ...{ models: [model], grade: asked.grade, finish: asked.finish, asOf: asked.asOf, own: asked.own },
-    ...{ rates: asked.rates, currency: asked.asking?.currency ?? null },
+    ...{ rates: asked.rates, robust: asked.robust, currency: asked.asking?.currency ?? null },
   };
   const band = priceBand(question, knowledge);
   const pack = knowledge.packs.find((one) => one.id === model.pack)!;

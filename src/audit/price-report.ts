@@ -133,5 +133,5 @@ export function inBandsCurrency(
 }
 
 function factorTold({ pack, entry, source }: FactorSaid): PriceReport['factors'][number] {
-  return { pack, entry: entry.id, text: say(entry.label), times: entry.times, source };
+  return { pack, entry: entry.id, kind: entry.kind, text: say(entry.label), times: entry.times, source };
 }

@@ -210,7 +210,14 @@ export interface PriceReport {
     stated: number;
   } | null;
   /** What the price depends on by the packs, as far as the advert says so; the band has been multiplied by it. */
-  factors: { pack: string; entry: string; text: string; times: number; source: string | null }[];
+  factors: {
+    pack: string;
+    entry: string;
+    kind: 'completeness' | 'finish' | 'place';
+    text: string;
+    times: number;
+    source: string | null;
+  }[];
   /** Prices that were looked at, those that count for most first; 60 at most. */
   seen: PriceSeen[];
 }

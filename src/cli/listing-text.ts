@@ -16,6 +16,8 @@ export function listingText(listing: Listing, width: number): string {
     ['condition', listing.condition ?? ''],
     ['place', listing.place ?? ''],
     ['listedDate', listing.listedDate ?? ''],
+    ['sale', listing.sale ? texts.sales[listing.sale] : ''],
+    ['seller', listing.seller ? texts.sellers[listing.seller] : ''],
     ['photo', listing.photos.join('\n')],
     ['details', listing.details],
     ['description', listing.description],

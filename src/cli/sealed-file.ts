@@ -1,7 +1,7 @@
 import { parsePack } from '../pack/parse';
 import type { Pack } from '../pack/schema/index';
+import { isSealed } from '../sharing/seal/is-sealed';
 import { type OpenedSeal, openSealed } from '../sharing/seal/open-seal';
-import { isSealed } from '../sharing/seal/seal-line';
 import { cli } from '../text/catalogue/cli';
 import { packCliTexts as texts } from '../text/catalogue/pack-cli';
 import { BadInput } from './bad-input';

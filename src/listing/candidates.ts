@@ -1,4 +1,5 @@
 import { wellDecodedHarvest } from './decide/decoded-harvest';
+import { guessLanguage } from './decide/language';
 import { offersIn } from './decide/offers';
 import { sharedWords } from './page/title';
 import { fromJsonLd } from './sources/json-ld';
@@ -93,7 +94,13 @@ export function candidatesIn(asRead: Harvest): Found {
     counts.set(candidate.field, count + 1);
     return count < EACH_MOST;
   });
-  return { candidates, offers, language: meta.language };
+  const said = [
+    visible.title,
+    ...visible.candidates.filter(({ field }) => field === 'description').map(({ value }) => value),
+  ];
+  const shown = harvest.page.lines.slice(0, OPENING).map(({ text }) => text);
+  const language = meta.language ?? guessLanguage(said.join('\n')) ?? guessLanguage(shown.join('\n'));
+  return { candidates, offers, language };
 }
 
 /**

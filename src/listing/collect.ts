@@ -1,13 +1,15 @@
+import { atOnce, inSlices, type Pace } from './slices';
 import { cutTo, tidyLines } from './tidy';
 import type { Harvest, Item } from './types';
 import { absolute } from './visit/addresses';
 import { itemsOf } from './visit/items';
+import { bytesOf } from './visit/json-size';
 import { seenLines } from './visit/lines';
 import { picturesOf } from './visit/pictures';
 import { rdfaOf } from './visit/rdfa';
 import { lookAt, type Sight } from './visit/sight';
 import { stateOf } from './visit/state';
-import { bytesOf, trimmed } from './visit/trim';
+import { trimmed } from './visit/trim';
 import { walk } from './visit/walk';
 
 /** Bytes as JSON for each part; together under 400 kB. */
@@ -24,16 +26,30 @@ const TIMES_MOST = 100;
 const VALUE_NODES_EACH = 20_000;
 const VALUE_NODES_MOST = 200_000;
 
+interface Options {
+  /** The page's address where the document does not know it. */
+  url?: string;
+}
+
 /**
  * Reads what a page says of what is for sale on it. Runs in the page: one walk over its nodes, then questions to the
  * layout where there is one; changes nothing, loads nothing, recurses nowhere. Judges nothing: that is for `settle`.
- * `url`: the page's address where the document does not know it. Answers plain JSON under 400 kB. Never throws.
+ * Answers plain JSON under 400 kB. Never throws.
  */
-export function collect(document: Document, options: { url?: string } = {}): Harvest {
+export function collect(document: Document, options: Options = {}): Harvest {
   try {
     return visit(document, options.url);
   } catch {
     // Whatever a page did to its own nodes: it said nothing that can be read.
+    return empty(options.url ?? '');
+  }
+}
+
+/** The same, with the page's own work let through between slices. What changes meanwhile is read as it then stands. */
+export async function collectInSlices(document: Document, options: Options & Partial<Pace> = {}): Promise<Harvest> {
+  try {
+    return await inSlices(visiting(document, options.url), options);
+  } catch {
     return empty(options.url ?? '');
   }
 }
@@ -55,10 +71,15 @@ const empty = (url: string): Harvest => ({
 });
 
 /** The same without a net: throws where this reader is wrong. */
-export function visit(document: Document, url?: string): Harvest {
-  const sight = lookAt(document, url);
+export const visit = (document: Document, url?: string): Harvest => atOnce(visiting(document, url));
+
+/** The same in steps, between which anything else may be done. */
+export const visiting = (document: Document, url?: string): Generator<void, Harvest> => seeing(lookAt(document, url));
+
+/** The same by whatever way of looking at a page. */
+export function* seeing(sight: Sight): Generator<void, Harvest> {
   const harvest = empty(cutTo(sight.address, 2000));
-  const page = walk(sight);
+  const page = yield* walk(sight);
   harvest.cut = page.cut;
   readHead(harvest, sight, page.heads);
 
@@ -67,29 +88,29 @@ export function visit(document: Document, url?: string): Harvest {
     // White space between the tokens of JSON says nothing, and line breaks inside its strings are faults.
     const block = sight.textContent(script).replace(/\s+/g, ' ').trim();
     if (fits(block)) harvest.jsonLd.push(block);
+    yield;
   }
 
   let left = VALUE_NODES_MOST;
-  const seenText = (element: Element): string => {
-    const inside = walk(sight, element, Math.min(left, VALUE_NODES_EACH));
+  const seenText = function* (element: Element): Generator<void, string> {
+    const inside = yield* walk(sight, element, Math.min(left, VALUE_NODES_EACH));
     left -= inside.nodes;
-    const text = seenLines(sight, inside.lines)
-      .lines.map((line) => line.text)
-      .join('\n');
+    const { lines } = yield* seenLines(sight, inside.lines);
+    const text = lines.map((line) => line.text).join('\n');
     // A value that is hidden as a whole is meant for machines, and counts.
     return cutTo(text || (left > 0 ? tidyLines(sight.textContent(element)) : ''), TEXT_MOST);
   };
   const fitsItem = budget(ITEMS_MOST, harvest);
-  harvest.items = withinBudget(itemsOf(sight, page, seenText), fitsItem);
-  const marks = rdfaOf(sight, seenText);
+  harvest.items = withinBudget(yield* itemsOf(sight, page, seenText), fitsItem);
+  const marks = yield* rdfaOf(sight, seenText);
   const end = marks.findIndex((mark) => !fitsItem(mark));
   harvest.rdfa = end < 0 ? marks : marks.slice(0, end);
 
   const fitsState = budget(STATE_MOST, harvest);
-  harvest.state = stateOf(textsOf(sight, page.scripts)).filter(fitsState);
+  harvest.state = (yield* stateOf(textsOf(sight, page.scripts))).filter(fitsState);
   harvest.unread = page.unread.map((address) => cutTo(address, 500));
 
-  const { lines, origins } = seenLines(sight, page.lines);
+  const { lines, origins } = yield* seenLines(sight, page.lines);
   /** Index of the first seen line that came from this stretch or a later one. */
   const first = new Uint32Array(page.lines.length + 1).fill(lines.length);
   for (let index = lines.length - 1; index >= 0; index--) first[origins[index]!] = index;
@@ -103,11 +124,15 @@ export function visit(document: Document, url?: string): Harvest {
     if (value && value.length < 50 && sight.shown(element)) times.push({ value, line: moved(line) });
   }
   const fitsPicture = budget(PICTURES_MOST, harvest);
-  const pictures = picturesOf(sight, page.images)
+  const pictures = (yield* picturesOf(sight, page.images))
     .map((picture) => ({ ...picture, line: moved(picture.line) }))
     .filter(fitsPicture);
-  const boxes = page.boxes.map((box) => ({ ...box, from: moved(box.from), to: moved(box.to) }));
-  const within = trimmed({ lines, boxes, pictures, times }, page.title < 0 ? 0 : moved(page.title), PAGE_MOST);
+  const { boxes } = page;
+  for (const box of boxes) {
+    box.from = moved(box.from);
+    box.to = moved(box.to);
+  }
+  const within = yield* trimmed({ lines, boxes, pictures, times }, page.title < 0 ? 0 : moved(page.title), PAGE_MOST);
   harvest.page = within.page;
   harvest.cut ||= within.cut;
   return harvest;

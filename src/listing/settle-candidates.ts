@@ -1,9 +1,12 @@
 import { homeCurrency } from './decide/home-currency';
+import { settleKind } from './decide/kinds';
 import { guessLanguage } from './decide/language';
 import { settleDate, settleDetails, settleSerials } from './decide/lists';
 import { settlePhotos } from './decide/photos';
+import { withoutPlace } from './decide/place-in-title';
 import { plain } from './decide/plain';
 import { settlePrice } from './decide/price';
+import { saleIn, sellerIn } from './decide/sale-words';
 import { settleDescription, settleTitle, settleWords } from './decide/words';
 import type { Candidate, FieldName, Listing } from './types';
 
@@ -24,6 +27,8 @@ export const emptyListing = (url: string | null): Listing => ({
   condition: null,
   place: null,
   listedDate: null,
+  sale: null,
+  seller: null,
   photos: [],
   offers: 0,
   fields: {},
@@ -77,10 +82,21 @@ export function settleCandidates(
     listing[field] = words.text;
     listing.fields[field] = words.note;
   }
+  if (listing.place) listing.title = withoutPlace(listing.title, listing.place);
   const date = settleDate(of('listedDate'), listing.language, asOf);
   if (date) {
     listing.listedDate = date.text;
     listing.fields.listedDate = date.note;
+  }
+  const sale = settleKind(of('sale'), saleIn);
+  if (sale) {
+    listing.sale = sale.kind;
+    listing.fields.sale = sale.note;
+  }
+  const seller = settleKind(of('seller'), sellerIn);
+  if (seller) {
+    listing.seller = seller.kind;
+    listing.fields.seller = seller.note;
   }
   const details = settleDetails(of('details'));
   if (details) {

@@ -10,6 +10,8 @@ export type FieldName =
   | 'condition'
   | 'place'
   | 'listedDate'
+  | 'sale'
+  | 'seller'
   | 'photo';
 
 /** One value found on the page for one field, as text, before anything is decided. */
@@ -180,6 +182,10 @@ export interface Listing {
   place: string | null;
   /** ISO 8601 date, or null. */
   listedDate: string | null;
+  /** The page says that it is gone, or promised to somebody; null where it says neither. */
+  sale: 'sold' | 'reserved' | null;
+  /** Who sells it, where the page says so. */
+  seller: 'private' | 'trade' | null;
   /** Addresses, absolute; never loaded by the reader. */
   photos: string[];
   /** How many adverts the page seems to hold. */

@@ -76,6 +76,11 @@ function readAmount(reading: Reading, number: Numeral, free: number): (Amount & 
     meaning = after.meaning;
     end = after.end;
   }
+  const country = before && !after ? countryAfter(reading, end, before.meaning) : null;
+  if (country) {
+    meaning = { currency: country.currency, shared: [] };
+    end = country.end;
+  }
   const { value } = meaning ? readNumeral(number, threeDigits(meaning.currency, reading.language)) : first;
   if (value.split('.')[0]!.length > LONGEST_WHOLE) return null;
   const currency = meaning ? withDecimals(meaning, value, reading.expected) : reading.expected;
@@ -91,6 +96,27 @@ function readAmount(reading: Reading, number: Numeral, free: number): (Amount & 
     isRange: false,
     inThousands,
   };
+}
+
+/** Countries as they stand behind a dollar sign and its amount: "$1,850.00 US". */
+const COUNTRIES: Record<string, string> = {
+  US: 'USD',
+  CAN: 'CAD',
+  AU: 'AUD',
+  AUS: 'AUD',
+  NZ: 'NZD',
+  HK: 'HKD',
+  SG: 'SGD',
+};
+const COUNTRY_AFTER = / ?(us|can|aus?|nz|hk|sg)(?![\p{L}\p{N}])/uy;
+
+function countryAfter({ text, folded }: Reading, end: number, sign: Meaning): { currency: string; end: number } | null {
+  const match = matchAt(COUNTRY_AFTER, folded.text, end);
+  if (!match) return null;
+  const to = end + match[0].length;
+  const span = folded.toOriginal(to - match[1]!.length, to);
+  const currency = COUNTRIES[text.slice(span.start, span.end)];
+  return currency && (sign.shared.includes(currency) || sign.currency === currency) ? { currency, end: to } : null;
 }
 
 /** "¥450.50" is no yen, which have no smaller unit: where a sign is shared, decimals tell the currencies apart. */

@@ -40,10 +40,10 @@ const KINDS = { add: 'added', change: 'changed', remove: 'removed', move: 'moved
 
 /**
  * Changes told entry by entry, in the words of the packs that they lead from and to.
- * @param after what comes of them; for names of what is new
+ * @param before whose names count for what was there; @param after for names of what is new
  */
 export function tellChanges(changes: readonly Change[], before: Pack, after: Pack): ChangesTold {
-  const words = wordsOf([after, before]);
+  const words = wordsOf([before, after]);
   const entries = new Map<string, EntryTold & { value: JsonObject | undefined }>();
   for (const change of changes) {
     // The edition's number is said elsewhere, and grows with each.

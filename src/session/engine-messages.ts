@@ -1,7 +1,7 @@
 import type { PastPrice, PastTold, PriceAnswer, PriceAsked } from '../audit/price-enquiry';
 import type { Kept } from '../keep/trouble';
 import type { Described } from '../listing/by-hand';
-import type { Draft, Harvest } from '../listing/types';
+import type { Draft, Harvest, Listing } from '../listing/types';
 import type { ModelNamed } from '../price/writing';
 import type { Answer } from './answer';
 import type { EnquiryAnswer } from './enquiry';
@@ -10,6 +10,7 @@ import type { OfferStep } from './following/offer-told';
 import type { InstallStep } from './install';
 import type { PackCard } from './pack-card';
 import type { Seen } from './seen';
+import type { SheetAnswer } from './sheet-answer';
 
 /** What our pages tell the thread in which the engine runs. */
 export type ToEngine =
@@ -40,6 +41,8 @@ export type Question =
   | { about: 'draft'; draft: Draft; asOf: string; seen: Seen }
   /** A machine that somebody has before them: what it is, and what they see. */
   | { about: 'machine'; described: Described; asOf: string; seen: Seen }
+  /** What to look at when going to see what an advert offers, and what the audit makes of it with what was seen. */
+  | { about: 'sheet'; listing: Listing; asOf: string; seen: Seen }
   /** A machine's number; of one pack alone, or of all that are switched on. */
   | { about: 'serial'; serial: string; pack: string | null }
   /** The models whose prices can be asked or kept. */
@@ -53,6 +56,7 @@ export interface Replies {
   shelf: PackCard[];
   draft: Answer;
   machine: Answer;
+  sheet: SheetAnswer;
   serial: EnquiryAnswer;
   priceModels: ModelNamed[];
   price: PriceAnswer | null;

@@ -14,5 +14,5 @@ export function answerTo(
   shipped: Shipped = NONE_SHIPPED,
   own: OwnPrices = NO_PRICES,
 ): Answer {
-  return answered(() => settle(harvest, harvest.url), asOf, knowledge, seen, shipped, own);
+  return answered(() => settle(harvest, harvest.url, asOf), asOf, knowledge, seen, shipped, own);
 }

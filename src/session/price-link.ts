@@ -10,13 +10,20 @@ export function priceLink({ audit, listing }: { audit: Audit; listing: Listing }
   const { price, url, place, listedDate } = listing;
   if (audit.kind !== 'item' || !price || price.how === 'bid') return null;
   const written: Partial<Written> = {
-    ...{ model: audit.claimedModel ?? '', kind: price.how === 'sold' ? '' : 'asked', amount: price.amount },
+    ...{ model: modelOf(audit), kind: price.how === 'sold' ? '' : 'asked', amount: price.amount },
     ...{ currency: price.currency ?? '', date: listedDate?.slice(0, 10) ?? '', grade: audit.price.band?.grade ?? '' },
+    complete: audit.price.factors.some(({ kind, times }) => kind === 'completeness' && times < 1) ? 'no' : '',
     finish: audit.price.why === 'priced-apart' ? 'refinished' : '',
     ...{ place: place ?? '', link: url ?? '' },
   };
   const said = Object.entries(written).filter(([, value]) => value !== '');
   return `#prices?${new URLSearchParams(said as [string, string][])}`;
+}
+
+/** The model that it is called; without one the kind of thing that it most likely is, as prices are asked for one. */
+function modelOf({ claimedModel, likely }: Audit): string {
+  const [first] = likely;
+  return claimedModel ?? (first?.kind === 'type' && first.probability >= 0.5 ? (first.model ?? '') : '');
 }
 
 /** What such an anchor fills in; nothing for any other. */

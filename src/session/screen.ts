@@ -17,8 +17,8 @@ export type Screen =
   /** A mistake of ours: `problem` is for whoever looks into it. */
   | { screen: 'broken'; problem: string }
   | { screen: 'packs-failed'; trouble: Trouble }
-  /** The page shows no advert. */
-  | { screen: 'no-listing' }
+  /** The page shows no advert, as far as it could be read: `unread` are addresses of frames that could not. */
+  | { screen: 'no-listing'; unread: readonly string[] }
   /** The page shows many adverts. */
   | { screen: 'list' }
   /** No pack that is switched on speaks of such a thing. */
@@ -54,7 +54,7 @@ function answerScreen(reading: ReadReading, answer: Answer, pending: boolean): S
   if (!answer.ok) return { screen: 'broken', problem: answer.problem };
   const { ok: _, ...answered } = answer;
   const { audit, listing } = answered;
-  if (audit.kind === 'none') return { screen: 'no-listing' };
+  if (audit.kind === 'none') return { screen: 'no-listing', unread: reading.harvest.unread };
   if (audit.kind === 'list') return { screen: 'list' };
   if (audit.packs.length === 0) return { screen: 'no-pack', listing };
   return { screen: 'audit', reading, pending, ...answered };

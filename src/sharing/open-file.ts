@@ -2,10 +2,10 @@ import type { PackIssue } from '../pack/issues';
 import { parsePack } from '../pack/parse';
 import type { Pack } from '../pack/schema/index';
 import { sealTexts as texts } from '../text/catalogue/seal';
-import { spokenFingerprint } from './seal/fingerprint';
-import { type OpenedSeal, openSealed } from './seal/open-seal';
+import { iJsonIssue } from './seal/i-json-issue';
+import { isSealed } from './seal/is-sealed';
+import type { OpenedSeal } from './seal/open-seal';
 import { splitId } from './seal/pack-id';
-import { isSealed } from './seal/seal-line';
 
 export type OpenedPack =
   | { pack: Pack; json: string; sealedBy: string | null; seal: OpenedSeal | null; issues?: undefined }
@@ -20,11 +20,18 @@ export async function openPackFile(text: string): Promise<OpenedPack> {
   if (!isSealed(text)) {
     const { pack, issues } = parsePack(text);
     if (!pack) return { issues };
+    const forbidden = iJsonIssue(text);
+    if (forbidden) return { issues: [forbidden] };
     // Unsealed never takes a sealed pack's place, whether or not that one is here.
     if (splitId(pack.about.id).founder !== null)
       return { issues: [{ path: 'about.id', ...texts.unsealedId(pack.about.id) }] };
     return { pack, json: text, sealedBy: null, seal: null };
   }
+  // Most files are plain, and whoever opens one needs nothing of keys and signatures.
+  const [{ openSealed }, { spokenFingerprint }] = await Promise.all([
+    import('./seal/open-seal'),
+    import('./seal/fingerprint'),
+  ]);
   const seal = await openSealed(text);
   if (seal.issues) return { issues: seal.issues };
   return { pack: seal.pack, json: seal.json, sealedBy: spokenFingerprint(seal.fingerprint), seal };

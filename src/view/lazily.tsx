@@ -9,9 +9,12 @@ export interface Lazily<Props> {
 
 /**
  * A part of a page that is fetched when it is first shown, for what many visitors never come to. Until it is there,
- * nothing stands in its place. One that can't be fetched is the page's trouble, which hears of every rejection.
+ * something as large as it, or nothing, stands in its place. One that can't be fetched is the page's trouble, which hears of every rejection.
  */
-export function lazily<Props extends object>(fetch: () => Promise<(props: Props) => ComponentChild>): Lazily<Props> {
+export function lazily<Props extends object>(
+  fetch: () => Promise<(props: Props) => ComponentChild>,
+  before: ComponentChild = null,
+): Lazily<Props> {
   let there: ((props: Props) => ComponentChild) | null = null;
   let coming: Promise<void> | null = null;
   const fetched = () => {
@@ -25,7 +28,7 @@ export function lazily<Props extends object>(fetch: () => Promise<(props: Props)
     useEffect(() => {
       if (!there) void fetched().then(() => again(true));
     }, []);
-    return there ? h(there as (props: object) => ComponentChild, props) : null;
+    return there ? h(there as (props: object) => ComponentChild, props) : before;
   }
   return Object.assign(Part, { fetched });
 }

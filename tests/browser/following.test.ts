@@ -1,36 +1,23 @@
-import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Driven } from '../../src/cli/demo/driven';
-import type { Pack } from '../../src/pack/schema/index';
-import { founded, sealPack } from '../../src/sharing/seal/seal';
+import { sealPack } from '../../src/sharing/seal/seal';
 import { publication } from '../../src/sharing/subscribe/publication';
 import { type PackHost, servePacks } from '../support/pack-host';
 import { seenErrors, until } from './hands';
 import { openTestedRoom, type Room } from './support/browser';
-import { inTab, type KeptNow, keptOf, makeDue, ringAlarm } from './support/following';
+import { followedClub, inTab, type KeptNow, keptOf, makeDue, ringAlarm } from './support/following';
 import { type OwnPage, ownPage } from './support/page';
 
 // A pack that is followed on a plain host of files over https, from the first look to a host that goes wrong. The built
 // extension, the browser's own questions (answered yes in advance, as no driver can press them), a certificate that
 // nobody vouches for.
 
-const demo = JSON.parse(readFileSync('fixtures/packs/grindlewade-circle.json', 'utf8')) as Pack;
-const keys = (await crypto.subtle.generateKey('Ed25519', true, ['sign', 'verify'])) as CryptoKeyPair;
-const own = await founded({ ...demo, about: { ...demo.about, edition: 1 } }, keys);
-const ID = own.about.id;
-const NOTICE = 'grindlewade-circle.notice.json';
-/** Editions by their number; each calls the first model otherwise. */
-const edition = (number: number): Pack => {
-  const [model, ...models] = own.models!;
-  const label = number === 1 ? model!.label : `Called ${number}`;
-  return { ...own, about: { ...own.about, edition: number }, models: [{ ...model!, label }, ...models] };
-};
+const club = await followedClub();
+const { id: ID, notice: NOTICE, keys } = club;
 
 async function publish(number: number, expires: string | null = null): Promise<void> {
-  const sealed = await sealPack(edition(number), keys, { expires });
-  const files = await publication(sealed, number > 1 ? [edition(number - 1)] : []);
-  host.put(Object.fromEntries(files.map(({ name, text }) => [name, text])));
+  host.put(await club.published(number, expires));
 }
 
 let room: Room<Driven>;
@@ -134,7 +121,7 @@ describe('a host', () => {
   });
 
   it('that has another text under a number that was here is shown', async () => {
-    const fork = await sealPack({ ...edition(3), cautions: [] }, keys);
+    const fork = await sealPack({ ...club.edition(3), cautions: [] }, keys);
     host.put(Object.fromEntries((await publication(fork, [])).map(({ name, text }) => [name, text])));
     await check('other-text');
     await bench.click(`${ROW} ${part('see')}`);

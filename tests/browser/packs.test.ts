@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Driven } from '../../src/cli/demo/driven';
+import { changeKey } from '../../src/sharing/seal/key-change';
 import { founded, sealPack } from '../../src/sharing/seal/seal';
 import { folderOf, ourRequests, press, seenErrors, until, waitForScreen } from './hands';
 import { openTestedRoom, type Room } from './support/browser';
@@ -9,12 +10,23 @@ import { type OwnPage, ownPage } from './support/page';
 const sound = JSON.parse(readFileSync('fixtures/packs/grindlewade-circle.json', 'utf8'));
 const shipped = JSON.parse(readFileSync('src/pack/shipped/trade.json', 'utf8'));
 const ID = sound.about.id as string;
-const keys = (await crypto.subtle.generateKey('Ed25519', true, ['sign', 'verify'])) as CryptoKeyPair;
-const sealedPack = await founded({ ...sound, about: { ...sound.about, edition: sound.about.edition + 2 } }, keys);
-const sealed = await sealPack(sealedPack, keys);
+const newKeys = () => crypto.subtle.generateKey('Ed25519', true, ['sign', 'verify']) as Promise<CryptoKeyPair>;
+const keys = await newKeys();
+const next = await newKeys();
+const own = await founded(sound, keys);
+/** A sealed pack has an id of its own, in which its key's fingerprint stands. */
+const OWN = `[data-pack-id="${own.about.id}"]`;
+const at = (edition: number, licence = own.about.licence) => ({ ...own, about: { ...own.about, edition, licence } });
+const sealed = await sealPack(at(2), keys);
+const handover = await changeKey(own.about.id, 4, keys, next);
 const files = folderOf({
   'sealed.pack': sealed,
   'tampered.pack': sealed.replace(sound.about.licence, 'CC0-9.9'),
+  'unsealed.json': JSON.stringify(at(3)),
+  'fork.pack': await sealPack(at(2, 'CC0-9.9'), keys),
+  'later.pack': await sealPack(at(3), keys),
+  'handed-over.pack': await sealPack(at(4), next, { history: [handover] }),
+  'taken-back.pack': await sealPack(at(5), keys),
   'other.json': JSON.stringify({ ...sound, about: { ...sound.about, id: 'another-circle' } }),
   'sound.json': JSON.stringify(sound),
   'newer.json': JSON.stringify({ ...sound, about: { ...sound.about, edition: sound.about.edition + 1 } }),
@@ -75,8 +87,18 @@ it('installs a sound pack, keeps it over a reload, and takes a newer edition', a
   await bench.shows(OURS);
   await choose('newer.json');
   await bench.shows(OUTCOME, String(sound.about.edition + 1));
+});
+
+it('goes back to an earlier edition only where that is meant', async () => {
+  const { edition } = sound.about;
   await choose('sound.json');
-  await bench.shows('[data-part="issue-path"]', 'about.edition');
+  await bench.shows('[data-part="going-back"]', `edition ${edition + 1}`);
+  await bench.click('[data-part="leave-it"]');
+  await bench.lacks('[data-part="going-back"]');
+  expect(await bench.text(`${OURS} .labels`)).toContain(`edition ${edition + 1}`);
+  await choose('sound.json');
+  await bench.click('[data-part="go-back"]');
+  await bench.shows(OUTCOME, `edition ${edition} in place of ${edition + 1}`);
   expect(await ids()).toEqual(['trade', ID]);
 });
 
@@ -124,16 +146,47 @@ it('opens from the panel’s link', async () => {
   await page.close();
 });
 
-it('takes a sealed pack, says whose seal it is, and leaves the unsealed one of that name in its place', async () => {
-  await bench.tab.bringToFront();
-  await choose('tampered.pack');
-  await refused('tampered.pack');
-  await choose('sealed.pack');
-  await bench.shows(OUTCOME, String(sound.about.edition + 2));
-  const seal = await bench.text(`[data-pack-id="${sealedPack.about.id}"] .labels`);
-  expect(seal).toMatch(/sealed by (\d{4} ){9}\d{4}/);
-  expect(seal).not.toContain('unsealed');
-  expect(await bench.text(`${OURS} .labels`)).toContain('unsealed');
+describe('a sealed pack', () => {
+  const labels = () => bench.text(`${OWN} .labels`);
+
+  it('is taken with its key, which is said; a damaged one isn’t', async () => {
+    await bench.tab.bringToFront();
+    await choose('tampered.pack');
+    await refused('tampered.pack');
+    await choose('sealed.pack');
+    await bench.shows(OWN, 'edition 2');
+    expect(await labels()).toMatch(/sealed by (\d{4} ){9}\d{4}/);
+    expect(await labels()).not.toContain('unsealed');
+  });
+
+  it.each([
+    ['unsealed.json', 'an unsealed one'],
+    ['fork.pack', 'another text under its number'],
+  ])('gives way to no %s: %s', async (name) => {
+    await choose(name);
+    await refused(name);
+    expect(await labels()).toContain('edition 2');
+  });
+
+  it('that was removed is remembered: what comes under its id is held against that', async () => {
+    await choose('later.pack');
+    await bench.shows(OWN, 'edition 3');
+    await bench.click(`${OWN} [data-part="remove"]`);
+    await bench.lacks(OWN);
+    await choose('sealed.pack');
+    await bench.shows('[data-part="going-back"]', 'edition 3');
+    await bench.click('[data-part="go-back"]');
+    await bench.shows(OWN, 'edition 2');
+  });
+
+  it('follows a change of keys that both have signed, says so, and takes none of the old key’s any more', async () => {
+    await choose('handed-over.pack');
+    await bench.shows('[data-part="handed-over"]', 'both keys have signed');
+    await bench.shows(OWN, 'edition 4');
+    await choose('taken-back.pack');
+    await refused('taken-back.pack');
+    expect(await labels()).toContain('edition 4');
+  });
 });
 
 it('none of this made a request or an error', async () => {

@@ -76,6 +76,59 @@ it('takes a table whole or not at all', async () => {
   expect(await bench.count('[data-part="price-kept"] > li')).toBe(31);
 });
 
+it('from ten prices on tells how they went over the years', async () => {
+  await bench.click('[data-part="price-years"] > summary');
+  await bench.shows('.price-years tbody tr', '2026');
+  expect(await bench.text('.price-years caption')).toContain('of prices paid, with those asked brought to that');
+});
+
+it('a wild price counts for next to nothing, unless that step is switched off', async () => {
+  await bench.focus('#keep-kind');
+  await bench.tab.keyboard.type('paid');
+  for (const [field, value] of Object.entries({ amount: '90000', currency: 'GBP', date: '2026-06' }))
+    await bench.fill(`#keep-${field}`, value);
+  await bench.press('Enter');
+  await bench.shows('[data-part="price-kept"] > li', '£90,000');
+  await bench.click('[data-part="price-table"] > summary');
+  const counted = async () => {
+    const rows = await bench.texts('.price-table tbody tr');
+    return Number(/£90,000(\d\.\d\d)/.exec(rows.find((row) => row.startsWith('£90,000')) ?? '')?.[1] ?? Number.NaN);
+  };
+  await until('it counts for next to nothing', async () => (await counted()) < 0.05);
+  await bench.shows('.price-scale', 'further out');
+  await bench.click('[data-part="hold-wild"]');
+  await until('it counts like any other', async () => (await counted()) > 0.5);
+  await bench.click('[data-part="hold-wild"]');
+  await until('it counts for next to nothing again', async () => (await counted()) < 0.05);
+  await bench.click('[data-part="price-kept"] > li button');
+  await bench.lacks('[data-part="price-kept"] > li', '£90,000');
+});
+
+it('refinished ones are asked for apart, and that none are known is said', async () => {
+  await bench.focus('[data-part="price-finish"]');
+  await bench.tab.keyboard.type('repainted');
+  await bench.focus('[data-part="price-asking"]');
+  await bench.press('Enter');
+  await bench.shows(`${ANSWER}[data-standing="no-band"]`);
+  await bench.focus('[data-part="price-finish"]');
+  // What was typed just now would count with what is typed next.
+  await bench.press('ArrowUp');
+  await bench.focus('[data-part="price-asking"]');
+  await bench.press('Enter');
+  await bench.shows(`${ANSWER}[data-standing="above"]`);
+});
+
+it('an alternative is asked for by its button, and the focus goes on at its answer', async () => {
+  await bench.focus('[data-part="price-alternatives"] button');
+  const label = await bench.text('[data-part="price-alternatives"] button');
+  await bench.press('Enter');
+  await bench.shows(`${ANSWER} h2`, label);
+  await until('the heading has the focus', () => bench.isFocused('#price-of'));
+  await bench.fill('[data-part="price-model"]', 'Grindlewade Cressiter');
+  await bench.press('Enter');
+  await bench.shows(`${ANSWER} h2`, 'Grindlewade Cressiter');
+});
+
 it('a check of a table can be cancelled while it runs; nothing is kept of it', async () => {
   const rows = Array.from({ length: 5_000 }, (_, i) => `Cressiter;${180 + (i % 50)};GBP;2026-01;paid`);
   await bench.choose('[data-part="price-file"]', table('long.csv', rows));
@@ -110,7 +163,7 @@ it('an advert’s price comes in filled out, to be looked over and kept', async 
   expect(await bench.valueOf('#keep-model')).toBe('Grindlewade Cressiter');
   await bench.click('[data-part="price-keep"]');
   await bench.shows('[data-part="price-kept"] > li[data-kind="asked"]', '£135');
-  await bench.click('[data-part="price-table"] > summary');
+  if (!(await bench.isShown('.price-table table'))) await bench.click('[data-part="price-table"] > summary');
   const row = '.price-table tr:has([href="https://market.example/135"])';
   await until('the price is in the table', async () => (await bench.count(row)) === 1);
   for (const [part, words] of [

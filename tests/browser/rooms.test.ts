@@ -3,25 +3,37 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Driven } from '../../src/cli/demo/driven';
 import { packsIn } from '../../src/cli/demo/install-packs';
 import { outdatedTexts } from '../../src/text/catalogue/outdated';
+import { type PackHost, servePacks } from '../support/pack-host';
 import { folderOf, seenErrors, until } from './hands';
 import { expectAccessible, expectReadable, looksOfTab } from './support/accessible';
 import { openTestedRoom, type Room } from './support/browser';
 import { PICTURES } from './support/differences';
+import { followedClub, inTab } from './support/following';
 import { type OwnPage, ownPage } from './support/page';
 
 // Every room of the workbench, empty and full, held to WCAG 2.2 AA as far as axe-core can tell: wide and light, narrow
 // and dark.
 
 const PACKS = packsIn('fixtures/packs');
-const bad = folderOf({ 'bad.json': '{"schema":2,"about":{"id":"A B"},"models":[{"id":"x"}]}' });
+const club = await followedClub();
+const bad = folderOf({
+  'bad.json': '{"schema":2,"about":{"id":"A B"},"models":[{"id":"x"}]}',
+  'earlier.pack': await club.sealed(1),
+});
 
 let room: Room<Driven>;
+let host: PackHost;
 let bench: OwnPage;
+const publishAt = async (edition: number) => host.put(await club.published(edition));
 beforeAll(async () => {
-  room = await openTestedRoom({ packs: false });
+  host = await servePacks();
+  room = await openTestedRoom({ packs: false, hosts: ['https://127.0.0.1/*'] });
   bench = ownPage(await room.browser.openTab(room.browser.addressOf('workbench.html')));
 });
-afterAll(() => room?.close());
+afterAll(async () => {
+  await room?.close();
+  await host?.close();
+});
 
 const part = (name: string) => `[data-part="${name}"]`;
 const kept = () => bench.shows('[data-kept="kept"]');
@@ -30,6 +42,65 @@ const settled = () => bench.shows('[data-part="machine"][data-pending="false"]')
 /** In this order, for one state leads to the next. */
 const STATES: [name: string, reach: () => Promise<void>][] = [
   ['packs-alone', () => bench.shows('[data-pack-id="trade"]')],
+  [
+    'packs-no-address',
+    async () => {
+      await bench.fill('#follow-address', 'http://127.0.0.1/pack');
+      await bench.click(part('follow-look'));
+      await bench.shows(part('look-problem'));
+    },
+  ],
+  [
+    'packs-first-offer',
+    async () => {
+      await publishAt(1);
+      await bench.fill('#follow-address', `${host.origin}/grindlewade-circle.notice.json`);
+      await bench.click(part('follow-look'));
+      await bench.shows(part('offer'));
+    },
+  ],
+  [
+    'packs-followed',
+    async () => {
+      await bench.click(part('offer-take'));
+      await bench.shows(`${part('followed')}[data-finding="same"]`);
+    },
+  ],
+  [
+    'packs-update-offered',
+    async () => {
+      await publishAt(2);
+      await bench.click(part('check'));
+      await bench.click(part('see'));
+      await bench.shows(part('offer-changes'), 'is now Called 2');
+    },
+  ],
+  [
+    'packs-host-goes-back',
+    async () => {
+      await bench.click(part('offer-take'));
+      await bench.shows(part('follow-outcome'), 'edition 2');
+      await publishAt(1);
+      await bench.click(part('check'));
+      await bench.shows(`${part('followed')}[data-finding="older"]`);
+    },
+  ],
+  [
+    'packs-without-leave',
+    async () => {
+      await inTab(bench.tab, 'removeLeave');
+      await bench.shows(`${part('followed')}[data-finding="no-leave"]`);
+    },
+  ],
+  [
+    'packs-going-back',
+    async () => {
+      await bench.choose(part('pack-file'), `${bad}/earlier.pack`);
+      await bench.shows(part('going-back'));
+      await bench.click(`[data-pack-id="${club.id}"] ${part('remove')}`);
+      await bench.lacks(`[data-pack-id="${club.id}"]`);
+    },
+  ],
   [
     'packs-bad-file',
     async () => {

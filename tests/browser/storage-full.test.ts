@@ -1,9 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Driven } from '../../src/cli/demo/driven';
+import type { Pack } from '../../src/pack/schema/index';
+import { founded, sealPack } from '../../src/sharing/seal/seal';
+import { publication } from '../../src/sharing/subscribe/publication';
 import { workbenchTexts as texts } from '../../src/text/catalogue/workbench';
+import { type PackHost, servePacks } from '../support/pack-host';
 import { folderOf, ourRequests, seenErrors } from './hands';
 import { openTestedRoom, type Room } from './support/browser';
+import { keptOf } from './support/following';
 import { type OwnPage, ownPage } from './support/page';
 
 // A browser with little space for all that its pages keep, so that its own refusal is met.
@@ -19,14 +24,27 @@ const large = {
 };
 const files = folderOf({ 'sound.json': JSON.stringify(sound), 'large.json': JSON.stringify(large) });
 
+const keys = (await crypto.subtle.generateKey('Ed25519', true, ['sign', 'verify'])) as CryptoKeyPair;
+const own = await founded(sound, keys);
+
+async function publish(pack: Pack, ...before: Pack[]): Promise<void> {
+  const files = await publication(await sealPack(pack, keys), before);
+  host.put(Object.fromEntries(files.map(({ name, text }) => [name, text])));
+}
+
 let room: Room<Driven>;
+let host: PackHost;
 let bench: OwnPage;
 beforeAll(async () => {
-  room = await openTestedRoom({ packs: false, space: SPACE });
+  host = await servePacks();
+  room = await openTestedRoom({ packs: false, space: SPACE, hosts: ['https://127.0.0.1/*'] });
   bench = ownPage(await room.browser.openTab(room.browser.addressOf('workbench.html')));
   await bench.shows('[data-pack-id="trade"]');
 });
-afterAll(() => room?.close());
+afterAll(async () => {
+  await room?.close();
+  await host?.close();
+});
 
 const choose = (name: string) => bench.choose('[data-part="pack-file"]', `${files}/${name}`);
 const ROW = `[data-pack-id="${ID}"]`;
@@ -70,7 +88,25 @@ it('an edition that finds none is not, says so, and the one before stays whole',
   await bench.shows('[data-part="enquiry"][data-verdict="found"]');
 });
 
-it('none of this made a request or an error', async () => {
-  expect(ourRequests(room.browser)).toEqual([]);
+it('an update of a followed pack that finds none is told likewise, and the edition before stays whole and followed', async () => {
+  const followed = `[data-pack-id="${own.about.id}"]`;
+  await bench.click('[data-part="to-packs"]');
+  await publish(own);
+  await bench.fill('#follow-address', `${host.origin}/grindlewade-circle.notice.json`);
+  await bench.click('[data-part="follow-look"]');
+  await bench.click('[data-part="offer-take"]');
+  await bench.shows(`${followed} [data-part="followed"]`);
+  const { edition } = own.about;
+  await publish({ ...large, about: { ...own.about, edition: edition + 1 } }, own);
+  await bench.click(`${followed} [data-part="check"]`);
+  await bench.click(`${followed} [data-part="see"]`);
+  await bench.shows('[data-part="trouble"]', texts.troubles.full);
+  expect(await keptOf(bench.tab, own.about.id)).toMatchObject({ edition, isWhole: true });
+  await bench.reload();
+  await bench.shows(`${followed} [data-part="followed"][data-finding="newer"]`);
+});
+
+it('none of this made an error, and no request but to that host', async () => {
+  expect([...new Set(ourRequests(room.browser).map(({ url }) => url))]).toEqual([`${host.origin}/`]);
   expect(await seenErrors(room.browser)).toEqual([]);
 });

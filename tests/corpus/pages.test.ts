@@ -10,13 +10,16 @@ import { ROOT } from '../steps/root';
  * What is read wrongly on these pages without a layout, and known to be: each with the reason. What is mended has to go.
  */
 const NOT_YET: Record<string, Record<string, string>> = {
-  'auction-with-next-bid-and-buy-now': { photos: 'thumbnails in a folder of their own count as other photographs' },
   'board-thread-with-an-advert-first': { place: 'a button’s word stands where a place would' },
   'chunks-pushed-into-the-page': { photos: 'only the first stands on the page, the others in pushed chunks' },
+  'fettlemart-two-copies-and-modals-first': { photos: 'two of three are named in data of the gallery alone' },
+  'greenbell-lane-open-post-in-a-feed': {
+    place: 'stands between a name and a day, as a name would',
+  },
   'gezocht-without-a-price': { place: 'stands in a sentence alone' },
-  'neighbours-nested-in-the-main-scope': { photos: 'a neighbour’s picture is marked as the thing’s own' },
   'price-list-of-the-nineties': { offers: 'prices without a currency are told from other numbers by nothing' },
   'rdfa-in-part-and-a-number-of-its-own': { serials: 'its field has a name that no list of names has' },
+  'spaenehock-biete-ohne-ueberschrift': { title: 'what stands before a colon is taken for the title’s own' },
 };
 
 /**

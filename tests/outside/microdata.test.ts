@@ -2,6 +2,7 @@ import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { JSDOM } from 'jsdom';
 import { describe, expect, it } from 'vitest';
+import { atOnce } from '../../src/listing/slices';
 import type { Item } from '../../src/listing/types';
 import { itemsOf } from '../../src/listing/visit/items';
 import { lookAt } from '../../src/listing/visit/sight';
@@ -160,7 +161,11 @@ const { DOMParser } = new JSDOM('', { url: BASE }).window;
 
 function read(html: string): Item[] {
   const sight = lookAt(new DOMParser().parseFromString(html, 'text/html'));
-  return itemsOf(sight, walk(sight), (element) => sight.textContent(element));
+  const textOf = function* (element: Element): Generator<void, string> {
+    yield;
+    return sight.textContent(element);
+  };
+  return atOnce(itemsOf(sight, atOnce(walk(sight)), textOf));
 }
 
 describe('microdata', () => {

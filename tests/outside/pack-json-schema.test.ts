@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import Ajv2020 from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -28,6 +29,13 @@ describe('packs in order', () => {
     expect(verdicts(smallPack())).toEqual(both(true));
     expect(verdicts(fullPack())).toEqual(both(true));
   });
+
+  test.each(['src/pack/shipped/trade.json', ...readdirSync('fixtures/packs').map((name) => `fixtures/packs/${name}`)])(
+    '%s',
+    (path) => {
+      expect(verdicts(JSON.parse(readFileSync(path, 'utf8')))).toEqual(both(true));
+    },
+  );
 
   test('any', PATIENCE, () => {
     fc.assert(

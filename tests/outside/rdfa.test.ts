@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { JSDOM } from 'jsdom';
 import { RdfaParser } from 'rdfa-streaming-parser';
 import { describe, expect, it } from 'vitest';
+import { atOnce } from '../../src/listing/slices';
 import { fromRdfa } from '../../src/listing/sources/rdfa';
 import { rdfaOf } from '../../src/listing/visit/rdfa';
 import { lookAt } from '../../src/listing/visit/sight';
@@ -112,7 +113,11 @@ const { DOMParser } = new JSDOM('', { url: BASE }).window;
 
 function ours(html: string): Described[] {
   const sight = lookAt(new DOMParser().parseFromString(html, 'text/html'));
-  const marks = rdfaOf(sight, (element) => sight.textContent(element));
+  const textOf = function* (element: Element): Generator<void, string> {
+    yield;
+    return sight.textContent(element);
+  };
+  const marks = atOnce(rdfaOf(sight, textOf));
   return describedByThings(fromRdfa(marks, BASE), NAMES);
 }
 

@@ -15,11 +15,11 @@ export interface Budget {
 /** What rooms of the workbench fetch on demand, by the names of the scripts. */
 const PARTS: Readonly<Record<string, { parts: readonly string[]; why: string }>> = {
   drafts: {
-    parts: ['DraftAnswered', 'SideBySide', 'RunLine'],
+    parts: ['DraftAnswered', 'SideBySide', 'RunLine', 'OutlineDrawing', 'OptionDrawing'],
     why: 'it is fetched while the first words of a draft are audited',
   },
   enquiry: {
-    parts: ['MachineOutcome', 'WrittenAnswer', 'EnquiryResult', 'SideBySide'],
+    parts: ['MachineOutcome', 'WrittenAnswer', 'EnquiryResult', 'SideBySide', 'OutlineDrawing', 'OptionDrawing'],
     why: 'it is fetched while the first thing that was said of a machine is compared',
   },
   prices: {
@@ -71,12 +71,18 @@ export const BUDGETS: readonly Budget[] = [
     },
   },
   {
+    name: 'opening of seals, fetched by the engine on demand',
+    most: 5_000,
+    why: 'it is fetched with the first sealed file, beside what checks packs',
+    files: (build) => scriptsIn(build).filter((file) => /\b(?:open-seal|edition-ref)-/.test(file)),
+  },
+  {
     name: 'looking at what a pack’s address publishes, fetched by the engine on demand',
     most: 12_000,
     why: 'it is fetched where an edition is looked at, beside what checks packs',
     files: (build) => scriptsIn(build).filter((file) => /\blook-at-/.test(file)),
   },
-  ...['packs', 'drafts', 'enquiry', 'prices'].map((room) => ({
+  ...['packs', 'drafts', 'enquiry', 'sheets', 'prices'].map((room) => ({
     name: `workbench with its room ${room}`,
     most: 60_000,
     why: 'it opens from the panel, in the middle of a thought',
@@ -84,17 +90,19 @@ export const BUDGETS: readonly Budget[] = [
   })),
   {
     name: 'parts of the side panel, fetched on demand',
-    most: 12_000,
-    why: 'they are fetched where an audit has candidates to compare, or a number to draw',
+    most: 15_000,
+    why: 'they are fetched with the first question, candidates to compare, or a number to draw',
     files: (build) => {
       const there = new Set(filesOfPage(build, 'sidepanel.html'));
-      const onDemand = scriptsIn(build).filter((file) => ['SideBySide', 'RunLine'].includes(nameOf(file)));
+      const onDemand = scriptsIn(build).filter((file) =>
+        ['SideBySide', 'RunLine', 'OutlineDrawing', 'OptionDrawing'].includes(nameOf(file)),
+      );
       return scriptsFrom(build, onDemand).filter((file) => !there.has(file));
     },
   },
   ...Object.entries(PARTS).map(([room, { parts, why }]) => ({
     name: `parts of the room ${room}, fetched on demand`,
-    most: 30_000,
+    most: 36_000,
     why,
     files: (build: string) => {
       const there = new Set(filesOfRoom(build, 'workbench.html', room));
@@ -102,6 +110,15 @@ export const BUDGETS: readonly Budget[] = [
       return scriptsFrom(build, onDemand).filter((file) => !there.has(file));
     },
   })),
+  {
+    name: 'viewing sheets, fetched by the engine on demand',
+    most: 8_000,
+    why: 'it is fetched where somebody goes to see a machine',
+    files: (build) => {
+      const onDemand = scriptsIn(build).filter((file) => /\bsheet-answer-/.test(file));
+      return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
+    },
+  },
   {
     name: 'answers about prices, fetched by the engine on demand',
     most: 10_000,

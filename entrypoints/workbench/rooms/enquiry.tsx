@@ -4,16 +4,18 @@ import '../../../src/view/style/time-line.css';
 import '../../../src/view/style/enquiry.css';
 import { NOTHING_ASKED } from '../../../src/session/machine-asked';
 import { EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/EnquiryRoom';
+import { NO_PHOTOS } from '../../../src/view/workbench/OwnPhotos';
 import type { Bench, OpenRoom } from '../bench';
 import { enquiryActions } from '../enquiry-actions';
 import { takeSelection } from '../take-selection';
 
-export function openRoom({ engine, handed, packs, draw }: Bench): OpenRoom {
+export function openRoom({ engine, handed, isPrivate, packs, draw }: Bench): OpenRoom {
   let state: EnquiryState = {
     ...{ asked: NOTHING_ASKED, told: null, serial: '', name: '', text: '', pack: null, numbered: null, trouble: null },
+    ...{ photos: NO_PHOTOS, isPrivate },
   };
   const { actions, shelfRead, askAbout } = enquiryActions(
-    { engine, handed },
+    { engine, handed, isPrivate },
     () => state,
     (change) => {
       state = { ...state, ...change };

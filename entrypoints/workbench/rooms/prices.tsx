@@ -19,6 +19,7 @@ export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
       model: '',
       grade: '',
       finish: 'plain',
+      robust: true,
       asking: '',
       problem: null,
       answer: null,

@@ -1,10 +1,9 @@
 import { parsePack } from '../../engine';
 import type { PackIssue } from '../../pack/issues';
-import { lineAndColumn } from '../../pack/json-place';
 import type { Pack } from '../../pack/schema/index';
-import { iJsonProblem } from '../../sharing/seal/i-json';
+import { iJsonIssue } from '../../sharing/seal/i-json-issue';
+import { isSealed } from '../../sharing/seal/is-sealed';
 import { openSealed } from '../../sharing/seal/open-seal';
-import { isSealed } from '../../sharing/seal/seal-line';
 import { cli } from '../../text/catalogue/cli';
 import { packCliTexts as texts } from '../../text/catalogue/pack-cli';
 import { BadInput } from '../bad-input';
@@ -41,10 +40,6 @@ async function check(text: string): Promise<Pack | PackIssue[]> {
   const { pack, issues } = parsePack(text);
   if (!pack) return issues;
   // What JSON readers take without a word, each in its own way, and no seal can hold.
-  const json = text.startsWith('\ufeff') ? text.slice(1) : text;
-  const problem = iJsonProblem(json);
-  if (!problem) return pack;
-  const { line, column } = lineAndColumn(json, problem.at);
-  const what = problem.what === 'key-twice' ? texts.iJson['key-twice'](problem.key) : texts.iJson[problem.what];
-  return [{ path: '', what: texts.iJson.at(what, line, column), expected: texts.iJson.expected }];
+  const forbidden = iJsonIssue(text);
+  return forbidden ? [forbidden] : pack;
 }

@@ -26,7 +26,7 @@ export async function keyCommand(files: string[], values: PackValues): Promise<s
     throw new BadInput(texts.passphraseShort(passphraseFile, SHORTEST_PASSPHRASE));
   const { keys, backup } = await makeKeys(passphrase);
   // A key file is never written over: what it opens can't be made again.
-  writeOutput(out, backup);
+  writeOutput(out, backup, false, 0o600);
   return `${texts.keyMade(out, await spokenKey(await publicKeyOf(keys)))}\n`;
 }
 

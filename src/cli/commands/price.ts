@@ -27,6 +27,7 @@ export function priceCommand(argv: string[]): string {
       finish: { type: 'string' },
       seen: { type: 'string' },
       rate: { type: 'string', multiple: true },
+      exact: { type: 'boolean' },
       pack: { type: 'string', multiple: true },
       'as-of': { type: 'string' },
       json: { type: 'boolean' },
@@ -44,6 +45,7 @@ export function priceCommand(argv: string[]): string {
   const asked: PriceAsked = {
     ...{ model: model.ref, grade: gradeOf(values.grade, model, knowledge), finish: finishOf(values.finish) },
     ...{ asking: askingOf(values.asking), asOf, own, rates: (values.rate ?? []).map((rate) => rateOf(rate, asOf)) },
+    robust: !values.exact,
   };
   const answer = priceEnquiry(asked, knowledge)!;
   return values.json

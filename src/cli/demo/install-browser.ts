@@ -1,6 +1,5 @@
-import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
 import { cli as texts } from '../../text/catalogue/cli';
+import { aptInstall, mayInstall } from './apt';
 import { BROWSER_VARIABLE, findBrowser } from './find-browser';
 import { FIREFOX_VARIABLE, findFirefox } from './find-firefox';
 
@@ -51,29 +50,11 @@ function findOrInstall(kind: Kind, say: (line: string) => void): string | null {
   if (mayInstall()) {
     say(texts.demo.installing(kind.package));
     // The fonts are for the pictures: without any, a text is drawn as boxes.
-    const packages = [kind.package, 'fonts-dejavu-core'];
-    if (apt('update', '-q') && apt('install', '-y', '-q', '--no-install-recommends', ...packages)) {
+    if (aptInstall(kind.package, 'fonts-dejavu-core')) {
       const installed = kind.find();
       if (installed) return installed;
     }
   }
   say(kind.howToGet);
   return null;
-}
-
-function mayInstall(): boolean {
-  if (process.platform !== 'linux' || process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return false;
-  const release = existsSync('/etc/os-release') ? readFileSync('/etc/os-release', 'utf8') : '';
-  return /^(?:ID|ID_LIKE)=.*\b(?:debian|ubuntu)\b/m.test(release);
-}
-
-/** Runs apt-get without questions; its output is shown only when it fails. */
-function apt(...args: string[]): boolean {
-  const run = spawnSync('apt-get', args, {
-    env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-    stdio: ['ignore', 'pipe', 'pipe'],
-    encoding: 'utf8',
-  });
-  if (run.status !== 0) process.stderr.write(`${run.stdout ?? ''}${run.stderr ?? ''}`);
-  return run.status === 0;
 }

@@ -3,11 +3,11 @@ import { fold } from '../../text/fold';
 /** Small words that one language has and the others have not; common usage, from memory. */
 const SMALL_WORDS: Record<string, string> = {
   en: 'the and with is this has it was of for not but are you very',
-  de: 'und der die das ist mit nicht ein eine fur auch sie wurde sehr aus noch',
-  fr: 'le les des une est avec pour dans cette tres pas sur vous etait du',
-  nl: 'het een van niet zijn voor deze ook maar heeft naar nog goed',
-  it: 'il della con per una sono questa non molto anche degli nel',
-  es: 'el los con una para esta muy pero como tiene por las del',
+  de: 'preis zustand ort anzeige verkaufe nur und der die das ist mit nicht ein eine fur auch sie wurde sehr aus noch',
+  fr: 'prix etat lieu annonce vends le les des une est avec pour dans cette tres pas sur vous etait du',
+  nl: 'prijs staat conditie omschrijving bieden het een van niet zijn voor deze ook maar heeft naar nog goed',
+  it: 'prezzo stato annuncio vendo condizione il della con per una sono questa non molto anche degli nel',
+  es: 'precio estado anuncio envio vendo el los con una para esta muy pero como tiene por las del',
 };
 const WORDS_LEAST = 4;
 

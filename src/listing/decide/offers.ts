@@ -43,6 +43,8 @@ export function offersIn(evidence: OfferEvidence): number {
     (marks.contact ? 0.8 : 0) +
     (marks.selling ? 0.7 : 0) +
     (marks.place ? 0.3 : 0) +
+    (marks.sale ? 0.8 : 0) +
+    (marks.asks ? 1.2 : 0) +
     (isTold ? (evidence.told === 'named' ? 3 : 1.5) : 0) +
     (evidence.state ? 2 : 0);
   const single =
@@ -55,7 +57,7 @@ export function offersIn(evidence: OfferEvidence): number {
     (marks.list ? 2 : 0) +
     (evidence.isList ? 2 : 0) +
     (evidence.counts ? 2 : 0) +
-    (evidence.isArticle ? 4 : 0) +
+    (evidence.isArticle ? (marks.asks && marks.selling ? 1.5 : 4) : 0) +
     (evidence.isCategory ? 1 : 0) +
     (page.cards > CARDS_BESIDE && bare ? 1.5 : 0) +
     (page.cards > 1 && page.price < 0.3 && bare ? 1 : 0);

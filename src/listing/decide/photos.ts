@@ -10,7 +10,7 @@ const SIZE_WORD =
 const SIZE_END = new RegExp(`(?:[_.,;-](?:[swh]=)?${SIZE_WORD}|@\\dx)+$`, 'i');
 /** A folder that names a size, or gives an image server its orders ("w_400,h_300"). */
 const SIZE_FOLDER =
-  /\/(?:thumb\w*|thumbnails?|small|medium|large|big|full|orig(?:inal)?s?|zoom|preview|mini|klein|gross|normal|fit-in|\d+x\d*|[swh]_?\d{2,4}|max|(?:[a-z]{1,3}[_:-]\w+)(?:[,:;][^/]*)+|(?:rs|resize|fit|fill|size|width|w|h|q|f)[:=_-]\w[^/]*)(?=\/)/gi;
+  /\/(?:thumb\w*|thumbnails?|small|medium|large|big|full|orig(?:inal)?s?|zoom|preview|mini|klein|gross|normal|fit-in|[osmlt]|[a-z]{1,3}[:_=-]\d{2,4}|\d+x\d*|[swh]_?\d{2,4}|max|(?:[a-z]{1,3}[_:-]\w+)(?:[,:;][^/]*)+|(?:rs|resize|fit|fill|size|width|w|h|q|f)[:=_-]\w[^/]*)(?=\/)/gi;
 /** A last part of the path that is nothing but a size. */
 const SIZE_FILE =
   /\/(?:[whs]_?\d{2,4}|\d{2,4}x\d{2,4}|thumb\w*|small|medium|large|big|full|orig\w*|preview|640|800|1080|1200|1280|1600|1920|2048)$/i;

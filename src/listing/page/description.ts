@@ -1,3 +1,4 @@
+import { fold } from '../../text/fold';
 import { CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { headingLabel } from './heading-labels';
@@ -32,7 +33,8 @@ export function descriptionsOf(reading: Reading): Block[] {
     let chosen: number[] = [];
     for (const index of its.slice(0, LINES_MOST)) {
       if (zones[index] !== MAIN && (strict || zones[index] !== zones[its[0]!])) continue;
-      if (!cards.lines.has(index) && isOwnWord(reading, index, strict)) chosen.push(index);
+      if (!cards.lines.has(index) && !isQuoted(lines[index]!.text) && isOwnWord(reading, index, strict))
+        chosen.push(index);
     }
     // Rows among the words are rows, unless there is nothing else.
     const isTerm = (index: number) => /^d[td]$/.test(boxOf(reading, index).tag);
@@ -69,6 +71,12 @@ export function descriptionsOf(reading: Reading): Block[] {
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
 }
+
+/** Another's words in a post: lines behind ">", and who wrote them. The languages of the labels. */
+const QUOTED =
+  /^>|^(?:on|am|le|op|il|el|den|em|dnia) .{3,80}(?:wrote|schrieb.{0,30}|a ecrit|schreef.{0,30}|ha scritto|escribio|skrev.{0,30}|napisal.{0,20}) ?:$/;
+const isQuoted = (text: string): boolean =>
+  text.startsWith('>') || (text.length <= 120 && text.endsWith(':') && QUOTED.test(fold(text).text));
 
 const range = (from: number, to: number): number[] =>
   Array.from({ length: Math.max(0, to - from) }, (_, at) => from + at);

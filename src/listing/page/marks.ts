@@ -31,12 +31,21 @@ export interface Marks {
   place: boolean;
   /** The page counts or sorts what it shows. */
   list: boolean;
+  /** It says that the thing is sold or reserved. */
+  sale: boolean;
+  /** The seller's words ask a price. */
+  asks: boolean;
   /** The title says that the advert is no more. */
   gone: boolean;
 }
 
 /** `titles`: the page's title, and the one that its form alone lets expect. */
-export function marksOf(reading: Reading, rows: Row[], titles: string[], blocks: Block[]): Marks {
+export function marksOf(
+  reading: Reading,
+  rows: Row[],
+  titles: string[],
+  blocks: Block[],
+): Omit<Marks, 'sale' | 'asks'> {
   const { boxes, lines, zones, cards } = reading;
   const isFree = (index: number) => zones[index] !== AWAY && !cards.lines.has(index);
   const isPriced = (index: number) =>

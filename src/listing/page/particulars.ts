@@ -152,6 +152,22 @@ const LETTER = /[\p{L}\d]/u;
 const HAD_AT =
   /^(?:(?:viewing|collection|pick-?up|kijken|bezichtiging|besichtigung|abholung|visite|retrait|visione|ritiro|visita|recogida)(?: (?:and|en|und|et|e|y) (?:viewing|collection|ophalen|afhalen|abholung|besichtigung|retrait|enlevement|ritiro|recogida))?|ophalen|afhalen|where it is|wo)$/;
 
+/** A place in brackets at the end of the heading, or on a line of it: "Hand crank - £45 (Netherholme)". */
+export function placeInHeading(reading: Reading): Candidate[] {
+  const { lines, titleLine, heading } = reading;
+  if (titleLine < 0) return [];
+  const found: Candidate[] = [];
+  const own = heading[lines[titleLine]!.box]!;
+  for (let index = titleLine; index < Math.min(lines.length, titleLine + 3); index++) {
+    if (index > titleLine && (own < 0 || heading[lines[index]!.box] !== own)) break;
+    const [, place] = /\(([^()]{3,50})\)\s*$/.exec(lines[index]!.text) ?? [];
+    const isBehindPrice = index > titleLine || amountsIn(lines[index]!.text).length > 0;
+    if (place && isBehindPrice && /^\p{Lu}/u.test(place) && !CONDITION_WORDS.test(fold(place).text))
+      found.push({ field: 'place', value: place, source: 'page', weight: 0.6 });
+  }
+  return found;
+}
+
 /** A heading that is a label ("Localisation") over one short line. */
 export function headedParticulars(reading: Reading): Candidate[] {
   const { lines, zones, cards } = reading;
@@ -188,7 +204,7 @@ const LISTED_WORDS =
   /\b(?:listed|posted|placed|published|added|advertised|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|publiee?|depos|mise? en ligne|en ligne depuis|geplaatst|sinds|publicado|pubblicato|inserito|upplagd|inlagd|publicerad|oprettet|indrykket|publisert|lagt ut|dodan\w*|opublikowan\w*|vlozeno|pridano|julkaistu|lisatty|feladva)\b/i;
 /** Days of something else. */
 const OTHER_DAY =
-  /\b(?:ends?|ending|until|closes|closing|cloture|joined|member|since|active since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|aktiv seit|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)\b/;
+  /\b(?:wrote|schrieb|ecrit|schreef|ha scritto|escribio|ends?|ending|until|closes|closing|cloture|joined|member|since|active since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|aktiv seit|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)\b/;
 const DAY =
   /(?<!\d)(?:\d{4}-\d{1,2}-\d{1,2}|\d{1,2}[./-]\d{1,2}[./-](?:\d{4}|\d{2})|\d{1,2}(?:st|nd|rd|th|er|\.)?(?: of| de)?[ -]\p{L}{3,12}\.?,?(?: de)?[ -](?:\d{4}|['’]\d{2})|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?, \d{4}|\p{L}{3} \d{1,2} \d\d:\d\d(?::\d\d)? (?:[A-Z]{2,5} )?\d{4})(?!\d)/u;
 

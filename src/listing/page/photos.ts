@@ -1,12 +1,13 @@
 import { photoFamily } from '../decide/photos';
 import { CONTROL, type Picture } from '../types';
+import { amountsIn } from './amounts';
 import { isOnly, type Reading, sizeOf } from './reading';
 import { sharedWords } from './title';
 import { AWAY, MAIN } from './zones';
 
 /** Boxes of the seller, of marks of trust and the like. */
 const PERSON =
-  /\b(?:seller|profile|avatar|author|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)\b/;
+  /\b(?:seller|profile|avatar|av|author|byline|poster|who|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)\b/;
 const GALLERY =
   /\b(?:gallery|galerie|galleria|galeria|carousel|slide\w*|swiper|thumb\w*|photos?|images?|pictures?|media|viewer|lightbox|bild\w*|foto\w*|fotki|kuvat|hero)\b/;
 /** Captions and buttons of a gallery, all together. */
@@ -37,6 +38,7 @@ export function photosOf(reading: Reading, title: string, siteNames: readonly st
     alt.split(' ').length <= SITE_WORDS &&
     sharedWords(alt, title) < 0.5 &&
     siteNames.some((name) => name !== '' && sharedWords(alt, name) === 1);
+  const priced = pricedApart(reading);
   // Where photographs are, the other kind of file is for buttons and lines.
   const isDrawn = ({ address }: Picture) => /\.gif(?:$|[?#])/i.test(address);
   const hasPhotographs = !pictures.every(isDrawn);
@@ -45,6 +47,7 @@ export function photosOf(reading: Reading, title: string, siteNames: readonly st
       !(hasPhotographs && isDrawn(picture)) &&
       !isAway(picture) &&
       !isOfSite(picture) &&
+      !priced.has(picture) &&
       !around(picture.box, 20, (at) => cards.boxes.has(at)) &&
       !around(picture.box, 3, (at) => PERSON.test(boxes[at]!.hint)),
   );
@@ -69,7 +72,8 @@ export function photosOf(reading: Reading, title: string, siteNames: readonly st
   const isSeries =
     pattern !== '' && own.some((picture) => picture !== seed && photoFamily(picture.address).pattern === pattern);
   const isOne = (picture: Picture): boolean => {
-    if (picture === seed || around(picture.box, 20, (at) => at === gallery)) return true;
+    if (picture === seed || picture.box === seed.box) return true;
+    if (gallery >= 0 && around(picture.box, 20, (at) => at === gallery)) return true;
     const its = photoFamily(picture.address);
     if (pattern !== '' && its.pattern === pattern) return true;
     if (picture.small || (picture.linked && !seed.linked)) return false;
@@ -79,7 +83,27 @@ export function photosOf(reading: Reading, title: string, siteNames: readonly st
   return own.filter(isOne).map(({ address }) => address);
 }
 
-/** The outermost box around a picture that holds nothing but pictures and their captions. */
+/** Pictures of one box with an amount of money behind each: things for sale set in a row without boxes of their own. */
+function pricedApart({ pictures, lines }: Reading): ReadonlySet<Picture> {
+  const byBox = new Map<number, Picture[]>();
+  for (const picture of pictures) {
+    const same = byBox.get(picture.box);
+    if (same) same.push(picture);
+    else byBox.set(picture.box, [picture]);
+  }
+  const found = new Set<Picture>();
+  for (const same of byBox.values()) {
+    const priced = same.filter(({ line }, index) =>
+      lines
+        .slice(line, Math.min(same[index + 1]?.line ?? line + 3, line + 3))
+        .some(({ text }) => text.length < 80 && amountsIn(text).length > 0),
+    );
+    if (priced.length >= 3 && priced.length >= same.length - 1) for (const picture of same) found.add(picture);
+  }
+  return found;
+}
+
+/** The outermost box around a picture that holds nothing but pictures and their captions, or -1. */
 function galleryAround({ boxes, lines }: Reading, box: number): number {
   const words = (at: number): number => {
     let sum = 0;
@@ -87,6 +111,7 @@ function galleryAround({ boxes, lines }: Reading, box: number): number {
       if (!isOnly(lines[index]!, CONTROL)) sum += lines[index]!.text.length;
     return sum;
   };
+  if (words(box) > CAPTIONS_MOST) return -1;
   let at = box;
   for (let step = 0; step < 8; step++) {
     const { parent } = boxes[at]!;

@@ -114,6 +114,12 @@ function isBadge(text: string): boolean {
 }
 
 /** A title without the state of its sale before it. */
+/** The state of the sale that stands before a title ("SOLD - "), without its marks, or null. */
+export function stateBefore(text: string): string | null {
+  const [whole] = STATE.exec(text) ?? [];
+  return whole === undefined ? null : whole.replace(/^[^\p{L}]+|[^\p{L}]+$/gu, '') || null;
+}
+
 /** Names of the badges that a site sets before a title. */
 const BADGE = /\b(?:label|badge|tag|prefix|flag|ribbon|status|state|pill|chip|sticker)\b/;
 

@@ -66,6 +66,9 @@ export function zonesOf(reading: Reading): Uint8Array {
     for (const [index, line] of lines.entries()) if (!inMain[line.box]) zones[index] = Math.max(zones[index]!, BESIDE);
   }
   sendConsentAway(reading, zones);
+  for (const [index, { text }] of lines.entries())
+    if (zones[index] !== AWAY && text.length <= 200 && leadsOn(text) && levelOf(reading, index) === 0)
+      zones[index] = AWAY;
   for (const [index, line] of lines.entries()) {
     const level = levelOf(reading, index);
     if (zones[index] !== AWAY && level === 0 && isBoldLabel(reading, index) && headingLabel(line.text) === 'away') {
@@ -82,6 +85,11 @@ export function zonesOf(reading: Reading): Uint8Array {
   }
   return zones;
 }
+
+/** Ways from one page of a series to the next: "Previous message: ...", "Older: ...". The languages of the labels. */
+const LEADS_ON =
+  /^(?:[«‹<←]+ ?)?(?:previous|prev|next|newer|older|vorherige[rs]?|vorige[rs]?|nachste[rs]?|neuere[rs]?|altere[rs]?|precedente?|suivante?|volgende?|successivo|precedente|anterior|siguiente|forrige|neste|nasta)(?: (?:message|post|thread|topic|entry|article|item|lot|ad|nachricht|beitrag|thema|artikel|message|sujet|article|bericht|messaggio|mensaje))? ?[:»›>→]/;
+const leadsOn = (text: string): boolean => LEADS_ON.test(fold(text.slice(0, 60)).text);
 
 /** How consent texts speak, in the languages of the labels. Common usage, from memory. */
 const CONSENT =

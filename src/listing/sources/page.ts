@@ -3,12 +3,21 @@ import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
 import { type Block, descriptionsOf } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
-import { headedParticulars, lastPart, particularsOf, placesToldOf, timesOf, writtenDates } from '../page/particulars';
+import {
+  headedParticulars,
+  lastPart,
+  particularsOf,
+  placeInHeading,
+  placesToldOf,
+  timesOf,
+  writtenDates,
+} from '../page/particulars';
 import { photosOf } from '../page/photos';
 import { type PagePrice, pricesOf } from '../page/prices';
 import { isOnly, type Reading, readingOf } from '../page/reading';
 import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
+import { saleOf } from '../page/sale';
 import { type Heading, titlesOf } from '../page/title';
 import { supportOf, type TitleEvidence } from '../page/title-evidence';
 import { AWAY, zonesOf } from '../page/zones';
@@ -16,6 +25,8 @@ import { type Candidate, CONTROL, type PageText } from '../types';
 
 /** From this weight on a price stands plainly. */
 const PLAIN_PRICE = 0.5;
+/** From this weight on it is the advert that is said to be sold. */
+const SALE_SAID = 0.6;
 
 export interface PageFindings {
   candidates: Candidate[];
@@ -111,6 +122,8 @@ export function fromPage(page: PageText, head: Head): PageFindings {
       description: blocks[0]?.text ?? '',
       language: head.language,
     }),
+    ...saleOf(reading, rows),
+    ...placeInHeading(reading),
     ...headedParticulars(reading),
     ...placesToldOf(reading),
     ...timesOf(reading),
@@ -128,7 +141,11 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     cards: reading.cards.count,
     title,
     price: prices[0]?.weight ?? 0,
-    marks: marksOf(reading, rows, [title || windowTitle, first[0]?.text ?? ''], blocks),
+    marks: {
+      ...marksOf(reading, rows, [title || windowTitle, first[0]?.text ?? ''], blocks),
+      sale: candidates.some(({ field, weight }) => field === 'sale' && weight >= SALE_SAID),
+      asks: prices.some(({ asked, line }) => asked && line < 0),
+    },
     words: blocks[0]?.text.length ?? 0,
     rows: rows.length,
     photos: candidates.filter(({ field }) => field === 'photo').length,

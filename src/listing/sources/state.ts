@@ -17,6 +17,8 @@ const KEYS = {
   currency: /^(?:price)?currency(?:code|iso)?$/,
   condition: /^(?:item)?(?:condition|state|zustand|etat)(?:label|name|text)?$/,
   place: /^(?:location|place|address|city|cityname|locality|town|ort|lieu|plaats)(?:label|name|text)?$/,
+  sale: /^(?:status|state|availability|salestatus|listingstatus|itemstatus)$/,
+  seller: /^(?:sellertype|vendortype|ownertype|accounttype|advertisertype|postertype|usertype)$/,
   listedDate: /^(?:created|published|posted|listed|publication|creation|list|firstpublication)(?:at|on|date|time)?$/,
   photo: /^(?:images|photos|pictures|image|photo|media|gallery|imageurls|photourls)$/,
   rows: /^(?:attributes|properties|specs|specifications|details|features|params|parameters|criteria|facts)$/,
@@ -101,6 +103,8 @@ function candidatesOf(value: Plain): Candidate[] {
   }
   for (const [, held] of all(KEYS.condition)) add('condition', words(held), 0.6);
   for (const [, held] of all(KEYS.place)) add('place', placeIn(held), 0.55);
+  for (const [, held] of all(KEYS.sale)) add('sale', words(held), 0.5);
+  for (const [, held] of all(KEYS.seller)) add('seller', words(held), 0.5);
   for (const [, held] of all(KEYS.listedDate)) add('listedDate', typeof held === 'string' ? held : null, 0.5);
   for (const [, held] of all(KEYS.photo))
     for (const one of Array.isArray(held) ? held : [held]) add('photo', addressIn(one), 0.55);

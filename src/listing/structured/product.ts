@@ -1,3 +1,4 @@
+import { saleIn } from '../decide/sale-words';
 import { rowLabel } from '../page/row-labels';
 import type { Candidate, FieldName, SourceName } from '../types';
 import { pricesOfOffers } from './offers';
@@ -60,11 +61,18 @@ export function candidatesOf(main: Thing, source: SourceName, weight: number): C
     for (const serial of texts(thing, 'serialNumber').slice(0, 5)) add('serial', serial);
     for (const state of [...thing.get('itemCondition'), ...thing.get('condition')].slice(0, 2))
       add('condition', conditionName(state), isTerm(state) ? Math.min(weight, TERM) : weight);
+    for (const state of thing.get('availability').slice(0, 2)) {
+      const term = typeof state === 'string' ? state : (state.id ?? '');
+      if (saleIn(term)) add('sale', term, weight - 0.1);
+    }
     add('listedDate', text(thing, 'datePosted', 'datePublished', 'availabilityStarts', 'validFrom'), weight - 0.15);
     for (const at of ['availableAtOrFrom', 'location', 'contentLocation', 'areaServed', 'address'])
       add('place', placeName(thing.get(at)[0]), weight - (at === 'areaServed' ? 0.3 : 0.05));
-    for (const seller of [...things(thing, 'seller'), ...things(thing, 'offeredBy')].slice(0, 3))
+    for (const seller of [...things(thing, 'seller'), ...things(thing, 'offeredBy')].slice(0, 3)) {
+      // A site names itself as the organisation that sells what its members do.
+      if (is(seller, /^Person$/)) add('seller', 'private', Math.min(weight, 0.6));
       add('place', placeName(things(seller, 'address')[0] ?? things(seller, 'location')[0]), weight - 0.2);
+    }
     for (const property of ['image', 'photo', 'primaryImageOfPage', 'depiction'])
       for (const image of thing.get(property).slice(0, 40)) {
         add('photo', typeof image === 'string' ? image : (text(image, 'contentUrl', 'url') ?? image.id ?? undefined));

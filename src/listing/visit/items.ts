@@ -14,13 +14,20 @@ const ADDRESS_IN: [tags: RegExp, attribute: string][] = [
   [/^object$/, 'data'],
 ];
 
-const tokens = (text: string | null): string[] => [...new Set((text ?? '').split(/[\t\n\f\r ]+/).filter(Boolean))];
+const tokens = (text: string | null): string[] => {
+  if (!text) return [];
+  return /[\t\n\f\r ]/.test(text) ? [...new Set(text.split(/[\t\n\f\r ]+/).filter(Boolean))] : [text];
+};
 
 /**
  * The items of a page in tree order, by the HTML standard (section Microdata: "the properties of an item", "the value
  * of a property"). `textOf` gives the text of an element whose value is its text; in the standard its textContent.
  */
-export function itemsOf(sight: Sight, { scopes, ids }: Walk, textOf: (element: Element) => string): Item[] {
+export function* itemsOf(
+  sight: Sight,
+  { scopes, ids }: Pick<Walk, 'scopes' | 'ids'>,
+  textOf: (element: Element) => Generator<void, string>,
+): Generator<void, Item[]> {
   const index = new Map(scopes.slice(0, ITEMS_MOST).map((element, at) => [element, at]));
   let visits = VISITS_MOST;
 
@@ -56,7 +63,7 @@ export function itemsOf(sight: Sight, { scopes, ids }: Walk, textOf: (element: E
     return references.length > 0 ? results.sort((a, b) => (sight.before(a, b) ? -1 : 1)) : results;
   };
 
-  const read = (element: Element): string | number => {
+  const read = function* (element: Element): Generator<void, string | number> {
     const item = index.get(element);
     if (item !== undefined) return item;
     const tag = sight.tag(element);
@@ -71,21 +78,24 @@ export function itemsOf(sight: Sight, { scopes, ids }: Walk, textOf: (element: E
     const content = get('content');
     if (content !== null) return content;
     if (tag === 'data' || tag === 'meter') return get('value') ?? '';
-    return (tag === 'time' && get('datetime')) || textOf(element);
+    return (tag === 'time' && get('datetime')) || (yield* textOf(element));
   };
 
-  return [...index.keys()].map((element) => {
+  const items: Item[] = [];
+  for (const element of index.keys()) {
+    yield;
     const id = sight.attribute(element, 'itemid');
     const properties: Item['properties'] = [];
     for (const property of propertiesOf(element)) {
-      const value = read(property);
+      const value = yield* read(property);
       for (const name of tokens(sight.attribute(property, 'itemprop'))) properties.push([name, value]);
     }
-    return {
+    items.push({
       types: tokens(sight.attribute(element, 'itemtype')),
       id: id === null ? null : resolved(id.trim(), sight.base),
       properties,
       top: sight.attribute(element, 'itemprop') === null,
-    };
-  });
+    });
+  }
+  return items;
 }

@@ -9,7 +9,11 @@ const ICON_FILE = /\.svg|icons?[/_-]|\bpin\b|marker/i;
  * What a page calls an element: class, id, role, item property, the data of its tests, a short label for screen readers.
  * `its`: the names of its attributes, where they are known already.
  */
-export function namesOf(sight: Sight, element: Element, its: readonly string[] = sight.attributeNames(element)): string {
+export function namesOf(
+  sight: Sight,
+  element: Element,
+  its: readonly string[] = sight.attributeNames(element),
+): string {
   let labels = '';
   let names = '';
   for (let index = 0; index < its.length; index++) {

@@ -27,12 +27,15 @@ const SMALL = 80;
 const SMALLEST = 32;
 const ALT_MOST = 120;
 const PICTURES_MOST = 120;
+/** Images looked at between two pauses that may be made. */
+const IMAGES_OF_A_STEP = 50;
 
 /** The pictures of a page that are no decoration, by absolute address. None is loaded. */
-export function picturesOf(sight: Sight, images: Walk['images']): Picture[] {
+export function* picturesOf(sight: Sight, images: Walk['images']): Generator<void, Picture[]> {
   const found: Picture[] = [];
-  for (const { element, box, line, link } of images) {
+  for (const [index, { element, box, line, link }] of images.entries()) {
     if (found.length >= PICTURES_MOST) break;
+    if (index % IMAGES_OF_A_STEP === IMAGES_OF_A_STEP - 1) yield;
     const get = (name: string) => sight.attribute(element, name) ?? '';
     const isBelow = (pixels: number) => ['width', 'height'].some((name) => Number.parseInt(get(name), 10) < pixels);
     if (

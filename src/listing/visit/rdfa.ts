@@ -25,7 +25,10 @@ const HTML_RELATION = /^[a-z\s-]*$/i;
  * such element around it. What they mean is worked out outside of the page. A page that states no type has none.
  * `textOf` gives the text of an element whose value is its text.
  */
-export function rdfaOf(sight: Sight, textOf: (element: Element) => string): RdfaMark[] {
+export function* rdfaOf(
+  sight: Sight,
+  textOf: (element: Element) => Generator<void, string>,
+): Generator<void, RdfaMark[]> {
   if (sight.select('[typeof]').length === 0) return [];
   const marks: RdfaMark[] = [];
   const placed = new Map<Node, number>();
@@ -62,6 +65,7 @@ export function rdfaOf(sight: Sight, textOf: (element: Element) => string): Rdfa
 
   for (const element of sight.select(SELECTED)) {
     if (marks.length >= MARKS_MOST) break;
+    yield;
     const own: [string, string][] = [];
     for (const name of NAMES) {
       const value = sight.attribute(element, name);
@@ -83,7 +87,7 @@ export function rdfaOf(sight: Sight, textOf: (element: Element) => string): Rdfa
     const isRelated = has('rel') || has('rev');
     const isThing = (!isRelated && ['resource', 'href', 'src'].some(has)) || (has('typeof') && !has('about'));
     if (has('property') && (has('datatype') || !isThing) && !own.some(([name]) => name === 'content'))
-      marks[index]!.text = textOf(element);
+      marks[index]!.text = yield* textOf(element);
   }
   return marks;
 }

@@ -57,9 +57,17 @@ type Closed = { openOrClosedShadowRoot?: Node | null };
 
 /** In the extension's own world Chromium and Firefox show closed roots too, each in its way; null where nobody does. */
 function closedShadow(sample: object): ((of: Element) => Node | null) | null {
-  const { chrome } = globalThis as { chrome?: { dom?: { openOrClosedShadowRoot?: (of: Element) => Node | null } } };
-  const asked = chrome?.dom?.openOrClosedShadowRoot;
-  if (asked) return (of) => asked(of);
+  const { dom } =
+    (globalThis as { chrome?: { dom?: { openOrClosedShadowRoot?: (of: Element) => Node | null } } }).chrome ?? {};
+  if (dom?.openOrClosedShadowRoot)
+    return (of) => {
+      try {
+        return dom.openOrClosedShadowRoot?.(of) ?? null;
+      } catch {
+        // It is asked of elements of HTML alone.
+        return null;
+      }
+    };
   return 'openOrClosedShadowRoot' in sample ? (of) => (of as Closed).openOrClosedShadowRoot ?? null : null;
 }
 
@@ -75,7 +83,10 @@ export function lookAt(document: Document, address?: string): Sight {
     const get = fromPrototype(sample, name, 'get');
     return get ? (call.bind(get) as (of: object) => T) : () => otherwise;
   };
-  const method = <R, G extends unknown[] = []>(sample: object, name: string): ((of: object, ...given: G) => R) | null => {
+  const method = <R, G extends unknown[] = []>(
+    sample: object,
+    name: string,
+  ): ((of: object, ...given: G) => R) | null => {
     const found = fromPrototype(sample, name, 'value');
     return found && (call.bind(found) as (of: object, ...given: G) => R);
   };

@@ -24,11 +24,12 @@ const isPlain = (value: unknown): value is Plain =>
  * Objects in the page's scripts that have the shape of something for sale: a name, and a price or a description beside
  * it. Scripts are read as text, never run. Which of them is the page's own is judged elsewhere.
  */
-export function stateOf(scripts: Iterable<string>): StateObject[] {
+export function* stateOf(scripts: Iterable<string>): Generator<void, StateObject[]> {
   const found: StateObject[] = [];
   let left = SCRIPTS_MOST;
   for (const text of scripts) {
     if (left-- <= 0 || found.length >= KEPT_MOST) break;
+    yield;
     if (text.length > SCRIPT_MOST || !MAY_TELL.test(text)) continue;
     for (const value of valuesIn(text)) search(value, found);
   }

@@ -1,51 +1,25 @@
 import { BOLD, type Box, CONTROL, LINK, RAISED, STRUCK } from '../types';
-import { beginsWithPicture, slotted } from './children';
+import { beginsWithPicture, type Slots, slotsOf } from './children';
+import { AS_BLOCK, HIDDEN, HOLDS_ITEMS, KEEPS_BREAKS } from './flags';
 import {
-  BLOCK_STYLE,
-  BLOCKS,
-  DRAWN,
-  HEADS,
-  HIDING,
-  ICONS,
+  BLOCK,
+  BOLDENING,
+  CUSTOM,
+  HEAD,
+  HEADING,
+  HOST,
+  ICON,
   INLINE,
-  ITEMS_CLASS,
-  ITEMS_STYLE,
-  NOT_ITEMS,
-  PICTURED,
-  PRE_STYLE,
-  RAISED_CLASS,
-  SET_HIGH,
+  kindOf,
+  NO_ITEM,
+  PARTICULAR,
   SILENT,
-  STRIKES,
   STRIKING,
-  UNSEEN_CLASS,
-  WAITING,
-} from './elements';
-import { hintOf, iconOf, labelled, namesOf } from './names';
+} from './kinds';
+import { Lining, type Stretch } from './lining';
+import { hintOf, iconOf, namesOf } from './names';
 import type { Sight } from './sight';
-
-const KEEPS_BREAKS = 32;
-const HIDDEN = 64;
-/** Its children are set as items of a row or grid, each by itself. */
-const HOLDS_ITEMS = 128;
-/** Hidden, but read out. */
-const FOR_SCREENS = 256;
-
-/** The text of one text node, as it stands there. */
-export interface Part {
-  raw: string;
-  flags: number;
-  /** The element that holds the text. */
-  element: Element;
-  /** Names of the icon that stands right before it, or "". */
-  icon: string;
-}
-
-/** A line before anybody asked what a person can see of it. */
-export interface Stretch {
-  parts: Part[];
-  box: number;
-}
+import { flagsOfClass, flagsOfStyle, isPictured } from './styles';
 
 /** A page in document order, from one walk over its nodes. Attributes are read, layout is not. */
 export interface Walk {
@@ -74,24 +48,31 @@ export interface Walk {
 
 /** More nodes than any advert needs; what comes after is not read. */
 const NODES_MOST = 400_000;
+/** Nodes read between two pauses that may be made. */
+const NODES_OF_A_STEP = 400;
 
 /** A document's own frames and their frames. */
 const FRAMES_MOST = 20;
 const UNREAD_MOST = 10;
 
-/** Characters of a style or class that are looked at. */
-const NAMES_MOST = 1000;
+/** A dialog that waits: hidden from everybody as long as aria-hidden says so. Other aria-hidden text is seen. */
+const WAITING = /\b(?:dialog|modal|popup|drawer|tooltip|menu)\b/i;
 
 /** A shadow tree: its host's own children are seen where it has slots for them, and nowhere else. */
 interface Tree {
   host: Element;
   outer: Tree | null;
+  /** The host's children by the name of the slot that shows them, once a slot has asked. */
+  slots: Slots | null;
 }
 
+/** An element whose children are being read. */
 interface Frame {
   element: Element;
+  /** What the page calls it; null where that was not asked yet. */
+  names: string | null;
   next: Node | null;
-  /** What comes after `next`, where that is not its sibling: the nodes of a slot. */
+  /** What comes after `next`, where that is not its sibling: the nodes of a slot, the last one first. */
   rest: Node[] | null;
   tree: Tree | null;
   flags: number;
@@ -100,210 +81,253 @@ interface Frame {
   link: string | null;
 }
 
-/** Walks once over `from` and all in it, at most `most` nodes, without recursion; linear in its nodes. */
-export function walk(sight: Sight, from: Element | null = sight.root, most = NODES_MOST): Walk {
-  const out: Walk = {
-    lines: [],
-    boxes: [],
-    images: [],
-    times: [],
-    heads: [],
-    linkedData: [],
-    scopes: [],
-    ids: new Map(),
-    title: -1,
-    scripts: [],
-    unread: [],
-    nodes: 0,
-    cut: false,
-  };
-  const { lines, boxes } = out;
-  let frames = FRAMES_MOST;
-  const stack: Frame[] = [];
-  let parts: Part[] = [];
-  let icon = '';
-  /** An element in the line has just ended, and another begins with nothing between. */
-  let hasEnded = false;
-  let isBeside = false;
-  /** An item of a row or grid begins. */
-  let isItem = false;
-
-  const endLine = () => {
-    parts = [];
-  };
-  const say = (raw: string, { flags, box, element }: Frame) => {
-    if (flags & HIDDEN) {
-      if (flags & FOR_SCREENS && /\S/.test(raw) && raw.length < 60) icon = labelled(raw.trim().replace(/:$/, ''));
-      return;
-    }
-    if (/\S/.test(raw)) {
-      const last = parts.findLast((part) => /\S/.test(part.raw))?.raw ?? '';
-      if ((isBeside || isItem) && last !== '' && !(flags & RAISED) && !isOneText(last, raw, isItem)) endLine();
-      isBeside = false;
-      isItem = false;
-    }
-    for (const [index, piece] of (flags & KEEPS_BREAKS ? raw.split('\n') : [raw]).entries()) {
-      if (index > 0) endLine();
-      // White space belongs to a line only behind a word.
-      if (parts.length === 0) {
-        if (!/\S/.test(piece)) continue;
-        lines.push({ parts, box });
-      }
-      parts.push({ raw: piece, flags, element, icon });
-      if (/\S/.test(piece)) icon = '';
-    }
-  };
-
-  const open = (element: Element, around?: Frame) => {
-    const tag = sight.tag(element);
-    let flags = around?.flags ?? 0;
-    let box = around?.box ?? -1;
-    let link = around?.link ?? null;
-    let tree = around?.tree ?? null;
-    let block = BLOCKS.has(tag) || tag.includes('-') || box < 0;
-    let hint = '';
-    let level = 0;
-    let isPictured = false;
-    let holdsItems = false;
-    const get = (name: string) => sight.attribute(element, name);
-
-    if (tag === 'script') {
-      if (/^\s*application\/ld\+json/i.test(get('type') ?? '')) out.linkedData.push(element);
-      else if (get('src') === null) out.scripts.push(element);
-      return;
-    }
-    if (sight.hasAttributes(element)) {
-      const id = get('id');
-      if (id && !out.ids.has(id)) out.ids.set(id, element);
-      if (get('itemscope') !== null) out.scopes.push(element);
-      const style = get('style')?.slice(0, NAMES_MOST);
-      if (style) {
-        if (HIDING.test(style)) flags |= HIDDEN;
-        if (STRIKES.test(style)) flags |= STRUCK;
-        if (SET_HIGH.test(style)) flags |= RAISED;
-        if (PRE_STYLE.test(style)) flags |= KEEPS_BREAKS;
-        if (BLOCK_STYLE.test(style)) block = true;
-        if (ITEMS_STYLE.test(style)) holdsItems = true;
-        if (style.includes('url(') && (DRAWN.test(style) || PICTURED.test(`${get('class')} ${get('id')}`)))
-          isPictured = true;
-      }
-      if (get('hidden') !== null) flags |= HIDDEN;
-      const named = (get('class') ?? '').slice(0, NAMES_MOST);
-      const role = get('role');
-      if (UNSEEN_CLASS.test(named)) flags |= HIDDEN | FOR_SCREENS;
-      if (RAISED_CLASS.test(named)) flags |= RAISED;
-      if (ITEMS_CLASS.test(named)) holdsItems = true;
-      if (role === 'button') {
-        flags |= CONTROL;
-        block = true;
-      }
-      if (role === 'heading') level = Math.min(6, Math.max(1, Math.trunc(Number(get('aria-level'))) || 2));
-      if (block) hint = namesOf(sight, element);
-      if (get('aria-hidden') === 'true' && WAITING.test(`${tag} ${hint}`)) flags |= HIDDEN;
-    }
-    if (around && around.flags & HOLDS_ITEMS && !block && !NOT_ITEMS.has(tag)) isItem = true;
-    flags = (flags & ~HOLDS_ITEMS) | (holdsItems ? HOLDS_ITEMS : 0);
-    isBeside ||= hasEnded && !block && INLINE.has(tag);
-    hasEnded = false;
-    if (tag === 'dialog' && get('open') === null) flags |= HIDDEN;
-    if (STRIKING.has(tag)) flags |= STRUCK;
-    if (tag === 'button') flags |= CONTROL;
-    if (tag === 'sup') flags |= RAISED;
-    if (/^(?:b|strong|big)$/.test(tag) || (tag === 'font' && /[4-7]/.test(get('size') ?? ''))) flags |= BOLD;
-    if (tag === 'pre') flags |= KEEPS_BREAKS;
-    if (tag === 'a' && get('href') !== null) {
-      flags |= LINK;
-      link = get('href');
-      // A link that begins with a picture is a card, whatever its style sheet calls it.
-      if (beginsWithPicture(sight, element)) block = true;
-    }
-    if (tag === 'svg' || (ICONS.has(tag) && !sight.firstChild(element))) icon = iconOf(sight, element, tag);
-    if (HEADS.has(tag)) out.heads.push(element);
-    else if (tag === 'br') endLine();
-    else if (tag === 'time') out.times.push({ element, line: lines.length });
-    else if ((tag === 'img' || isPictured) && !(flags & HIDDEN))
-      out.images.push({ element, box, line: lines.length, link });
-    const inner = tag === 'iframe' && !(flags & HIDDEN) && frames-- > 0 ? insideOf(element) : null;
-    if (inner) block = true;
-    else if (tag === 'template' && around && get('shadowrootmode') !== null) {
-      // A shadow root as it is written in a stored page; the rest of its host's children come by its slots.
-      const content = sight.templateContent(element);
-      if (!content) return;
-      tree = { host: around.element, outer: tree };
-      around.next = null;
-      around.rest = null;
-      stack.push({ ...around, next: sight.firstChild(content), rest: null, tree, opened: false });
-      return;
-    } else if (SILENT.has(tag)) return;
-
-    if (block) {
-      endLine();
-      // A page's own elements are named like its classes.
-      if (tag.includes('-')) hint = `${hintOf(tag)} ${hint}`.trim();
-      if (/^h[1-6]$/.test(tag)) level = Number(tag[1]);
-      if (level === 1 && out.title < 0) out.title = lines.length;
-      // The text of a heading that is a button is a heading; that of other buttons is no part of the advert.
-      if (level) flags &= ~CONTROL;
-      boxes.push({ tag, parent: box, from: lines.length, to: lines.length, hint, ...(level ? { level } : {}) });
-      box = boxes.length - 1;
-    }
-    const frame: Frame = { element, next: null, rest: null, tree, flags, box, opened: block, link };
-    const shadow = inner ?? sight.shadow(element);
-    if (shadow) {
-      frame.next = sight.firstChild(shadow);
-      if (!inner) frame.tree = { host: element, outer: tree };
-    } else {
-      const assigned = tag === 'slot' && tree ? slotted(sight, tree.host, get('name') ?? '') : [];
-      if (assigned.length > 0) {
-        frame.rest = assigned;
-        frame.next = assigned.shift()!;
-        frame.tree = tree!.outer;
-      } else frame.next = sight.firstChild(element);
-    }
-    stack.push(frame);
-  };
-
-  /** The document inside a frame that is seen and of this page's origin, or null. */
-  const insideOf = (element: Element): Node | null => {
-    const inside = sight.shown(element) ? sight.frameDocument(element) : null;
-    const address = sight.attribute(element, 'src') ?? '';
-    if (!inside && /^(?:https?:)?\/\//.test(address) && out.unread.length < UNREAD_MOST && sight.shown(element))
-      out.unread.push(address);
-    return inside;
-  };
-
-  if (from) open(from);
-  for (let frame = stack.at(-1); frame; frame = stack.at(-1)) {
-    const node = frame.next;
-    if (node === null || out.nodes >= most) {
-      if (node) out.cut = true;
-      if (frame.opened) {
-        endLine();
-        boxes[frame.box]!.to = lines.length;
-      }
-      stack.pop();
-      hasEnded = !frame.opened;
-      // What a button or link shows is its own.
-      if (frame.flags & (CONTROL | LINK)) icon = '';
-    } else {
-      out.nodes++;
-      frame.next = frame.rest ? (frame.rest.shift() ?? null) : sight.nextSibling(node);
-      const type = sight.nodeType(node);
-      if (type === 3) {
-        hasEnded = false;
-        say(sight.data(node), frame);
-      } else if (type === 1) open(node as Element, frame);
-    }
-  }
-  return out;
+/**
+ * Walks once over `from` and all in it, at most `most` nodes, without recursion; linear in its nodes. May be left alone
+ * at each yield, and gone on with later.
+ */
+export function* walk(
+  sight: Sight,
+  from: Element | null = sight.root,
+  most: number = NODES_MOST,
+): Generator<void, Walk> {
+  const walker = new Walker(sight, most);
+  if (from) walker.open(from, null);
+  while (walker.goOn(NODES_OF_A_STEP)) yield;
+  return walker.out;
 }
 
-/** An amount in pieces (a sign, the whole, the cents), and marks between two texts. */
-function isOneText(before: string, after: string, isItem: boolean): boolean {
-  const [last, next] = [before.trim(), after.trim()];
-  // White space between the two is all that a line needs, but not a row of items.
-  if (!isItem && (!before.endsWith(last) || !after.startsWith(next))) return true;
-  if (/^[^\p{L}\p{N}\p{Sc}]+$/u.test(next) || /[^\p{L}\p{N}\p{Sc}.,!?)%\]"']$/u.test(last)) return true;
-  if (/\d[.,]?$/.test(last)) return /^(?:[.,:]|\d\d$|\p{Sc}|[A-Z]{3}(?![a-z])|kr|z\u0142|K\u010d|Ft|k$)/u.test(next);
-  return /(?:\p{Sc}|(?<![A-Z])[A-Z]{3}|kr\.?|Fr\.?)$/u.test(last) && /^\d/.test(next);
+class Walker {
+  readonly out: Walk;
+  readonly #lining = new Lining();
+  readonly #stack: Frame[] = [];
+  readonly #sight: Sight;
+  readonly #most: number;
+  #frames = FRAMES_MOST;
+
+  constructor(sight: Sight, most: number) {
+    this.#sight = sight;
+    this.#most = most;
+    this.out = {
+      lines: this.#lining.lines,
+      boxes: [],
+      images: [],
+      times: [],
+      heads: [],
+      linkedData: [],
+      scopes: [],
+      ids: new Map(),
+      title: -1,
+      scripts: [],
+      unread: [],
+      nodes: 0,
+      cut: false,
+    };
+  }
+
+  /** Reads so many nodes more. Says whether there are others. */
+  goOn(count: number): boolean {
+    const sight = this.#sight;
+    const stack = this.#stack;
+    const { out } = this;
+    const lining = this.#lining;
+    const end = Math.min(this.#most, out.nodes + count);
+    for (let frame = stack[stack.length - 1]; frame; frame = stack[stack.length - 1]) {
+      const node = frame.next;
+      if (node === null || out.nodes >= this.#most) {
+        if (node !== null) out.cut = true;
+        stack.pop();
+        lining.end(frame.opened);
+        if (frame.opened) out.boxes[frame.box]!.to = lining.lines.length;
+        // What a button or link shows is its own.
+        if (frame.flags & (CONTROL | LINK)) lining.icon = '';
+      } else if (out.nodes >= end) return true;
+      else {
+        out.nodes++;
+        frame.next = frame.rest ? (frame.rest.pop() ?? null) : sight.nextSibling(node);
+        const type = sight.nodeType(node);
+        if (type === 3) lining.say(sight.data(node), frame);
+        else if (type === 1) this.open(node as Element, frame);
+      }
+    }
+    return false;
+  }
+
+  /** An element begins: what it is, what its attributes say, and what there is to read inside. */
+  open(element: Element, around: Frame | null): void {
+    const sight = this.#sight;
+    const { out } = this;
+    const lining = this.#lining;
+    const tag = sight.tag(element);
+    const kind = kindOf(tag);
+    if (tag === 'script') {
+      this.#script(element);
+      return;
+    }
+
+    let flags = around ? around.flags & ~HOLDS_ITEMS : 0;
+    let box = around ? around.box : -1;
+    let block = (kind & BLOCK) !== 0 || box < 0;
+    let level = 0;
+    let link = around ? around.link : null;
+    /** What the page calls it, where it is a block by itself. */
+    let hint = '';
+    let names: string | null = '';
+    let isDrawn = false;
+    if (sight.hasAttributes(element)) {
+      const its = sight.attributeNames(element);
+      names = null;
+      let isWaiting = false;
+      for (let index = 0; index < its.length; index++) {
+        switch (its[index]) {
+          case 'class':
+            flags |= flagsOfClass(sight.attribute(element, 'class') ?? '');
+            break;
+          case 'id': {
+            const id = sight.attribute(element, 'id');
+            if (id && !out.ids.has(id)) out.ids.set(id, element);
+            break;
+          }
+          case 'itemscope':
+            out.scopes.push(element);
+            break;
+          case 'style': {
+            const style = sight.attribute(element, 'style') ?? '';
+            flags |= flagsOfStyle(style);
+            if (style.includes('url('))
+              isDrawn = isPictured(style, `${sight.attribute(element, 'class')} ${sight.attribute(element, 'id')}`);
+            break;
+          }
+          case 'hidden':
+            flags |= HIDDEN;
+            break;
+          case 'role': {
+            const role = sight.attribute(element, 'role');
+            if (role === 'button') flags |= CONTROL | AS_BLOCK;
+            if (role === 'heading')
+              level = Math.min(6, Math.max(1, Math.trunc(Number(sight.attribute(element, 'aria-level'))) || 2));
+            break;
+          }
+          case 'aria-hidden':
+            isWaiting = sight.attribute(element, 'aria-hidden') === 'true';
+        }
+      }
+      block ||= (flags & AS_BLOCK) !== 0;
+      if (block) {
+        hint = namesOf(sight, element, its);
+        names = hint;
+      }
+      if (isWaiting && WAITING.test(`${tag} ${hint}`)) flags |= HIDDEN;
+    }
+    const isItem = around !== null && (around.flags & HOLDS_ITEMS) !== 0 && !block && !(kind & NO_ITEM);
+    lining.begin(!block && (kind & INLINE) !== 0, isItem);
+    if (kind & STRIKING) flags |= STRUCK;
+    if (kind & BOLDENING) flags |= BOLD;
+
+    if (kind & PARTICULAR) {
+      if (tag === 'dialog' && sight.attribute(element, 'open') === null) flags |= HIDDEN;
+      else if (tag === 'button') flags |= CONTROL;
+      else if (tag === 'sup') flags |= RAISED;
+      else if (tag === 'pre') flags |= KEEPS_BREAKS;
+      else if (tag === 'font' && /[4-7]/.test(sight.attribute(element, 'size') ?? '')) flags |= BOLD;
+      else if (tag === 'a') {
+        const address = sight.attribute(element, 'href');
+        if (address !== null) {
+          flags |= LINK;
+          link = address;
+          // A link that begins with a picture is a card, whatever its style sheet calls it.
+          if (beginsWithPicture(sight, element)) block = true;
+        }
+      }
+    }
+    if (tag === 'svg' || (kind & ICON && sight.firstChild(element) === null)) lining.icon = iconOf(sight, element, tag);
+    if (kind & HEAD) out.heads.push(element);
+    else if (tag === 'br') lining.break();
+    else if (tag === 'time') out.times.push({ element, line: lining.lines.length });
+    else if ((tag === 'img' || isDrawn) && !(flags & HIDDEN))
+      out.images.push({ element, box, line: lining.lines.length, link });
+
+    const inner = tag === 'iframe' && !(flags & HIDDEN) && this.#frames-- > 0 ? this.#insideOf(element) : null;
+    if (inner) block = true;
+    else if (kind & SILENT) {
+      if (tag === 'template' && around) this.#written(element, around);
+      return;
+    }
+
+    if (block) {
+      lining.break();
+      // A page's own elements are named like its classes.
+      if (kind & CUSTOM) hint = `${hintOf(tag)} ${hint}`.trim();
+      if (kind & HEADING) level = Number(tag[1]);
+      if (level === 1 && out.title < 0) out.title = lining.lines.length;
+      // The text of a heading that is a button is a heading; that of other buttons is no part of the advert.
+      if (level) flags &= ~CONTROL;
+      const from = lining.lines.length;
+      const made: Box = { tag, parent: box, from, to: from, hint };
+      if (level) made.level = level;
+      box = out.boxes.push(made) - 1;
+    }
+    this.#enter(element, kind, inner, {
+      element,
+      names,
+      next: null,
+      rest: null,
+      tree: around ? around.tree : null,
+      flags: flags & ~AS_BLOCK,
+      box,
+      opened: block,
+      link,
+    });
+  }
+
+  /** What is read inside an element: its children, or what it shows in their place. */
+  #enter(element: Element, kind: number, inner: Node | null, frame: Frame): void {
+    const sight = this.#sight;
+    const shadow = inner ?? (kind & HOST ? sight.shadow(element) : null);
+    if (shadow) {
+      frame.next = sight.firstChild(shadow);
+      if (!inner) frame.tree = { host: element, outer: frame.tree, slots: null };
+    } else {
+      frame.next = sight.firstChild(element);
+      const { tree } = frame;
+      if (tree && sight.tag(element) === 'slot') {
+        tree.slots ??= slotsOf(sight, tree.host);
+        const assigned = tree.slots.get(sight.attribute(element, 'name') ?? '');
+        if (assigned) {
+          frame.rest = [...assigned];
+          frame.next = frame.rest.pop() ?? null;
+          frame.tree = tree.outer;
+        }
+      }
+    }
+    this.#stack.push(frame);
+  }
+
+  #script(element: Element): void {
+    const sight = this.#sight;
+    if (/^\s*application\/ld\+json/i.test(sight.attribute(element, 'type') ?? '')) this.out.linkedData.push(element);
+    else if (sight.attribute(element, 'src') === null) this.out.scripts.push(element);
+  }
+
+  /** A shadow root as it is written in a stored page; the rest of its host's children come by its slots. */
+  #written(template: Element, host: Frame): void {
+    const sight = this.#sight;
+    if (sight.attribute(template, 'shadowrootmode') === null) return;
+    const content = sight.templateContent(template);
+    if (!content) return;
+    host.next = null;
+    host.rest = null;
+    const tree = { host: host.element, outer: host.tree, slots: null };
+    this.#stack.push({ ...host, next: sight.firstChild(content), tree, opened: false });
+  }
+
+  /** The document inside a frame that is seen and of this page's origin, or null. */
+  #insideOf(element: Element): Node | null {
+    const sight = this.#sight;
+    const { unread } = this.out;
+    const isShown = sight.shown(element);
+    const inside = isShown ? sight.frameDocument(element) : null;
+    const address = sight.attribute(element, 'src') ?? '';
+    if (!inside && /^(?:https?:)?\/\//.test(address) && unread.length < UNREAD_MOST && isShown) unread.push(address);
+    return inside;
+  }
 }

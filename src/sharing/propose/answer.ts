@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { Text } from '../../pack/schema/parts';
-import { EditionRef } from '../seal/seal-line';
+import { EditionRef } from '../seal/edition-ref';
 import type { SigningKeys } from '../seal/signature';
 import type { Json } from './json';
 import { openSigned, writeSigned } from './signed-file';

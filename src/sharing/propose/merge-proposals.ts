@@ -91,7 +91,11 @@ const ORDER = new Map([...OBJECTS, ...LISTS].map(({ name }, i) => [name, i]));
 
 function byPlace(a: Row, b: Row): number {
   const parts = (ORDER.get(a.part) ?? 0) - (ORDER.get(b.part) ?? 0);
-  return parts !== 0 ? parts : a.entry !== b.entry ? (a.entry < b.entry ? -1 : 1) : a.slot < b.slot ? -1 : 1;
+  if (parts !== 0) return parts;
+  if (a.entry !== b.entry) return a.entry < b.entry ? -1 : 1;
+  // The entry as a whole before its fields.
+  if ((a.field === null) !== (b.field === null)) return a.field === null ? -1 : 1;
+  return a.slot < b.slot ? -1 : 1;
 }
 
 const isWhole = ({ do: what }: Change): boolean => what === 'add' || what === 'remove';

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { contentHash } from '../../pack/compiled/content-hash';
 import type { Pack } from '../../pack/schema/index';
 import { canonicalJson, isCanonical } from '../seal/canonical';
-import { EditionRef } from '../seal/seal-line';
+import { EditionRef } from '../seal/edition-ref';
 import { applyChanges } from './apply-changes';
 import { BriefChange, fromBrief, inBrief } from './change-file';
 import { diffPacks } from './diff-packs';

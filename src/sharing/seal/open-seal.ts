@@ -4,11 +4,12 @@ import { parsePack } from '../../pack/parse';
 import type { Pack } from '../../pack/schema/index';
 import { sealTexts as texts } from '../../text/catalogue/seal';
 import { isCanonical } from './canonical';
+import type { EditionRef } from './edition-ref';
 import { fingerprintOf } from './fingerprint';
-import { iJsonProblem } from './i-json';
+import { iJsonIssue } from './i-json-issue';
 import { type KeyChange, leadsFromFounder } from './key-change';
 import { splitId } from './pack-id';
-import { type EditionRef, sealedText, splitSealed } from './seal-line';
+import { sealedText, splitSealed } from './seal-line';
 import { isSignedBy } from './signature';
 
 /*
@@ -53,7 +54,8 @@ export async function openSealed(text: string): Promise<Opening> {
   // First what a hostile keeper could exhaust memory or stack with; reading says so in its own words.
   const { pack, issues } = parsePack(body);
   if (!pack) return { problem: 'pack', issues };
-  if (iJsonProblem(body)) return refuse('i-json');
+  const forbidden = iJsonIssue(body);
+  if (forbidden) return { problem: 'i-json', issues: [forbidden] };
   if (!isCanonical(body)) return refuse('not-canonical');
   const { id, edition } = pack.about;
   const { founder } = splitId(id);
@@ -65,6 +67,6 @@ export async function openSealed(text: string): Promise<Opening> {
   };
 }
 
-function refuse(problem: Exclude<SealProblem, 'pack'>): Opening {
+function refuse(problem: Exclude<SealProblem, 'pack' | 'i-json'>): Opening {
   return { problem, issues: [{ path: '', ...texts.problems[problem] }] };
 }

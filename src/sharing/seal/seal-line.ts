@@ -1,15 +1,11 @@
 import * as z from 'zod/mini';
 import { PartialDate } from '../../pack/schema/parts';
 import { canonicalJson, isCanonical } from './canonical';
+import { EditionRef } from './edition-ref';
+import { LONGEST_LINE } from './is-sealed';
 import { KeyChange, MOST_KEY_CHANGES } from './key-change';
 
 z.config({ jitless: true });
-
-/** SHA-256 of a pack's canonical JSON, in hexadecimal digits. */
-export const ContentHash = z.string().check(z.regex(/^[0-9a-f]{64}$/));
-export const EditionRef = z.strictObject({ edition: z.int().check(z.gte(1)), hash: ContentHash });
-/** An edition by its number and the hash of its bytes. */
-export type EditionRef = z.infer<typeof EditionRef>;
 
 /** The first line of a sealed pack, in canonical form. All of it but the signature itself is signed with the pack. */
 export const Seal = z.strictObject({
@@ -29,34 +25,16 @@ export const Seal = z.strictObject({
 });
 export type Seal = z.infer<typeof Seal>;
 
-/** Longer than the longest history. */
-const LONGEST = 100_000;
-
 /** The seal and what follows it; null where the first line is none: an unsealed pack, or no pack at all. */
 export function splitSealed(text: string): { seal: Seal; body: string } | null {
   const end = text.indexOf('\n');
-  if (end < 0 || end > LONGEST) return null;
+  if (end < 0 || end > LONGEST_LINE) return null;
   const line = text.slice(0, end);
   try {
     const seal = isCanonical(line) ? Seal.safeParse(JSON.parse(line)).data : undefined;
     return seal ? { seal, body: text.slice(end + 1) } : null;
   } catch {
     return null;
-  }
-}
-
-/** Does a file mean to be sealed, whether or not its seal can be read? Its first line is an object with a seal. */
-export function isSealed(text: string): boolean {
-  const end = text.indexOf('\n');
-  if (end < 0 || end > LONGEST) return false;
-  const line = text.slice(0, end);
-  if (!/^\s*\{.*"seal"/.test(line)) return false;
-  try {
-    const head: unknown = JSON.parse(line);
-    return typeof head === 'object' && head !== null && 'seal' in head && !('schema' in head);
-  } catch {
-    // A plain pack's first line is JSON as a whole, or it is "{" or so: only a damaged seal has all this in it.
-    return /"signature"|"key"/.test(line);
   }
 }
 

@@ -1,10 +1,11 @@
 import type { Pack } from '../../pack/schema/index';
 import { canonicalJson } from './canonical';
+import type { EditionRef } from './edition-ref';
 import { fingerprintOf } from './fingerprint';
 import type { KeyChange } from './key-change';
 import { leadsFromFounder } from './key-change';
 import { sealedId, withId } from './pack-id';
-import { type EditionRef, type Seal, sealedText } from './seal-line';
+import { type Seal, sealedText } from './seal-line';
 import { publicKeyOf, type SigningKeys, sign } from './signature';
 
 /** What an edition's seal says beside the key. */

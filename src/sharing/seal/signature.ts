@@ -1,5 +1,6 @@
 import { fromBase64Url, toBase64Url } from './bytes';
 import { CONTEXTS, type Context } from './contexts';
+import { isWeakKey } from './weak-key';
 
 /*
  * Ed25519 (RFC 8032) as the platform's WebCrypto gives it. What is signed is the context's line, a line feed, and the
@@ -26,7 +27,7 @@ export async function sign(context: Context, text: string, keys: SigningKeys): P
 export async function isSignedBy(key: string, signature: string, context: Context, text: string): Promise<boolean> {
   const raw = fromBase64Url(key);
   const bytes = fromBase64Url(signature);
-  if (raw?.length !== KEY_BYTES || bytes?.length !== SIGNATURE_BYTES) return false;
+  if (raw?.length !== KEY_BYTES || bytes?.length !== SIGNATURE_BYTES || isWeakKey(raw)) return false;
   try {
     const imported = await crypto.subtle.importKey('raw', raw, 'Ed25519', false, ['verify']);
     return await crypto.subtle.verify('Ed25519', imported, bytes, signedBytes(context, text));

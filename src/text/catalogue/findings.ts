@@ -178,6 +178,8 @@ export const findingTexts = {
       condition: 'condition',
       place: 'place',
       listedDate: 'date',
+      sale: 'sale',
+      seller: 'seller',
       photo: 'photo',
     },
     page: (field: string, shown: string, other: string, source: string) =>

@@ -61,7 +61,8 @@ export const followTexts = {
       `It knows ${counted(models, 'model', 'models')} and ${counted(runs, 'run of serial numbers', 'runs of serial numbers')}.`,
     keptBy: (names: string) => `Kept by ${names}.`,
     licence: (licence: string) => `Licence: ${licence}.`,
-    fetched: (kB: number, whole: number) => `Fetched: ${kB} kB of ${whole}.`,
+    fetched: (kB: number, whole: number) =>
+      kB < whole ? `Fetched: ${kB} kB instead of ${whole}.` : `Fetched: ${kB} kB.`,
     take: 'Take this edition',
     follow: 'Take and follow it',
     followOnly: 'Follow it',
@@ -73,8 +74,8 @@ export const followTexts = {
     summary: (added: number, changed: number, removed: number) =>
       [
         added > 0 ? counted(added, 'entry is new', 'entries are new') : '',
-        changed > 0 ? counted(changed, 'is changed', 'are changed') : '',
-        removed > 0 ? counted(removed, 'is removed', 'are removed') : '',
+        changed > 0 ? counted(changed, 'entry is changed', 'entries are changed') : '',
+        removed > 0 ? counted(removed, 'entry is removed', 'entries are removed') : '',
       ]
         .filter(Boolean)
         .join(', '),

@@ -6,6 +6,7 @@ import { draftTexts } from './drafts';
 import { enquiryTexts } from './enquiry';
 import { explainTexts } from './explain';
 import { followTexts } from './follow';
+import { goAndSeeTexts } from './go-and-see';
 import { identifyTexts } from './identify';
 import { identifyCliTexts } from './identify-cli';
 import { judgeTexts } from './judged';
@@ -13,7 +14,9 @@ import { likelyTexts } from './likely';
 import { originTexts } from './origin';
 import { outdatedTexts } from './outdated';
 import { outlineTexts } from './outline';
+import { packCliTexts } from './pack-cli';
 import { panelTexts } from './panel';
+import { photoTexts } from './photos';
 import { priceCliTexts } from './price-cli';
 import { priceFieldTexts } from './price-fields';
 import { priceRoomTexts } from './price-room';
@@ -23,6 +26,8 @@ import { priceTexts } from './prices';
 import { proposeTexts } from './propose';
 import { sealTexts } from './seal';
 import { selectionTexts } from './selection';
+import { sheetTexts } from './sheet';
+import { sheetRoomTexts } from './sheet-room';
 import { shownTexts } from './shown';
 import { timeLineTexts } from './time-line';
 import { installTexts, workbenchTexts } from './workbench';
@@ -36,13 +41,16 @@ export const texts = {
   draftRoom: draftRoomTexts,
   enquiry: enquiryTexts,
   explain: explainTexts,
+  goAndSee: goAndSeeTexts,
   likely: likelyTexts,
   identify: identifyTexts,
   identifyCli: identifyCliTexts,
   origin: originTexts,
   outdated: outdatedTexts,
   outline: outlineTexts,
+  packCli: packCliTexts,
   panel: panelTexts,
+  photos: photoTexts,
   price: priceTexts,
   priceCli: priceCliTexts,
   priceRoom: priceRoomTexts,
@@ -52,6 +60,8 @@ export const texts = {
   propose: proposeTexts,
   seal: sealTexts,
   selection: selectionTexts,
+  sheet: sheetTexts,
+  sheetRoom: sheetRoomTexts,
   shown: shownTexts,
   timeLine: timeLineTexts,
   install: installTexts,

@@ -55,13 +55,6 @@ export const packCliTexts = {
   rollback: (path: string, edition: number, known: number) =>
     `${path}: edition ${edition}, expected ${known} or a later one`,
   editions: (was: number, is: number) => `Edition ${was} -> ${is}`,
-  iJson: {
-    'key-twice': (key: string) => `the key ${JSON.stringify(key)} stands twice in one object`,
-    'half-character': 'a text holds half a character (a lone surrogate)',
-    noncharacter: 'a text holds a character that Unicode keeps for no use',
-    at: (what: string, line: number, column: number) => `${what}, at line ${line}, column ${column}`,
-    expected: 'I-JSON (RFC 7493)',
-  },
 
   noDifference: 'No difference.',
   entry: { added: '+', changed: '~', removed: '-', moved: '>' },

@@ -73,6 +73,7 @@ export const serialPart = {
 export const readPart = {
   heading: 'What was read on the page',
   intro: 'If something is read wrongly here, the rest is wrong too.',
+  unread: (address: string) => `Part of this page, from ${address}, couldn’t be read: it belongs to another site.`,
   fields: {
     title: 'Title',
     description: 'Description',
@@ -82,6 +83,8 @@ export const readPart = {
     condition: 'Condition',
     place: 'Place',
     listedDate: 'Listed on',
+    sale: 'Sale',
+    seller: 'Seller',
     photo: 'Photos',
   },
   sources: {
@@ -95,6 +98,8 @@ export const readPart = {
   },
   confidence: (share: number) => `${Math.round(share * 100)} in 100 sure`,
   alternatives: 'elsewhere on the page:',
+  sales: { sold: 'said to be sold', reserved: 'said to be reserved' },
+  sellers: { private: 'private', trade: 'in the trade' },
   photos: (n: number) => `${n === 0 ? 'no photos' : counted(n, 'photo', 'photos')}, not loaded`,
   none: 'nothing found',
 } as const;

@@ -1,7 +1,7 @@
 /** What the command line says of prices; English, as all of the command line. */
 export const priceCliTexts = {
   usage:
-    'npm run -s price -- --model MODEL [--grade GRADE] [--asking "£480"] [--finish plain|refinished] [--seen FILE.csv] [--rate "EUR GBP 0.86 2026-06" ...] [--pack FILE ...] [--as-of YYYY-MM-DD] [--json]',
+    'npm run -s price -- --model MODEL [--grade GRADE] [--asking "£480"] [--finish plain|refinished] [--seen FILE.csv] [--exact] [--rate "EUR GBP 0.86 2026-06" ...] [--pack FILE ...] [--as-of YYYY-MM-DD] [--json]',
   noModel: (usage: string) => `--model is missing. ${usage}`,
   noArguments: (given: string) => `"${given}" belongs to no option; the model goes after --model`,
   noSuchModel: (given: string, near: string) =>

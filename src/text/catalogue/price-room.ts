@@ -69,13 +69,18 @@ export const priceRoomTexts = {
     stated: (date: string, source: string | null) => `Stated in ${date}${source ? `: ${source}` : ''}.`,
     index: (last: string, source: string | null) =>
       `In today’s money by a price index that ends in ${last}${source ? `: ${source}` : ''}.`,
+    hold: 'A price far from all others counts for less, the further the less.',
     typeRate: 'Type an exchange rate in',
     factors: 'What the price depends on',
     factor: (label: string, times: string) => `${label}: ${times} times the price`,
   },
   time: {
     heading: 'Over time',
-    intro: 'Each year’s middle, in today’s money, and how many prices it is of.',
+    intro: {
+      asked:
+        'Each year’s middle in today’s money, of prices asked, with those paid brought to that, and how many it is of.',
+      paid: 'Each year’s middle in today’s money, of prices paid, with those asked brought to that, and how many it is of.',
+    },
     year: 'Year',
     middle: 'Middle',
     count: 'Prices',

@@ -22,6 +22,7 @@ export const workbenchTexts = {
     label: 'Rooms of the workbench',
     drafts: 'Drafts',
     enquiry: 'Enquiry',
+    sheets: 'Sheets',
     prices: 'Prices',
     packs: 'Packs',
     opening: 'Opening…',
@@ -30,7 +31,7 @@ export const workbenchTexts = {
   shelf: {
     heading: 'Packs',
     intro:
-      'A pack is what a club knows about some kind of machine, in one file. Adverts are held against the packs that are switched on here. Nothing on this page leaves your computer.',
+      'A pack is what a club knows about some kind of machine, in one file. Adverts are held against the packs that are switched on here. Nothing of yours leaves your computer: where you follow a pack, its host is asked for newer editions and told nothing.',
     listHeading: 'Your packs',
     loading: 'Opening the shelf…',
     private:

@@ -7,7 +7,7 @@ import { BANKS, BUILD, SHIFT, STRIKE } from './typewriters';
 type Drawings = Readonly<Record<string, Readonly<Record<string, ComponentChild>>>>;
 
 /** By the id of the attribute, then of the value: the words that packs of such a thing commonly use. */
-const DRAWN: Readonly<Record<Outline, Drawings>> = {
+export const DRAWN: Readonly<Record<Outline, Drawings>> = {
   'sewing-machine': {
     ...{ loading: LOADING, bobbin: BOBBIN, mechanism: MECHANISM },
     ...{ drive: DRIVE, size: SIZE, stitch: STITCH, bed: BED },
@@ -21,11 +21,6 @@ interface Props {
   /** The attribute's reference or id. */
   attribute: string;
   value: string | boolean;
-}
-
-/** Whether any answer to a question about this attribute has a drawing of its own. */
-export function hasDrawings(outline: Outline | null, attribute: string): boolean {
-  return outline !== null && Object.hasOwn(DRAWN[outline], bare(attribute));
 }
 
 /** A small drawing of one answer; a blank tag where there is none. It says nothing that the answer's words don't. */

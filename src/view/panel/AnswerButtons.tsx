@@ -2,7 +2,7 @@ import type { AnswerOption } from '../../audit/types';
 import type { Outline } from '../../pack/schema/about';
 import type { SeenValue } from '../../session/seen';
 import { likelyTexts } from '../../text/catalogue/likely';
-import { hasDrawings, OptionDrawing } from '../outline/OptionDrawing';
+import { hasDrawings, OptionDrawing } from '../outline/drawings';
 import { shown } from '../shown';
 
 const texts = likelyTexts.settle;

@@ -4,6 +4,7 @@ import { likelyTexts } from '../../text/catalogue/likely';
 import { likelyAdds } from '../likely';
 import { langOf, shown } from '../shown';
 import { FindingGroup } from './FindingGroup';
+import { GoAndSee, type MakeSheet } from './GoAndSee';
 import { KeepPrice } from './KeepPrice';
 import { LikelyPart } from './LikelyPart';
 import { NextPart } from './NextPart';
@@ -14,6 +15,7 @@ import { Questions, questionsOf } from './Questions';
 import { SerialPart } from './SerialPart';
 import type { BesideProps } from './SideBySide';
 import { shownFindings, summaryOf } from './summary';
+import { UnreadParts } from './UnreadParts';
 import { WhatWasRead } from './WhatWasRead';
 
 /** What speaks against the advert comes first; after what it is instead, what to mind and what confirms it. */
@@ -24,6 +26,7 @@ interface Props {
   screen: Extract<Screen, { screen: 'audit' }>;
   copy: (text: string) => Promise<boolean>;
   save: BesideProps['save'];
+  makeSheet: MakeSheet | null;
   seen: SeenActions;
   isPrivate: boolean;
   /** Address of the workbench. */
@@ -34,7 +37,7 @@ interface Props {
  * The audit of one advert, from the sentence that sums up to what was read on the page: what speaks against the advert,
  * what it is instead and what it costs, what would settle it, what to ask and to mind; then, folded, what agrees.
  */
-export function AuditView({ screen, copy, save, seen: actions, isPrivate, workbench }: Props) {
+export function AuditView({ screen, copy, save, makeSheet, seen: actions, isPrivate, workbench }: Props) {
   const { audit, listing, words, seen, kind, place, pending, reading } = screen;
   const about = reading.address;
   // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
@@ -76,11 +79,13 @@ export function AuditView({ screen, copy, save, seen: actions, isPrivate, workbe
         onSaw={(attribute, value) => actions.saw(about, attribute, value)}
         onTakeBack={(attribute) => actions.takeBack(about, attribute)}
       />
+      {forSale && <GoAndSee about={about} listing={listing} makeSheet={makeSheet} />}
       <Questions questions={questionsOf(audit)} words={words} language={listing.language} copy={copy} />
       {LAST.map(group)}
       {forSale && <PriceLine audit={audit} keep={keep} />}
       {forSale && <SerialPart audit={audit} words={words} place={place} />}
       <PacksSpoke audit={audit} words={words} />
+      <UnreadParts addresses={screen.reading.harvest.unread} />
       <WhatWasRead listing={listing} />
     </article>
   );

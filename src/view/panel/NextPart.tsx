@@ -4,7 +4,7 @@ import type { SeenValue } from '../../session/seen';
 import type { SeenWords } from '../../session/seen-words';
 import { outlineFor, type Words } from '../../session/words';
 import { likelyTexts } from '../../text/catalogue/likely';
-import { OutlineDrawing } from '../outline/OutlineDrawing';
+import { OutlineDrawing } from '../outline/drawings';
 import { shown } from '../shown';
 import { AnswerButtons } from './AnswerButtons';
 import { Explained, useExplained } from './Explained';

@@ -3,8 +3,10 @@ import type { SeenValue } from '../../session/seen';
 import { panelTexts as texts } from '../../text/catalogue/panel';
 import { shown } from '../shown';
 import { AuditView } from './AuditView';
+import type { MakeSheet } from './GoAndSee';
 import { Notice } from './Notice';
 import { summaryOf } from './summary';
+import { UnreadParts } from './UnreadParts';
 
 export interface PanelProps {
   screen: Screen;
@@ -14,6 +16,8 @@ export interface PanelProps {
   copy: (text: string) => Promise<boolean>;
   /** Hands a text to the browser as a file to save. */
   save: (name: string, text: string, type: string) => void;
+  /** Makes a viewing sheet; null in a private window. */
+  makeSheet: MakeSheet | null;
   seen: SeenActions;
   /** A private window keeps nothing. */
   isPrivate: boolean;
@@ -87,6 +91,7 @@ function content({ screen, workbench, ...rest }: PanelProps) {
       return (
         <Notice heading={heading}>
           <p>{text}</p>
+          {screen.screen === 'no-listing' && <UnreadParts addresses={screen.unread} />}
         </Notice>
       );
     }

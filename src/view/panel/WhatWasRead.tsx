@@ -20,6 +20,8 @@ export function WhatWasRead({ listing }: { listing: Listing }) {
     ['condition', listing.condition ?? ''],
     ['place', listing.place ?? ''],
     ['listedDate', listing.listedDate ?? ''],
+    ['sale', listing.sale ? texts.sales[listing.sale] : ''],
+    ['seller', listing.seller ? texts.sellers[listing.seller] : ''],
     ['photo', texts.photos(listing.photos.length)],
   ];
   return (

@@ -7,6 +7,7 @@ import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
 import { lazily } from '../lazily';
 import { MachinePart } from './MachinePart';
 import { NumberPart } from './NumberPart';
+import { OwnPhotos, type PhotosActions, type PhotosState } from './OwnPhotos';
 import type { PacksActions, PacksState } from './PacksRoom';
 import { SaidPart } from './SaidPart';
 import { ThingChoice } from './ThingChoice';
@@ -31,9 +32,13 @@ export interface EnquiryState {
   /** What the tables say of a number. */
   numbered: { serial: string; answer: EnquiryAnswer } | null;
   trouble: BenchTrouble | null;
+  /** The user's own photos of it. */
+  photos: PhotosState;
+  isPrivate: boolean;
 }
 
 export interface EnquiryActions {
+  photos: PhotosActions;
   chooseThing: (pack: string | null) => void;
   saw: (attribute: string, value: SeenValue) => void;
   takeBack: (attribute: string) => void;
@@ -91,20 +96,23 @@ export function EnquiryRoom({ state, actions, packs, packsActions }: Props) {
             {thing && begun && told?.answer.ok && (
               <Outcome
                 answer={told.answer}
-                own={[]}
+                own={state.photos.photos.map(({ data }) => data)}
                 asOf={told.asOf}
                 withWords={asked.text !== ''}
                 copy={actions.copyText}
                 save={actions.saveFile}
               />
             )}
-            <NumberPart
-              state={state}
-              actions={actions}
-              tables={shelf.filter(({ on, about }) => on && about && about.runs > 0)}
-              packs={packs}
-              packsActions={packsActions}
-            />
+            <div class="number-part">
+              <NumberPart
+                state={state}
+                actions={actions}
+                tables={shelf.filter(({ on, about }) => on && about && about.runs > 0)}
+                packs={packs}
+                packsActions={packsActions}
+              />
+              {thing && <OwnPhotos state={state.photos} actions={actions.photos} isPrivate={state.isPrivate} />}
+            </div>
           </div>
           {thing && begun && told?.answer.ok && (
             <Written

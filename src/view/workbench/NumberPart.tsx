@@ -32,7 +32,7 @@ export function NumberPart({ state, actions, tables, packs, packsActions }: Prop
     if (part.current?.contains(field)) field?.scrollIntoView?.({ block: 'nearest' });
   }, [numbered, told]);
   return (
-    <div class="number-part" ref={part}>
+    <div ref={part}>
       <section class="group" aria-labelledby="number">
         <h2 id="number">{texts.number}</h2>
         {none ? (

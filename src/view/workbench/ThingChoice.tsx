@@ -1,6 +1,6 @@
 import type { AskedThing } from '../../session/asked-things';
 import { enquiryTexts } from '../../text/catalogue/enquiry';
-import { OutlineDrawing } from '../outline/OutlineDrawing';
+import { OutlineDrawing } from '../outline/drawings';
 import { shown } from '../shown';
 
 const texts = enquiryTexts.things;

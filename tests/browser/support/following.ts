@@ -1,5 +1,34 @@
+import { readFileSync } from 'node:fs';
 import type { Tab } from '../../../src/cli/demo/driven';
+import type { Pack } from '../../../src/pack/schema/index';
+import { founded, sealPack } from '../../../src/sharing/seal/seal';
+import { publication } from '../../../src/sharing/subscribe/publication';
 import { until } from '../hands';
+
+/** A club that publishes one demo pack in editions; each calls the first model otherwise. */
+export async function followedClub() {
+  const demo = JSON.parse(readFileSync('fixtures/packs/grindlewade-circle.json', 'utf8')) as Pack;
+  const keys = (await crypto.subtle.generateKey('Ed25519', true, ['sign', 'verify'])) as CryptoKeyPair;
+  const own = await founded(demo, keys);
+  const edition = (number: number): Pack => {
+    const [model, ...models] = own.models!;
+    const label = number === 1 ? model!.label : `Called ${number}`;
+    return { ...own, about: { ...own.about, edition: number }, models: [{ ...model!, label }, ...models] };
+  };
+  const sealed = (number: number, expires: string | null = null) => sealPack(edition(number), keys, { expires });
+  return {
+    id: own.about.id,
+    keys,
+    edition,
+    sealed,
+    notice: 'grindlewade-circle.notice.json',
+    /** The files of an edition, by name. */
+    async published(number: number, expires: string | null = null): Promise<Record<string, string>> {
+      const files = await publication(await sealed(number, expires), number > 1 ? [edition(number - 1)] : []);
+      return Object.fromEntries(files.map(({ name, text }) => [name, text]));
+    },
+  };
+}
 
 // What only one of our own pages can see or do of what is followed, done there.
 

@@ -168,7 +168,10 @@ describe('what the price depends on', () => {
   it('is counted into the band and told with its effect', () => {
     const report = priceOf({ priceText: '£100', description: 'No foot pedal.' });
     expect(report.factors).toEqual([
-      { pack: 'small', entry: 'no-pedal', text: 'without its pedal', times: 0.5, source: 'Our book' },
+      {
+        ...{ pack: 'small', entry: 'no-pedal', kind: 'completeness', text: 'without its pedal', times: 0.5 },
+        source: 'Our book',
+      },
     ]);
     expect(report).toMatchObject({ ratio: 2, band: { low: 25, mid: 50, high: 100 } });
     const [finding] = findingsOf('price', { title: TITLE, priceText: '£100', description: 'No foot pedal.' }, known());

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { seeing } from '../../../src/listing/collect';
 import { readingOf } from '../../../src/listing/page/reading';
+import { atOnce, inSlices } from '../../../src/listing/slices';
 import { fromPage } from '../../../src/listing/sources/page';
 import { seenLines } from '../../../src/listing/visit/lines';
 import { largest } from '../../../src/listing/visit/pictures';
@@ -57,16 +59,76 @@ describe('walk', () => {
     ]);
     for (let level = 0; level < 100_000; level++) tree = make(level % 3 ? 'section' : 'li', [tree]);
     const sight = sightOf(tree);
-    const { lines, boxes } = walk(sight);
+    const { lines, boxes } = atOnce(walk(sight));
     expect(boxes).toHaveLength(100_003);
-    const seen = seenLines(sight, lines).lines;
+    const seen = atOnce(seenLines(sight, lines)).lines;
     expect(seen.map(({ text }) => text)).toEqual(['Deep machine', 'For £40']);
-    const { page } = trimmed({ lines: seen, boxes, pictures: [], times: [] }, 0, 100_000);
+    const { page } = atOnce(trimmed({ lines: seen, boxes, pictures: [], times: [] }, 0, 100_000));
     expect(page.boxes.length).toBeLessThanOrEqual(100);
     expect(readingOf(page).lines).toHaveLength(2);
     expect(
-      fromPage(page, { windowTitle: '', siteName: '', told: '', slug: '', language: null }).candidates.map(({ value }) => value),
+      fromPage(page, { windowTitle: '', siteName: '', told: '', slug: '', language: null }).candidates.map(
+        ({ value }) => value,
+      ),
     ).toContain('For £40');
+  });
+});
+
+describe('a page of 100,000 nodes', () => {
+  const card = (at: number) =>
+    make('div', [
+      make('a', [make('h3', [make('#text', [], `Treadle ${at} in oak`)])]),
+      make('#text', [], '\n  '),
+      make('p', [make('span', [make('#text', [], `£${at}`)]), make('#text', [], ' or offers')]),
+    ]);
+  const tree = make('html', [
+    make('body', [
+      make('h1', [make('#text', [], 'Treadle 417 in oak')]),
+      ...Array.from({ length: 11_000 }, (_, at) => card(at)),
+    ]),
+  ]);
+
+  /** A way of looking that counts what it is asked. */
+  const counting = () => {
+    const sight = sightOf(tree);
+    const counted = { asked: 0 };
+    for (const [name, ask] of Object.entries(sight)) {
+      if (typeof ask !== 'function') continue;
+      Object.assign(sight, {
+        [name]: (...given: unknown[]) => {
+          counted.asked++;
+          return (ask as (...given: unknown[]) => unknown)(...given);
+        },
+      });
+    }
+    return { sight, counted };
+  };
+
+  it('is read in steps, none of which asks much of it', () => {
+    const { sight, counted } = counting();
+    const reading = seeing(sight);
+    let steps = 0;
+    let most = 0;
+    let whole = 0;
+    for (let step = reading.next(); !step.done; step = reading.next()) {
+      steps++;
+      whole += counted.asked;
+      most = Math.max(most, counted.asked);
+      counted.asked = 0;
+    }
+    expect(whole).toBeGreaterThan(300_000);
+    expect(steps).toBeGreaterThan(500);
+    // A hundredth of the whole, and more than a step of the walk: 400 nodes with at most six questions about each.
+    expect(most).toBeLessThan(3000);
+  });
+
+  it('says the same in steps as at once', async () => {
+    const whole = atOnce(seeing(sightOf(tree)));
+    expect(whole.page.lines.length).toBeGreaterThan(1000);
+    let pauses = 0;
+    const inParts = await inSlices(seeing(sightOf(tree)), { slice: 0, pause: async () => pauses++ });
+    expect(pauses).toBeGreaterThan(500);
+    expect(inParts).toEqual(whole);
   });
 });
 

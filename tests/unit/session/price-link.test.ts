@@ -18,6 +18,28 @@ describe('an advert’s price on its way to be kept', () => {
       ...{ place: 'Hexgarth & about', link: sampleListing.url, finish: '', note: '' },
     });
   });
+  it('without what the advert says is missing it is not complete', () => {
+    const factor = { pack: 'club', entry: 'no-key', text: 'without its key', times: 0.8, source: null };
+    const factors = [{ ...factor, kind: 'completeness' as const }];
+    const link = priceLink({ audit: { ...audit, price: { ...audit.price, factors } }, listing: priced('asking') })!;
+    expect(writtenInLink(link, OBSERVATION_FIELDS)).toMatchObject({ complete: 'no' });
+    const place = [{ ...factor, kind: 'place' as const }];
+    const other = priceLink({
+      audit: { ...audit, price: { ...audit.price, factors: place } },
+      listing: priced('asking'),
+    })!;
+    expect(writtenInLink(other, OBSERVATION_FIELDS)).not.toHaveProperty('complete');
+  });
+  it('where no model is named it is kept of the kind that it likely is', () => {
+    const kind = { label: 'a hand crank', kind: 'type' as const, restsOn: null, for: [], against: [], follows: [] };
+    const link = (probability: number) => {
+      const likely = [{ ...kind, model: 'trade/hand-crank', probability }];
+      const told = { ...audit, claimedModel: null, likely };
+      return writtenInLink(priceLink({ audit: told, listing: priced('asking') })!, OBSERVATION_FIELDS);
+    };
+    expect(link(0.8)).toMatchObject({ model: 'trade/hand-crank' });
+    expect(link(0.4)).not.toHaveProperty('model');
+  });
   it('of what was sold nothing says whether that was paid', () =>
     expect(writtenInLink(priceLink({ audit, listing: priced('sold') })!, OBSERVATION_FIELDS)).not.toHaveProperty(
       'kind',

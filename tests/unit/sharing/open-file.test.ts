@@ -45,6 +45,12 @@ describe('a pack file', () => {
     expect(opened.issues?.[0]?.what).toBe('the seal does not fit what follows it');
   });
 
+  it('in which a key stands twice is refused, sealed or not', async () => {
+    const twice = JSON.stringify(smallPack()).replace('"licence"', '"edition":9,"licence"');
+    const { issues } = await openPackFile(twice);
+    expect(issues?.[0]?.what).toMatch(/^the key "edition" stands twice in one object, at line 1, column \d+$/);
+  });
+
   it('that is unsealed does not open under the id of a sealed pack', async () => {
     const own = await founded(smallPack(), await keys());
     const opened = await openPackFile(JSON.stringify(own));

@@ -75,11 +75,15 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'engine.worker-1.js'), "import('./parse-1.js');");
     writeFileSync(join(folder, 'parse-1.js'), "import './engine.worker-1.js';");
     writeFileSync(join(folder, 'workbench.html'), '<script type="module" src="./later.js"></script>');
-    const doors = ['packs', 'drafts', 'enquiry', 'prices'].map((room) => `import('./${room}-12345678.js');`);
+    const doors = ['packs', 'drafts', 'enquiry', 'sheets', 'prices'].map((room) => `import('./${room}-12345678.js');`);
     writeFileSync(join(folder, 'later.js'), doors.join(''));
     writeFileSync(join(folder, 'packs-12345678.js'), '');
     writeFileSync(join(folder, 'prices-12345678.js'), '');
+    writeFileSync(join(folder, 'sheets-12345678.js'), '');
     writeFileSync(join(folder, 'price-answers-1.js'), "import './engine.worker-1.js';");
+    writeFileSync(join(folder, 'open-seal-1.js'), "import './engine.worker-1.js';");
+    writeFileSync(join(folder, 'look-at-1.js'), "import './engine.worker-1.js';");
+    writeFileSync(join(folder, 'sheet-answer-1.js'), "import './engine.worker-1.js';");
     writeFileSync(join(folder, 'page-answer-1.js'), "import './engine.worker-1.js';");
     writeFileSync(join(folder, 'drafts-12345678.js'), "import './list-_abcdef-.js';");
     writeFileSync(join(folder, 'enquiry-12345678.js'), "import './list-_abcdef-.js'; import './shared.js';");

@@ -3,7 +3,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Pack } from '../../../src/pack/schema/index';
 import { outlineTexts as texts } from '../../../src/text/catalogue/outline';
-import { hasDrawings, OptionDrawing } from '../../../src/view/outline/OptionDrawing';
+import { hasDrawings } from '../../../src/view/outline/drawings';
+import { DRAWN, OptionDrawing } from '../../../src/view/outline/OptionDrawing';
 import { OutlineDrawing } from '../../../src/view/outline/OutlineDrawing';
 import { ringOf } from '../../../src/view/outline/places';
 import { stage } from './rendered';
@@ -78,5 +79,11 @@ describe('the small drawing of an answer', () => {
     expect(hasDrawings('sewing-machine', 'trade/shank')).toBe(false);
     expect(hasDrawings('typewriter', 'p/loading')).toBe(false);
     expect(hasDrawings(null, 'trade/loading')).toBe(false);
+    // What is known of the drawings before they are fetched is what there is.
+    for (const outline of ['sewing-machine', 'typewriter'] as const)
+      expect(Object.keys(DRAWN[outline]).filter((each) => !hasDrawings(outline, each))).toEqual([]);
+    const all = packs.flatMap(({ attributes = [] }) => attributes.map(({ id }) => id));
+    for (const outline of ['sewing-machine', 'typewriter'] as const)
+      for (const id of all) expect([id, hasDrawings(outline, id)]).toEqual([id, Object.hasOwn(DRAWN[outline], id)]);
   });
 });

@@ -84,7 +84,7 @@ describe('what it most likely is', () => {
     display([sampleLikely(), other]);
     const rows = all('.beside tbody');
     expect(rows.map((row) => row.dataset.differs)).toEqual(['true', 'true', 'true']);
-    expect([...(rows[0]?.querySelectorAll('th, td') ?? [])].map((cell) => cell.textContent)).toEqual([
+    expect([...(rows[0]?.querySelectorAll('th, td .entry') ?? [])].map((cell) => cell.textContent)).toEqual([
       ...['frame', 'cast iron', 'aluminium'],
     ]);
     display([sampleLikely()]);

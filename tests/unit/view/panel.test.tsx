@@ -27,7 +27,7 @@ function show(screen: Screen, copy: (text: string) => Promise<boolean> = async (
       <Panel
         screen={screen}
         workbench="chrome-extension://ours/workbench.html"
-        {...{ copy, seen, isPrivate: false, save: () => {} }}
+        {...{ copy, seen, isPrivate: false, save: () => {}, makeSheet: null }}
       />,
       root,
     ),
@@ -430,7 +430,7 @@ describe('the panel without an audit', () => {
     [{ screen: 'failed', reason: 'storage' }, texts.failed.heading],
     [{ screen: 'broken', problem: 'x' }, texts.broken.heading],
     [{ screen: 'packs-failed', trouble: 'denied' }, texts.packsFailed.heading],
-    [{ screen: 'no-listing' }, texts.noListing.heading],
+    [{ screen: 'no-listing', unread: [] }, texts.noListing.heading],
     [{ screen: 'list' }, texts.list.heading],
     [{ screen: 'no-pack', listing: sampleListing }, texts.noPack.heading],
   ] as [Screen, string][])('says what is so and what to do: %o', (screen, heading) => {
@@ -438,6 +438,17 @@ describe('the panel without an audit', () => {
     expect(textOf('h1')).toBe(heading);
     expect(textOf('[role="status"]')).toBe(heading);
     expect(textOf('.notice').length).toBeGreaterThan(heading.length + 60);
+  });
+
+  it('names the frames of other sites, where no advert was found outside of them', () => {
+    const unread = ['https://else.example/ad/7?session=1', 'https://else.example/ad/7?session=2', '//other.example/x'];
+    show({ screen: 'no-listing', unread });
+    expect([...root.querySelectorAll('[data-part="unread"]')].map(({ textContent }) => textContent)).toEqual([
+      texts.read.unread('else.example/ad/7'),
+      texts.read.unread('other.example/x'),
+    ]);
+    show({ screen: 'no-listing', unread: [] });
+    expect(root.querySelector('[data-part="unread"]')).toBeNull();
   });
 
   it.each([{ screen: 'waiting' }, { screen: 'no-pack', listing: sampleListing }] as Screen[])(

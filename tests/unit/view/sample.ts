@@ -127,6 +127,8 @@ export const sampleListing: Listing = {
   condition: 'used',
   place: 'Harbour Street',
   listedDate: '2026-05-01',
+  sale: null,
+  seller: null,
   photos: ['https://market.example/1.jpg'],
   offers: 1,
   fields: { title: { source: 'json-ld', confidence: 0.95, alternatives: [{ value: 'Corvane 6', source: 'meta' }] } },

@@ -8,7 +8,10 @@ import { type MachineAsked, NOTHING_ASKED } from '../../../src/session/machine-a
 import type { PackCard } from '../../../src/session/pack-card';
 import { enquiryTexts as texts } from '../../../src/text/catalogue/enquiry';
 import { likelyTexts } from '../../../src/text/catalogue/likely';
+import { photoTexts } from '../../../src/text/catalogue/photos';
 import { timeLineTexts } from '../../../src/text/catalogue/time-line';
+import { OutlineDrawing } from '../../../src/view/outline/drawings';
+import { Beside } from '../../../src/view/panel/LikelyPart';
 import {
   type EnquiryActions,
   EnquiryRoom,
@@ -17,6 +20,7 @@ import {
   Written,
 } from '../../../src/view/workbench/EnquiryRoom';
 import { NumberResult } from '../../../src/view/workbench/NumberPart';
+import { NO_PHOTOS } from '../../../src/view/workbench/OwnPhotos';
 import type { PacksActions, PacksState } from '../../../src/view/workbench/PacksRoom';
 import { sampleAudit, sampleLikely, sampleListing, sampleNext, sampleWords } from './sample';
 
@@ -72,6 +76,7 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
   const numbered = found && { serial: '250', answer: { enquiry: found, words } };
   const state: EnquiryState = {
     ...{ asked: NOTHING_ASKED, told: null, serial: '250', name: '', text: '', pack: null, numbered, trouble: null },
+    ...{ photos: NO_PHOTOS, isPrivate: false },
     ...change,
   };
   const packs: PacksState = { shelf, trouble: null, outcome: { state: 'none' }, removed: null, isPrivate: false };
@@ -87,6 +92,7 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
       takeText: note('takeText'),
       toDraft: note('toDraft'),
       saveFile: note('saveFile'),
+      photos: { pick: note('pick'), remove: note('remove') },
     },
     copyText: async (text) => calls.push(['copy', text]) > 0,
   };
@@ -94,7 +100,15 @@ function show(shelf: PackCard[], found: Enquiry | null, change: Partial<EnquiryS
     render(<EnquiryRoom state={state} actions={actions} packs={packs} packsActions={{} as PacksActions} />, root),
   );
 }
-beforeAll(() => Promise.all([NumberResult.fetched(), Outcome.fetched(), Written.fetched()]));
+beforeAll(() =>
+  Promise.all([
+    Beside.fetched(),
+    OutlineDrawing.fetched(),
+    NumberResult.fetched(),
+    Outcome.fetched(),
+    Written.fetched(),
+  ]),
+);
 afterEach(() => render(null, root));
 const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
 
@@ -259,5 +273,48 @@ describe('words that somebody says of it', () => {
     expect(outcome?.querySelector('[data-group="disproved"]')).not.toBeNull();
     part('to-draft')?.click();
     expect(calls).toEqual([['toDraft']]);
+  });
+});
+
+describe('own photos', () => {
+  const photo = { id: 'a', name: 'under\u202eside.jpg', data: 'data:image/jpeg;base64,AAAA' };
+
+  it('are shown with a way to remove each, and stand beside the candidates', () => {
+    const asked = { ...NOTHING_ASKED, name: 'Maker' };
+    const other = sampleLikely({ model: 'club/alloy', label: 'Alloy', probability: 0.1 });
+    const audit = sampleAudit({ likely: [sampleLikely(), other] });
+    const answer: Answer = {
+      ok: true,
+      audit,
+      listing: sampleListing,
+      words: sampleWords,
+      seen: [],
+      kind: null,
+      ...rest,
+    };
+    const photos = { ...NO_PHOTOS, photos: [photo] };
+    show([card('club', 9)], null, { asked, photos, told: { asked, asOf: '2026-06-01', answer } });
+    expect(root.querySelector('.photos img')?.getAttribute('alt')).not.toContain('\u202e');
+    expect(part('own-photo')?.getAttribute('src')).toBe(photo.data);
+    part('remove-photo')?.click();
+    expect(calls).toEqual([['remove', 'a']]);
+  });
+
+  it('say what was wrong with a file, and where there is no more room', () => {
+    const troubles = [{ why: 'unreadable', name: 'x.heic' }, { why: 'full' }] as const;
+    const six = Array.from({ length: 6 }, (_, n) => ({ ...photo, id: String(n) }));
+    show([card('club', 9)], null, { photos: { ...NO_PHOTOS, photos: six, troubles } });
+    expect(part('photo-state')?.textContent).toContain(photoTexts.troubles.unreadable('x.heic'));
+    expect(part('photo-state')?.textContent).toContain(photoTexts.troubles.full);
+    expect(root.querySelector<HTMLInputElement>('#photo-file')?.disabled).toBe(true);
+  });
+
+  it('hand over the files that were picked', () => {
+    show([card('club', 9)], null);
+    const input = root.querySelector<HTMLInputElement>('#photo-file');
+    const file = new File(['x'], 'x.jpg');
+    Object.defineProperty(input, 'files', { value: [file] });
+    input?.dispatchEvent(new Event('change', { bubbles: true }));
+    expect(calls).toEqual([['pick', [file]]]);
   });
 });

@@ -3,6 +3,7 @@ import type { OfferTold } from '../../../session/following/offer-told';
 import { isOver } from '../../../sharing/subscribe/against-known';
 import { followTexts } from '../../../text/catalogue/follow';
 import { originTexts } from '../../../text/catalogue/origin';
+import { sentenceCase } from '../../../text/catalogue/words';
 import { langOf, shown } from '../../shown';
 import { HandedOver } from '../HandedOver';
 import { kB } from './Looked';
@@ -22,7 +23,7 @@ export function Offer({ told, isFollowed, onTake, onLeave }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   // What was asked for stands below the fold often, and whoever listens is told where it begins.
   useEffect(() => heading.current?.focus(), [told.hash]);
-  const { about, here, isHere, holds } = told;
+  const { about, isHere, holds } = told;
   const title = shown(about.title, 160);
   return (
     <section class="offer" data-part="offer" data-edition={about.edition}>
@@ -36,7 +37,7 @@ export function Offer({ told, isFollowed, onTake, onLeave }: Props) {
       <p>
         {texts.holds(holds.models, holds.runs)}{' '}
         {told.keepers.length > 0 && texts.keptBy(shown(told.keepers.join(', ')))}{' '}
-        {texts.licence(shown(about.licence, 160))} {about.demo && `${originTexts.demo}.`}
+        {texts.licence(shown(about.licence, 160))} {about.demo && `${sentenceCase(originTexts.demo)}.`}
       </p>
       {told.changes && <OfferChanges changes={told.changes} />}
       <p class="soft">{texts.fetched(kB(told.bytes.fetched), kB(told.bytes.whole))}</p>
@@ -48,7 +49,6 @@ export function Offer({ told, isFollowed, onTake, onLeave }: Props) {
           {texts.leave}
         </button>
       </div>
-      {here === null && <p class="soft">{originTexts.sealedExplain}</p>}
     </section>
   );
 }

@@ -11,14 +11,17 @@ const LEAST = 10;
 /** How the price went over the years, from ten prices on. */
 export function OverTime({ band, seen }: { band: NonNullable<PriceReport['band']>; seen: readonly PriceSeen[] }) {
   const years = new Map<string, number[]>();
-  for (const { price, date } of seen)
-    if (price !== null) years.set(date.slice(0, 4), [...(years.get(date.slice(0, 4)) ?? []), price]);
+  for (const { price, kind, date } of seen) {
+    if (price === null) continue;
+    const year = date.slice(0, 4);
+    years.set(year, [...(years.get(year) ?? []), price * inKindOf(band, kind)]);
+  }
   const count = [...years.values()].reduce((sum, prices) => sum + prices.length, 0);
   if (count < LEAST) return null;
   return (
     <Disclosure label={texts.heading} part="price-years">
       <table class="price-years">
-        <caption class="soft">{texts.intro}</caption>
+        <caption class="soft">{texts.intro[band.kind]}</caption>
         <thead>
           <tr>
             <th scope="col">{texts.year}</th>
@@ -38,4 +41,10 @@ export function OverTime({ band, seen }: { band: NonNullable<PriceReport['band']
       </table>
     </Disclosure>
   );
+}
+
+/** What is asked brought to what is paid, or the other way round, so that a year's middle is of one kind. */
+function inKindOf(band: NonNullable<PriceReport['band']>, kind: PriceSeen['kind']): number {
+  if (kind === band.kind) return 1;
+  return kind === 'asked' ? 1 / band.askedToPaid : band.askedToPaid;
 }

@@ -18,10 +18,13 @@ interface Props {
   onModel: (model: string) => void;
   /** The way to type in the exchange rate that is missing. */
   onRate: () => void;
+  /** Whether wild prices are held down, and the way to change it. */
+  robust: boolean;
+  onHold: (robust: boolean) => void;
 }
 
 /** What such a thing goes for, in words, on a scale and as a table; then what it is worth having for. */
-export function PriceOutcome({ answer, asking, graded, onModel, onRate }: Props) {
+export function PriceOutcome({ answer, asking, graded, onModel, onRate, robust, onHold }: Props) {
   const { band, standing, why, ratio, converted, stated, index, factors, launch } = answer;
   const says = why && why !== 'no-price' ? priceTexts.why[why] : texts.standings[standing];
   return (
@@ -57,6 +60,17 @@ export function PriceOutcome({ answer, asking, graded, onModel, onRate }: Props)
           <p class="soft">
             {stated && texts.stated(stated.date, stated.source)} {index && texts.index(index.last, index.source)}
           </p>
+          {answer.seen.length > 0 && (
+            <label class="hold-wild">
+              <input
+                type="checkbox"
+                checked={robust}
+                data-part="hold-wild"
+                onChange={(event) => onHold(event.currentTarget.checked)}
+              />{' '}
+              {texts.hold}
+            </label>
+          )}
           <SeenBehind band={band} seen={answer.seen} />
           <OverTime band={band} seen={answer.seen} />
         </>

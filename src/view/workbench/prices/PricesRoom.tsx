@@ -40,6 +40,8 @@ export function PricesRoom({ state, actions }: { state: PricesState; actions: Pr
                 graded={state.askedGrade}
                 onModel={actions.askFor}
                 onRate={typeRate}
+                robust={state.robust}
+                onHold={actions.hold}
               />
             )}
           </div>

@@ -13,6 +13,8 @@ export interface PricesState {
   model: string;
   grade: string;
   finish: PriceAsked['finish'];
+  /** Whether wild prices are held down. */
+  robust: boolean;
   asking: string;
   problem: 'model' | 'money' | 'amount' | null;
   answer: PriceAnswer | null;
@@ -35,6 +37,7 @@ export interface PricesState {
 export interface PricesActions extends BringActions {
   write(part: Partial<Pick<PricesState, 'model' | 'grade' | 'finish' | 'asking'>>): void;
   ask(): void;
+  hold(robust: boolean): void;
   /** Puts the currencies of a rate that is missing into the form for one. */
   wantRate(): void;
   askFor(model: string): void;

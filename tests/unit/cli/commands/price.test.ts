@@ -69,6 +69,14 @@ describe('the price command', () => {
     expect(bad('--model', 'cressiter', '--seen', file)).toContain('row 3: price: is no price');
     expect(bad('--model', 'cressiter', '--seen', `${file}x`)).toContain(`${file}x`);
   });
+  it('--exact lets a wild price count like any other', () => {
+    const file = join(mkdtempSync(join(tmpdir(), 'prices-')), 'wild.csv');
+    writeFileSync(file, `model,kind,amount,currency,date,grade\nCressiter,paid,90000,GBP,2026-10,good\n`);
+    const [held, exact] = [cressiter('--seen', file), cressiter('--seen', file, '--exact')];
+    const counted = ({ seen }: PriceAnswer) => seen.find(({ amount }) => amount === 90_000)!.counted;
+    expect([counted(held) < 0.05, counted(exact) > 0.9]).toEqual([true, true]);
+    expect(exact.band!.high).toBeGreaterThan(held.band!.high);
+  });
   it('lays it out in words', () => {
     const text = priceCommand(['--model', 'cressiter', '--asking', '£480', ...ON]).replace(/\s+/g, ' ');
     for (const part of ['£480: Above the band', 'Prices looked at', 'Good for', 'Not for', 'What else would do'])
