@@ -35,6 +35,10 @@ export function frameTurns(framed: Framed): Turn | null {
   const word = words[governor.at];
   const said = embedded(words, governor.at);
   if (said) return said;
+  const elsewhere = onOthers(framed);
+  if (elsewhere) return { to: 'other', word: elsewhere };
+  const consists = partOf(framed);
+  if (consists) return { to: 'other', word: consists };
   const apart = toldApart(framed, governor.determiner);
   if (apart) return { to: 'other', word: apart };
   if (!word) return predicateTurns(framed, governor);
@@ -73,7 +77,8 @@ export function frameTurns(framed: Framed): Turn | null {
       return null;
     case 'they':
     case 'person':
-      return word.folded === 'you' ? null : { to: 'other', word };
+      if (word.folded !== 'you') return { to: 'other', word };
+      return isChangedBy(words, governor.at - 1) ? { to: 'guesses', word } : null;
     default: {
       if (modal(words, governor.at)) return { to: 'guesses', word: modal(words, governor.at)! };
       if (governor.accompanies && isOfThing && word.is !== 'be') return { to: 'other', word };
@@ -91,14 +96,29 @@ function toldApart({ words, first, last }: Framed, determiner: Word | null): Wor
   return before?.is === 'be' && at === 2 && /^(?:that|those|these)$/.test(words[0]!.folded) ? words[0]! : null;
 }
 
+/** "The hook of the earlier ones", "an alloy one on the other site". */
+function onOthers({ words, last }: Framed): Word | null {
+  const [of, ...rest] = words.slice(last + 1, last + 5);
+  if (!of || !/^(?:of|on|in|from)$/.test(of.folded)) return null;
+  const at = rest.findIndex(({ folded }) => OTHERS.test(folded));
+  return at < 0 || /^(?:hand|side|end)$/.test(rest[at + 1]?.folded ?? '') ? null : rest[at]!;
+}
+
+/** "Face plate and wheel in alloy": of parts alone. */
+function partOf({ words, first }: Framed): Word | null {
+  const before = words.slice(0, first);
+  if (before[0]?.is !== 'part' || !/^(?:in|of)$/.test(before.at(-1)!.folded)) return null;
+  return before.some(({ is }) => is === 'own' || is === 'it' || is === 'feature') ? null : before[0];
+}
+
+const OTHERS = /^(?:earlier|later|older|newer|other|others|modern|previous|next)$/;
 const TOLD_APART = /^(?:one|ones|sort|kind|version|model|variety|type)$/;
 
 function bySubject({ words, afterPerson }: Framed, verb: number, determiner: Word | null): Turn | null {
   const word = words[verb]!;
   const subject = subjectOf(words, verb);
   if (subject === 'stranger' || subject === 'they') return { to: 'other', word };
-  // "The extension table gives you a flat bed": with that on.
-  if (CHANGES.test(word.folded) && words[verb - 1]?.is === 'part') return { to: 'guesses', word };
+  if (isChangedBy(words, verb)) return { to: 'guesses', word };
   const spokenOf = words.slice(0, verb).some(({ folded }) => /^(?:she|he)$/.test(folded));
   const isPerson = subject === 'person' || (spokenOf && (afterPerson || word.folded === 'had'));
   if (!isPerson) return existed(words, verb) ? { to: 'other', word } : null;
@@ -146,6 +166,11 @@ function embedded(words: readonly Word[], before: number): Turn | null {
     if (word.is === 'supposes' || WISHES.test(word.folded)) return { to: 'guesses', word };
   }
   return null;
+}
+
+/** "The extension table gives you a flat bed": with that on. */
+function isChangedBy(words: readonly Word[], verb: number): boolean {
+  return CHANGES.test(words[verb]?.folded ?? '') && words[verb - 1]?.is === 'part';
 }
 
 const CHANGES = /^(?:gives?|makes?|turns?|converts?|provides?|allows?)$/;

@@ -36,7 +36,7 @@ function ifChanged(part: TextPart, clause: ClauseRange, before: readonly Word[])
   const you = before.find(({ folded }, i) => folded === 'you' && before[i - 1]?.is === 'joins');
   if (you && CHANGE_IT.test(before[0]!.folded)) return you;
   const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
-  if (previous?.sentence !== clause.sentence || before[0]?.is !== 'it') return null;
+  if (previous?.sentence !== clause.sentence || !before[0] || !/^(?:it|this|she)$/.test(before[0].folded)) return null;
   const words = previous.tokens.filter(({ kind }) => kind === 'word');
   return words[0]?.folded === 'with' && AS_SET.test(words.at(-1)!.folded) ? before[0] : null;
 }

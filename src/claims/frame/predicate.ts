@@ -7,7 +7,6 @@ const OFFERED =
   /^(?:separately|preferred|considered|welcome|wanted|available|listed|gone|instead|elsewhere|exchange|swap|swaps|trade|px|please|required|needed|sought|anyone|somebody|someone)$/;
 const WORKED =
   /^(?:tested|serviced|working|used|checked|tried|replaced|fitted|oiled|fixed|repaired|overhauled|cleaned)$/;
-const OTHERS = /^(?:earlier|later|older|newer|other|others|modern|previous|next)$/;
 const TRIED = /^(?:test(?:ed)?|tried|us(?:e|ed)|like[ds]?|love[ds]?|sell|checked|fitted|have|had|got)$/;
 /** "… are from a shuttle machine": of another. */
 const FROM = /^(?:from|off|for)$/;
@@ -34,9 +33,6 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
   const only = words[first - 1];
   if (only?.folded === 'only' && words[first - 2]?.folded === 'the' && rest.some(({ is }) => is === 'be'))
     return { to: 'other', word: only };
-  // "The hook of the earlier ones jams".
-  const others = rest.slice(0, LOOK_AHEAD).find(({ folded }) => OTHERS.test(folded));
-  if (others && /^(?:of|on|in|from)$/.test(rest[0]!.folded)) return { to: 'other', word: others };
   // "A cast iron one of that size would weigh twice as much": of the kind.
   const would = rest.find(({ is }) => is === 'would');
   if (would && first <= 1 && governor.determiner && /^an?$/.test(governor.determiner.folded))
@@ -64,7 +60,8 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
           OPENS_RELATIVE.test(folded),
       )
   )
-    return (rest[0]!.is === 'person' && rest[0]!.folded !== 'you') || rest[0]!.is === 'possessive'
+    return (rest[0]!.is === 'person' && !/^you (?:can|could)$/.test(`${rest[0]!.folded} ${rest[1]?.folded}`)) ||
+      rest[0]!.is === 'possessive'
       ? { to: 'other', word: rest[0]! }
       : null;
   const next = rest.slice(verb, verb + LOOK_AHEAD);

@@ -174,8 +174,9 @@ export const english: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
-    'folk ask|people ask|what people ask|everyone asks|everybody asks',
+    'say does it|ask does it|asks does it|asked does it|say will it|ask will it|asked will it|say can it|ask can it|asked can it|folk ask|people ask|what people ask|everyone asks|everybody asks',
     { effect: 'guesses', side: 'before', reach: 99, across: true },
   ],
+  ['was going to|were going to|was about to|was tempted to', { effect: 'guesses', side: 'before', reach: 99 }],
   ['had one|had one of these|has one too', { effect: 'other', side: 'before', reach: 99 }],
 ];
