@@ -56,8 +56,11 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
   const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
   if (!isBare(part, clause, first, last) || previous?.sentence !== clause.sentence || part.field === 'title')
     return null;
-  const bracket = part.tokens[clause.first]!.folded === '(' || part.tokens[clause.first - 1]?.folded === '(';
-  if (bracket) return nounBefore(reading, previous);
+  const bracket = openBracket(part, clause.first, first);
+  if (bracket >= 0) {
+    const outside = clauseAt(part, bracket - 1);
+    return outside && nounBefore(reading, outside);
+  }
   const at = previous.tokens.findIndex(
     ({ kind, folded }) => kind === 'word' && !/^(?:the|its|a|der|die|das|la|le|les|un|une|sa|son)$/.test(folded),
   );
@@ -74,6 +77,17 @@ function hitsIn({ hits }: PartReading, { first, last }: ClauseRange): readonly H
   return beginningWithin(hits, first, last);
 }
 
+/** The token of the bracket in which a weight stands, or -1. */
+function openBracket({ tokens }: TextPart, from: number, to: number): number {
+  for (let i = to; i >= 0 && to - i <= IN_BRACKETS + to - from; i--) {
+    const { kind, folded } = tokens[i]!;
+    if (kind === 'break' || folded === ')') return -1;
+    if (folded === '(') return i;
+  }
+  return -1;
+}
+
+const IN_BRACKETS = 8;
 const RELATIVE = /^(?:which|that|der|die|das|welcher|welche|welches|qui)$/;
 
 /** "Without the cabinet, which weighs 28 kg": a relative clause is of the part that ends the clause before. */

@@ -1,3 +1,4 @@
+import { isOfOthers } from './subject-of';
 import type { Word, WordClass } from './types';
 
 /** What governs a phrase in its clause, found by going left over what merely stands beside it. */
@@ -66,6 +67,8 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         if (word.folded === 'to' && isVerb(words[i + 1])) break;
         // "Flips over to", "comes out of": a particle of the verb before it.
         if (words[i + 1]?.is === 'to' || words[i + 1]?.is === 'prep') break;
+        // "The newer plastic one with zigzag": of that one.
+        if (before && isOfOthers(words, i - 1)) return answer(i - 1, 'generic');
         if (word.folded === 'with' || word.folded === 'w') accompanies = true;
         const passed = PASSED[word.folded];
         if (!passed || (before ? !passed.test(before.folded) && !isOwnOf(word, before) : word.folded === 'of'))

@@ -21,6 +21,8 @@ export interface LooseWords {
   told: RegExp;
   /** Right behind what opens a clause: what was, is no more. */
   past: RegExp;
+  /** "That one there", in the words of a clause. */
+  thatOne: RegExp;
   /** Adjectives that can stand for a noun. */
   alone: RegExp;
   /** Indefinite articles. */
@@ -79,11 +81,12 @@ export const german: LooseWords = {
   uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
   apart:
     /^(?:tausch\w*|dagegen|folgte|folgt|nachfolger\w*|vorganger\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
-  said: /^(?:sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|irrtum\w*|falschlich\w*|steht)$/,
+  said: /^(?:erzahl\w*|sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|irrtum\w*|falschlich\w*|steht)$/,
   supposed:
-    /^(?:ware|waren|woge|hatte|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
+    /^(?:ware|waren|woge|hatte|hatten|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
   told: /^(?:der|die|das|eine?r?|eines|jene[rs]?|diejenige)$/,
   past: /^(?:war|waren|hatte|hatten|wurde)$/,
+  thatOne: /\b(?:die|das) (?:da|dort)\b|\bjene\b/,
   alone: /^(?:elektrische|neue|neuere|alte|altere|grosse|kleine|schwarze|grune|andere|moderne|leichte|schwere)$/,
   one: /^ein(?:e|en)?$/,
   example: /^(?:zum beispiel|beispielsweise|etwa$|zb)/,
@@ -125,11 +128,12 @@ export const french: LooseWords = {
   ),
   uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|garantis)$/,
   apart:
-    /^(?:maintenant|succed\w*|precedente?s?|suivante?s?|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
-  said: /^(?:dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
+    /^(?:maintenant|semaine|succed\w*|precedente?s?|suivante?s?|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
+  said: /^(?:raconte\w*|dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
   supposed: /^(?:aurais|faisait|feraient|si|s'il|peut-etre|sans-doute|probablement|\w*[^f]rait)$/,
   told: /^(?:celle|celui|celles|ceux|une|un)$/,
   past: /^(?:etait|etaient|avait|fut)$/,
+  thatOne: /\bcel(?:le|ui)s?[ -]la\b/,
   alone: /^(?:electrique|nouvelle|ancienne|vieille|grosse|grande|petite|noire|verte|moderne|recente)$/,
   one: /^une?$/,
   example: /^par exemple/,

@@ -39,6 +39,8 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   if (apart) return { to: 'other', word: apart };
   const taken = takenUp(clause, lists);
   if (taken) return taken;
+  const before = words.slice(0, first);
+  if (lists.thatOne.test(before.map(({ folded }) => folded).join(' '))) return { to: 'other', word: before[0]! };
   const kinds = pluralKind(clause);
   if (kinds) return { to: 'other', word: kinds };
   const article = words[first - 1];
