@@ -92,7 +92,7 @@ async function answer(
     case 'past': {
       // Asked in one room alone, and by no panel.
       const { answerToPrice } = await import('../../src/session/price-answers');
-      return answerToPrice(question, known);
+      return answerToPrice(question, known, prices);
     }
   }
 }

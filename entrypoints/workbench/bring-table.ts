@@ -1,3 +1,4 @@
+import type { Watch } from '../../src/keep/observations';
 import type { Observation } from '../../src/price/observation';
 import type { Writing } from '../../src/price/observation-fields';
 import { decodeTable, guessColumns, MOST_ROWS, type RowRead, readRow, readTable } from '../../src/price/table';
@@ -20,7 +21,7 @@ export interface BringRoom {
   /** What is to be known for reading a row, as of now. */
   writing: () => Writing;
   /** Keeps all of them or none; answers whether they were kept. */
-  keepAll: (observations: readonly Observation[]) => Promise<boolean>;
+  keepAll: (observations: readonly Observation[], watch: Watch) => Promise<boolean>;
 }
 
 /** A table of prices, from the file to what is kept: all of its rows or none. Fetched with the first file. */
@@ -99,8 +100,14 @@ export function bringTable({ state, show, writing, keepAll }: BringRoom): BringA
       const [all, before] = [readNow, read()];
       if (!before || all.length === 0 || all.length > MOST_ROWS) return;
       readNow = [];
-      show({ ...before, step: 'keeping' });
-      if (await keepAll(all)) return show({ step: 'done', count: all.length });
+      checks += 1;
+      const mine = checks;
+      const cancelled = () => mine !== checks;
+      const progress = (done: number) => cancelled() || show({ ...before, step: 'keeping', done });
+      progress(0);
+      const done = await keepAll(all, { progress, cancelled });
+      if (done) return show({ step: 'done', count: all.length });
+      if (cancelled()) return;
       // Nothing is lost: what was read waits to be kept again.
       readNow = all;
       show({ ...before, step: 'good' });

@@ -3,6 +3,7 @@ import type { KeptDraft } from '../../src/keep/schema';
 import type { Draft } from '../../src/listing/types';
 import { draftText, isBlank } from '../../src/session/drafts';
 import { NOTHING_SEEN, type Seen, withoutSeen, withSeen } from '../../src/session/seen';
+import { DraftAnswered } from '../../src/view/workbench/DraftAudit';
 import type { DraftsActions, DraftsState } from '../../src/view/workbench/DraftsRoom';
 import { copyText } from '../shared/copy-text';
 import { announce } from '../shared/follow-messages';
@@ -50,7 +51,11 @@ export function draftsActions(
     const asked = chosen();
     if (!asked || isBlank(asked.draft)) return show({ answered: null });
     const { seen } = state();
-    const reply = await engine.ask({ about: 'draft', draft: asked.draft, asOf: today(), seen });
+    // What the answer is shown with is fetched with the first one, so that nothing moves under anybody's hands.
+    const [reply] = await Promise.all([
+      engine.ask({ about: 'draft', draft: asked.draft, asOf: today(), seen }),
+      DraftAnswered.fetched(),
+    ]);
     const now = chosen();
     // Another draft was chosen, or more was typed or seen and is audited by itself.
     if (now?.draft !== asked.draft || state().seen !== seen) return;

@@ -1,9 +1,9 @@
 import { askedThings, chosenThing, thingIn } from '../../src/session/asked-things';
 import { draftFromEnquiry } from '../../src/session/draft-from-enquiry';
-import { describedMachine, type MachineEvent, stepMachine } from '../../src/session/machine-asked';
+import { describedMachine, hasBegun, type MachineEvent, stepMachine } from '../../src/session/machine-asked';
 import { ENQUIRY_PHOTOS } from '../../src/session/own-photos';
 import type { PackCard } from '../../src/session/pack-card';
-import type { EnquiryActions, EnquiryState } from '../../src/view/workbench/EnquiryRoom';
+import { type EnquiryActions, type EnquiryState, fetchOutcome } from '../../src/view/workbench/EnquiryRoom';
 import { copyText } from '../shared/copy-text';
 import { saveFile } from '../shared/save-file';
 import { today } from '../shared/today';
@@ -32,7 +32,7 @@ export function enquiryActions(
   async function lookUp(serial: string): Promise<void> {
     lookUps += 1;
     const mine = lookUps;
-    const reply = await engine.ask({ about: 'serial', serial, pack: state().pack });
+    const [reply] = await Promise.all([engine.ask({ about: 'serial', serial, pack: state().pack }), fetchOutcome()]);
     if (mine !== lookUps) return;
     if (reply.ok) show({ numbered: { serial, answer: reply.value }, trouble: null });
     else show({ trouble: reply.trouble });
@@ -44,7 +44,10 @@ export function enquiryActions(
     if (!thing) return;
     const asOf = today();
     const described = describedMachine(asked, thing.word);
-    const reply = await engine.ask({ about: 'machine', described, asOf, seen: asked.seen });
+    const [reply] = await Promise.all([
+      engine.ask({ about: 'machine', described, asOf, seen: asked.seen }),
+      hasBegun(asked) ? fetchOutcome() : null,
+    ]);
     // More was said meanwhile, which is told by itself.
     if (state().asked !== asked) return;
     if (reply.ok) show({ told: { asked, asOf, answer: reply.value }, trouble: null });

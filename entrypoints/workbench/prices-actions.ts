@@ -1,4 +1,4 @@
-import { putObservations, readObservations, removeObservations } from '../../src/keep/observations';
+import { putObservations, readObservations, removeObservations, type Watch } from '../../src/keep/observations';
 import type { KeptObservation } from '../../src/keep/schema';
 import type { Observation } from '../../src/price/observation';
 import { NOTHING_WRITTEN, observationOf, type Writing, type Written } from '../../src/price/observation-fields';
@@ -40,19 +40,21 @@ export function pricesActions(
     if (money && !money.ok) return show({ problem: money.wrong === 'amount' ? 'amount' : 'money', answer: null });
     asks += 1;
     const mine = asks;
+    show({ looking: true });
     const reply = await engine.ask({
       about: 'price',
       asked: {
         ...{ model, grade: grade || null, finish, robust, asOf: today() },
-        rates: (state().rates.kept ?? []).map(rateOfKept),
+        rates: state().isPrivate ? (state().rates.kept ?? []).map(rateOfKept) : null,
         asking: money && { amount: money.amount, currency: money.currency },
-        own: (state().kept ?? []).map(priceOfKept),
+        // What is kept the engine reads itself; in a private window nothing is.
+        own: state().isPrivate ? (state().kept ?? []).map(priceOfKept) : null,
       },
     });
     if (mine !== asks) return;
-    const askedWith = { askedFor: asking.trim(), askedGrade: grade !== '' };
+    const askedWith = { looking: false, askedFor: asking.trim(), askedGrade: grade !== '' };
     if (reply.ok) show({ problem: null, answer: reply.value, ...askedWith, trouble: null });
-    else show({ trouble: reply.trouble });
+    else show({ looking: false, trouble: reply.trouble });
   }
 
   async function reread(): Promise<void> {
@@ -67,15 +69,15 @@ export function pricesActions(
   }
 
   /** Keeps prices, all or none. In a private window they are known as long as the page is open. */
-  async function put(observations: readonly KeptObservation[]): Promise<boolean> {
+  async function put(observations: readonly KeptObservation[], watch?: Watch): Promise<boolean> {
     if (state().isPrivate) {
       show({ kept: [...observations, ...(state().kept ?? [])] });
       if (state().answer) await lookUp();
       return true;
     }
-    const done = await withKeep((db) => putObservations(db, observations));
+    const done = await withKeep((db) => putObservations(db, observations, watch));
     if (!done.ok) {
-      show({ trouble: done.trouble });
+      if (!watch?.cancelled()) show({ trouble: done.trouble });
       return false;
     }
     announce({ type: 'prices-changed' });
@@ -103,7 +105,7 @@ export function pricesActions(
     fetched ??= import('./bring-table').then(({ bringTable }) =>
       bringTable({
         ...{ state: () => state().bringing, show: (bringing) => show({ bringing }), writing },
-        keepAll: (all) => put(all.map(kept)),
+        keepAll: (all, watch) => put(all.map(kept), watch),
       }),
     );
     return fetched;

@@ -3,6 +3,7 @@ import type { Rate } from '../pack/schema/prices';
 import type { Observation } from '../price/observation';
 import { pastMoney } from '../price/past-money';
 import { type PriceQuestion, priceBand } from '../price/price-band';
+import { type PriceYear, priceYears } from '../price/price-years';
 import { conversion, type RateKnown, ratesKnown } from '../price/rates';
 import { type Alternative, alternativesTo, type Difference } from './alternatives';
 import { inBandsCurrency, standingOf } from './price-report';
@@ -62,8 +63,11 @@ export interface PriceAnswer {
   index: { source: string | null; last: string } | null;
   /** All factors that packs know for such a thing. */
   factors: { id: string; text: string; times: number; source: string | null }[];
-  /** Every price that was looked at, those that count for most first. */
+  /** The prices that were looked at, those that count for most first, and how many there were. */
   seen: PriceSeen[];
+  looked: number;
+  /** How the price went over the years, from ten prices on: each year's middle in today's money; empty below. */
+  years: PriceYear[];
   /** What it cost when it was new. */
   launch: PastTold | null;
   /** What such a thing is good for, and what it can't do. */
@@ -81,9 +85,14 @@ export interface PriceAnswer {
 
 /**
  * What a model in a grade costs, where an asking price stands, and what else would do. Pure.
+ * @param mostSeen so many of the prices that were looked at are told
  * @returns null where no pack knows the model
  */
-export function priceEnquiry(asked: PriceAsked, knowledge: Knowledge): PriceAnswer | null {
+export function priceEnquiry(
+  asked: PriceAsked,
+  knowledge: Knowledge,
+  mostSeen = Number.POSITIVE_INFINITY,
+): PriceAnswer | null {
   const model = knowledge.models.get(asked.model);
   if (!model) return null;
   const question: PriceQuestion = {
@@ -115,7 +124,9 @@ export function priceEnquiry(asked: PriceAsked, knowledge: Knowledge): PriceAnsw
     factors: pack.factors.map(({ id, label, times, source }) => ({
       ...{ id, text: say(label), times, source: sourceOf(knowledge, pack.id, source) },
     })),
-    seen: band ? seenTold(band, knowledge, Number.POSITIVE_INFINITY) : [],
+    seen: band ? seenTold(band, knowledge, mostSeen) : [],
+    looked: band?.seen.length ?? 0,
+    years: band ? priceYears(band) : [],
     launch: launchTold(asked, knowledge),
     suits: suitsOf(model, knowledge),
     alternatives: alternativesTo(model, question, knowledge).map((other) =>

@@ -1,4 +1,5 @@
 import { auditCommand } from './commands/audit';
 import { runCommand } from './run-command';
+import { withSealedPacks } from './sealed-packs';
 
-await runCommand(auditCommand);
+await runCommand(withSealedPacks(auditCommand));

@@ -6,6 +6,7 @@ import { auditText } from './audit-text';
 import { explainText } from './explain-text';
 import { pageWidth } from './layout';
 import { loadPacks } from './packs';
+import { NONE_SEALED, type SealedPacks, sealsOf } from './sealed-packs';
 
 /** An engine with its packs and its day, ready for one listing or many. */
 export interface Auditor {
@@ -21,8 +22,8 @@ export interface Auditor {
  * @param packs files beside the shipped trade pack; @param asOf the day of the audit, ISO 8601.
  * @throws BadInput on a file that is no pack.
  */
-export function auditorOf(packs: readonly string[], asOf: string): Auditor {
-  const knowledge = compile(loadPacks(packs));
+export function auditorOf(packs: readonly string[], asOf: string, sealed: SealedPacks = NONE_SEALED): Auditor {
+  const knowledge = compile(loadPacks(packs, sealed), sealsOf(sealed));
   return {
     audit: (listing) => audit(listing, knowledge, { asOf }),
     text: (answer) => auditText(answer, knowledge, pageWidth(process.stdout.columns)),

@@ -1,4 +1,5 @@
 import { identifyCommand } from './commands/identify';
 import { runCommand } from './run-command';
+import { withSealedPacks } from './sealed-packs';
 
-await runCommand(identifyCommand);
+await runCommand(withSealedPacks(identifyCommand));

@@ -4,12 +4,13 @@ import type { Pack } from '../pack/schema/index';
 import { cli as texts } from '../text/catalogue/cli';
 import { BadInput } from './bad-input';
 import { readText } from './input-file';
+import { NONE_SEALED, type SealedPacks } from './sealed-packs';
 
 const TRADE_PACK = fileURLToPath(new URL('../pack/shipped/trade.json', import.meta.url));
 
 /** The shipped trade pack, then the packs of these files. @throws BadInput with a pack's first issue. */
-export function loadPacks(files: readonly string[]): Pack[] {
-  return [TRADE_PACK, ...files].map(loadPack);
+export function loadPacks(files: readonly string[], sealed: SealedPacks = NONE_SEALED): Pack[] {
+  return [TRADE_PACK, ...files].map((path) => sealed.get(path)?.pack ?? loadPack(path));
 }
 
 function loadPack(path: string): Pack {

@@ -1,4 +1,5 @@
 import { priceCommand } from './commands/price';
 import { runCommand } from './run-command';
+import { withSealedPacks } from './sealed-packs';
 
-await runCommand(priceCommand);
+await runCommand(withSealedPacks(priceCommand));

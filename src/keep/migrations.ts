@@ -49,4 +49,9 @@ export const migrations: readonly Migration[] = [
     db.createObjectStore('photos', { keyPath: 'id' }).createIndex('about', 'about');
     db.createObjectStore('sheets', { keyPath: 'about' }).createIndex('madeAt', 'madeAt');
   },
+  // What the user has changed of packs for themselves, and the keys that sign what they propose of it.
+  (db) => {
+    db.createObjectStore('layers', { keyPath: 'id' });
+    db.createObjectStore('keys', { keyPath: 'id' });
+  },
 ];

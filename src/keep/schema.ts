@@ -176,6 +176,29 @@ export interface KeptSheet {
   listing: Listing;
 }
 
+/** A change of one entry or field, as src/sharing/propose/changes.ts has it. */
+export interface KeptChange {
+  do: string;
+  part: string;
+  entry: string;
+  [more: string]: unknown;
+}
+
+/** What the user has changed for themselves of one pack: it lies over the pack, never in it. */
+export interface KeptLayer {
+  /** The pack's id. */
+  id: string;
+  /** The edition on which the first of the changes was made, and the SHA-256 of its text. */
+  base: { edition: number; hash: string };
+  changes: readonly KeptChange[];
+}
+
+/** Keys that sign, by what they are for. The private half can't be had out of the browser. */
+export interface KeptKeys {
+  id: 'member';
+  keys: CryptoKeyPair;
+}
+
 export interface Schema extends DBSchema {
   packs: { key: string; value: KeptPack };
   texts: { key: string; value: KeptText };
@@ -191,4 +214,6 @@ export interface Schema extends DBSchema {
   rates: { key: string; value: KeptRate };
   photos: { key: string; value: KeptPhoto; indexes: { about: string } };
   sheets: { key: string; value: KeptSheet; indexes: { madeAt: string } };
+  layers: { key: string; value: KeptLayer };
+  keys: { key: string; value: KeptKeys };
 }

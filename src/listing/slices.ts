@@ -10,8 +10,8 @@ export interface Pace {
   pause: () => Promise<unknown>;
 }
 
-/** Half of the 50 ms from which on a person notices a page that doesn't answer (RAIL model; figure from memory). */
-const SLICE = 25;
+/** Well below the 50 ms from which on a person notices a page that doesn’t answer (RAIL model; figure from memory): machines are busy. */
+const SLICE = 12;
 
 /** All of it without a pause. */
 export function atOnce<T>(work: Generator<void, T>): T {

@@ -43,27 +43,54 @@ const INCOMPLETE = 0.5;
 /** However old it is, an observation counts for so much at least. */
 const LEAST = 0.01;
 
+/** An observation as a price of today's money in the wanted currency, or why it says nothing. */
+export type Compare = (seen: Observation) => Comparable | { leftOut: LeftOut };
+
 /**
- * An observation as a price of today's money in the wanted currency, with a weight by its age and likeness. The weights
- * are common practice, no source: an old price, another grade's or a sister's tells less.
+ * Makes observations comparable, each with a weight by its age and likeness. The weights are common practice, no source:
+ * an old price, another grade's or a sister's tells less. What a day's money means is worked out once: many prices share one.
  */
-export function comparable(
-  seen: Observation,
-  wanted: Wanted,
-  known: PriceKnowledge,
-): Comparable | { leftOut: LeftOut } {
-  if (!(seen.amount > 0) || !(seen.amount < MOST_AMOUNT)) return { leftOut: 'amount' };
-  if (seen.date > wanted.asOf) return { leftOut: 'future' };
-  // A repainted machine is another thing to buy than a plain one.
-  if ((seen.finish ?? 'plain') !== wanted.finish) return { leftOut: 'finish' };
-  const converted = convertNear(seen.amount, seen.currency, wanted.currency, known.rates, seen.date);
-  if (converted === null) return { leftOut: 'no-rate' };
-  const likened = likeness(seen, wanted, known);
-  if ('leftOut' in likened) return likened;
-  const indexed = known.index ? inMoneyOf(converted, known.index, seen.date, wanted.asOf) : null;
-  const age = Math.max(0, yearsBetween(seen.date, wanted.asOf));
-  const weight = likened.weight * 0.5 ** (age / (indexed === null ? HALF_LIFE.plain : HALF_LIFE.indexed));
-  return { price: (indexed ?? converted) * likened.times, kind: seen.kind, weight: Math.max(weight, LEAST) };
+export function comparing(wanted: Wanted, known: PriceKnowledge): Compare {
+  const days = new Map<string, DayKnown | null>();
+  const dayOf = ({ currency, date }: Observation): DayKnown | null => {
+    const key = `${currency} ${date}`;
+    const met = days.get(key);
+    if (met !== undefined) return met;
+    const day = dayKnown(currency, date, wanted, known);
+    days.set(key, day);
+    return day;
+  };
+  return (seen) => {
+    if (!(seen.amount > 0) || !(seen.amount < MOST_AMOUNT)) return { leftOut: 'amount' };
+    if (seen.date > wanted.asOf) return { leftOut: 'future' };
+    // A repainted machine is another thing to buy than a plain one.
+    if ((seen.finish ?? 'plain') !== wanted.finish) return { leftOut: 'finish' };
+    const day = dayOf(seen);
+    if (day === null) return { leftOut: 'no-rate' };
+    const likened = likeness(seen, wanted, known);
+    if ('leftOut' in likened) return likened;
+    return {
+      ...{ price: seen.amount * day.times * likened.times, kind: seen.kind },
+      weight: Math.max(likened.weight * day.fades, LEAST),
+    };
+  };
+}
+
+/** What a price in a currency on a date comes to. */
+interface DayKnown {
+  /** By what it is multiplied: the exchange rate of then, and the index, where one reaches back so far. */
+  times: number;
+  /** What is left of its weight by its age. */
+  fades: number;
+}
+
+/** Null where no rate is known for that currency near that date. */
+function dayKnown(currency: string, date: string, wanted: Wanted, { rates, index }: PriceKnowledge): DayKnown | null {
+  const rate = convertNear(1, currency, wanted.currency, rates, date);
+  if (rate === null) return null;
+  const age = Math.max(0, yearsBetween(date, wanted.asOf));
+  const times = index && inMoneyOf(1, index, date, wanted.asOf);
+  return { times: rate * (times ?? 1), fades: 0.5 ** (age / (times === null ? HALF_LIFE.plain : HALF_LIFE.indexed)) };
 }
 
 function likeness(

@@ -1,6 +1,6 @@
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import type { Rate } from '../pack/schema/prices';
-import { comparable, type LeftOut, type PriceKnowledge, type Wanted } from './comparable';
+import { comparing, type LeftOut, type PriceKnowledge, type Wanted } from './comparable';
 import type { Observation } from './observation';
 import { type Comparable, type PosteriorBand, priceAt, seenAlone, shareAtMost, updated } from './posterior-band';
 import { pullsOf } from './pulls';
@@ -100,7 +100,8 @@ export function priceBand(question: PriceQuestion, knowledge: Knowledge): PriceB
     index: series?.points ?? null,
     mid: (ref, ofGrade) => statedMid(ref, ofGrade, currency, rates, asOf, knowledge),
   };
-  const compared = found.map(({ seen }) => comparable(seen, wanted, known));
+  const compare = comparing(wanted, known);
+  const compared = found.map(({ seen }) => compare(seen));
   const usable: Comparable[] = compared.flatMap((one) =>
     'leftOut' in one ? [] : [{ ...one, price: one.price * times }],
   );
@@ -111,6 +112,7 @@ export function priceBand(question: PriceQuestion, knowledge: Knowledge): PriceB
       : null;
   if (!band) return null;
   const exact = before && usable.length === 0 ? before : null;
+  let told: SeenPrice[] | undefined;
   const counted = band.counted.reduce((sum, weight) => sum + weight, 0);
   return {
     model,
@@ -127,7 +129,11 @@ export function priceBand(question: PriceQuestion, knowledge: Knowledge): PriceB
     stated,
     plain: plainly(usable),
     index: series && { source: series.source, last: series.last },
-    seen: withOutcome(found, compared, usable, band),
+    // Told only where somebody looks at them: of alternatives nobody does.
+    get seen() {
+      told ??= withOutcome(found, compared, usable, band);
+      return told;
+    },
     share: (price) => shareAtMost(band, price),
   };
 }

@@ -5,7 +5,7 @@
  * @param p from 0 to 1
  */
 export function quantile(values: readonly number[], p: number): number {
-  const sorted = [...values].sort((a, b) => a - b);
+  const sorted = Float64Array.from(values).sort();
   const at = (sorted.length - 1) * p;
   const below = sorted[Math.floor(at)]!;
   const above = sorted[Math.ceil(at)]!;

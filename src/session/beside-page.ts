@@ -3,6 +3,7 @@ import { besideTexts } from '../text/catalogue/beside';
 import { likelyTexts } from '../text/catalogue/likely';
 import type { Answered } from './answer';
 import { htmlText, inlinePicture } from './html-text';
+import { PAGE_COLOURS } from './page-style';
 import type { Pictures } from './pictures';
 import { type BesideRow, besideOf, rowsBeside } from './side-by-side';
 import { packLines } from './written-answer';
@@ -19,7 +20,8 @@ export interface BesidePage {
 }
 
 /** Readable in light and dark, on a telephone and on paper. */
-const STYLE = `:root{color-scheme:light dark}body{margin:0 auto;max-width:56rem;padding:1.2rem;font:1.05rem/1.5 system-ui,sans-serif}
+const STYLE = `${PAGE_COLOURS}
+body{margin:0 auto;max-width:56rem;padding:1.2rem;font:1.05rem/1.5 system-ui,sans-serif}
 h1{font-size:1.5rem}h2{font-size:1.15rem;margin-top:2rem}figure{margin:0}figcaption{font-size:.9rem}
 .row{display:grid;grid-template-columns:repeat(auto-fit,minmax(13rem,1fr));gap:1rem}img{max-width:100%;height:auto}
 table{border-collapse:collapse;width:100%}th,td{padding:.4rem .6rem .4rem 0;border-bottom:1px solid;text-align:start;vertical-align:top;overflow-wrap:anywhere}

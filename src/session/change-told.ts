@@ -63,6 +63,18 @@ export function tellChanges(changes: readonly Change[], before: Pack, after: Pac
   return { counts, entries: shown, more: all.length - shown.length };
 }
 
+/** How entries of a pack are called: by the part, their own name there, and what they are. */
+export function entryNames(pack: Pack): (part: string, entry: string, value: JsonObject) => string {
+  const words = wordsOf([pack]);
+  return (part, entry, value) => nameOf({ part, entry }, value, words);
+}
+
+/** What a field is called. */
+export function fieldLabel(pack: Pack, field: readonly string[]): string {
+  const attribute = field.length > 1 ? pack.attributes?.find(({ id }) => id === lastPart(field[1] ?? '')) : undefined;
+  return attribute ? localText(attribute.label, pack.about.language, 'en') : readable(field.at(-1) ?? '');
+}
+
 function fieldTold(field: readonly string[], was: Json | undefined, now: Json | undefined, words: Words): FieldTold {
   const attribute = field.length > 1 ? words.attributes.get(lastPart(field[1] ?? '')) : undefined;
   const name = attribute ? words.local(attribute.label) : readable(field.at(-1) ?? '');

@@ -47,7 +47,11 @@ export type Question =
   | { about: 'serial'; serial: string; pack: string | null }
   /** The models whose prices can be asked or kept. */
   | { about: 'priceModels' }
-  | { about: 'price'; asked: PriceAsked }
+  /** Without prices or rates of its own it is asked of those that are kept. */
+  | {
+      about: 'price';
+      asked: Omit<PriceAsked, 'own' | 'rates'> & { own: PriceAsked['own'] | null; rates: PriceAsked['rates'] | null };
+    }
   /** What a price of the past comes to today. */
   | { about: 'past'; price: PastPrice; asOf: string };
 

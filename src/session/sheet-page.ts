@@ -1,7 +1,9 @@
 import { htmlText } from './html-text';
+import { PAGE_COLOURS } from './page-style';
 
 /** Large enough for a telephone held in one hand; in light and dark. */
-const STYLE = `:root{color-scheme:light dark}body{margin:0;padding:1rem;font:1.1rem/1.5 system-ui,sans-serif;overflow-wrap:anywhere}
+const STYLE = `${PAGE_COLOURS}
+body{margin:0;padding:1rem;font:1.1rem/1.5 system-ui,sans-serif;overflow-wrap:anywhere}
 main{max-width:44rem;margin:0 auto}h2{font-size:1.35rem}h3{font-size:1.15rem;margin-top:1.6rem}
 ol{list-style:none;padding:0}ul{padding-inline-start:1.2em}li{margin-top:.4rem}
 fieldset{min-width:0;margin:1rem 0 0;padding:.6rem .8rem .8rem;border:1px solid;border-radius:3px}legend{font-weight:600}

@@ -126,16 +126,31 @@ function foldAscii(text: string): string {
  * dropped. Line breaks stay.
  */
 export const fold = remembering((text: string): Folded => {
+  if (text.length > SHORT) return folded(text);
+  let short = shorts.get(text);
+  if (short === undefined) {
+    short = folded(text);
+    if (shorts.size >= REMEMBERED_MOST) shorts.clear();
+    shorts.set(text, short);
+  }
+  return short;
+});
+
+/** A page has the same labels and names all over, and many readers fold each of them. */
+const SHORT = 63;
+const shorts = new Map<string, Folded>();
+
+function folded(text: string): Folded {
   if (ASCII.test(text))
     return { text: foldAscii(text), toOriginal: (start, end) => ({ start, end: Math.max(start, end) }) };
   const places = new FoldedPlaces();
-  let folded = '';
+  let made = '';
   let afterDigit = false;
   for (let at = 0; at < text.length; ) {
     const plainEnd = endOfAscii(text, at);
     if (plainEnd > at) {
       places.addRun(at, plainEnd - at);
-      folded += foldAscii(text.slice(at, plainEnd));
+      made += foldAscii(text.slice(at, plainEnd));
       afterDigit = isAsciiDigit(text.charCodeAt(plainEnd - 1));
       at = plainEnd;
       continue;
@@ -149,11 +164,11 @@ export const fold = remembering((text: string): Folded => {
     if (piece) places.addWhole(at, end, piece.length);
     // An accent belongs to the letter before it.
     else if (!IGNORABLE.test(character)) places.lengthenLast(end);
-    folded += piece;
+    made += piece;
     at = end;
   }
-  return { text: folded, toOriginal: (start, end) => places.toOriginal(start, end, text.length) };
-});
+  return { text: made, toOriginal: (start, end) => places.toOriginal(start, end, text.length) };
+}
 
 function endOfAscii(text: string, from: number): number {
   let at = from;

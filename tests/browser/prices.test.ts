@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -6,6 +6,7 @@ import type { Driven } from '../../src/cli/demo/driven';
 import { ourRequests, seenErrors, until } from './hands';
 import { expectAccessible, expectReadable, looksOfTab } from './support/accessible';
 import { openTestedRoom, type Room } from './support/browser';
+import { PICTURES } from './support/differences';
 import { holdTimers, letTimersGo } from './support/held-timers';
 import { type OwnPage, ownPage } from './support/page';
 
@@ -195,6 +196,9 @@ it.each(['light', 'dark'] as const)('is accessible as far as axe-core can tell, 
     await expectAccessible(looksOfTab(bench.tab), scheme);
     await expectReadable(looksOfTab(bench.tab));
     expect(await bench.tab.evaluate(AMOUNTS_IN_TWO)).toEqual([]);
+    if (!PICTURES) continue;
+    mkdirSync(PICTURES, { recursive: true });
+    await bench.tab.screenshot({ path: `${PICTURES}/bench-prices-${scheme}-${width}.png`, fullPage: true });
   }
 });
 

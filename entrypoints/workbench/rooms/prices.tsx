@@ -23,6 +23,7 @@ export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
       asking: '',
       problem: null,
       answer: null,
+      looking: false,
       askedFor: '',
       askedGrade: false,
     },

@@ -8,9 +8,10 @@ import { BadInput } from '../bad-input';
 import { loadDrafts } from '../drafts';
 import { readPageFile } from '../page-file';
 import { printableJson } from '../printable';
+import { NONE_SEALED, type SealedPacks } from '../sealed-packs';
 
 /** `npm run -s audit`: audits a stored page, or one draft or many. */
-export function auditCommand(argv: string[]): string {
+export function auditCommand(argv: string[], sealed: SealedPacks = NONE_SEALED): string {
   const usage = texts.usage.audit;
   const { values, positionals } = readArguments(
     argv,
@@ -34,7 +35,7 @@ export function auditCommand(argv: string[]): string {
   const asOf = values['as-of'] === undefined ? today() : dayOf(values['as-of']);
   const url = values.url === undefined ? undefined : webAddress(values.url);
 
-  const auditor = auditorOf(values.pack ?? [], asOf);
+  const auditor = auditorOf(values.pack ?? [], asOf, sealed);
   const answering: Answering = { auditor, json: values.json ?? false, why: values.explain ?? false };
   if (page !== undefined) return one(answering, readPageFile(page, url));
   return drafts(answering, values.draft ?? '');

@@ -11,10 +11,11 @@ import { hanging, pageWidth } from '../layout';
 import { followsText, likelyText, settleText } from '../likely-text';
 import { loadPacks } from '../packs';
 import { printable, printableJson } from '../printable';
+import { NONE_SEALED, type SealedPacks, sealsOf } from '../sealed-packs';
 import { seenOf } from '../seen';
 
 /** `npm run -s identify`: a machine on the table, by its number and what was seen of it. */
-export function identifyCommand(argv: string[]): string {
+export function identifyCommand(argv: string[], sealed: SealedPacks = NONE_SEALED): string {
   const { usage } = texts;
   const { values, positionals } = readArguments(
     argv,
@@ -33,7 +34,7 @@ export function identifyCommand(argv: string[]): string {
   if (values.help) return `${usage}\n`;
   if (positionals[0] !== undefined) throw new BadInput(texts.noArguments(positionals[0]));
   const asOf = values['as-of'] === undefined ? today() : dayOf(values['as-of']);
-  const knowledge = compile(loadPacks(values.pack ?? []));
+  const knowledge = compile(loadPacks(values.pack ?? [], sealed), sealsOf(sealed));
   const answers = seenOf(values.seen ?? [], knowledge);
   const what = values.what ?? wordsFor(knowledge)[0] ?? '';
   const answer = audit(listingByHand({ what, serial: values.serial, text: values.text }), knowledge, { asOf, answers });

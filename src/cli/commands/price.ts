@@ -14,9 +14,10 @@ import { loadObservations } from '../observations-file';
 import { loadPacks } from '../packs';
 import { priceText } from '../price-text';
 import { printableJson } from '../printable';
+import { NONE_SEALED, type SealedPacks, sealsOf } from '../sealed-packs';
 
 /** `npm run -s price`: what a model in a grade costs, and where an asking price stands. */
-export function priceCommand(argv: string[]): string {
+export function priceCommand(argv: string[], sealed: SealedPacks = NONE_SEALED): string {
   const { usage } = texts;
   const { values, positionals } = readArguments(
     argv,
@@ -39,7 +40,7 @@ export function priceCommand(argv: string[]): string {
   if (positionals[0] !== undefined) throw new BadInput(texts.noArguments(positionals[0]));
   if (values.model === undefined) throw new BadInput(texts.noModel(usage));
   const asOf = values['as-of'] === undefined ? today() : dayOf(values['as-of']);
-  const knowledge = compile(loadPacks(values.pack ?? []));
+  const knowledge = compile(loadPacks(values.pack ?? [], sealed), sealsOf(sealed));
   const model = modelOf(values.model, knowledge);
   const own = values.seen === undefined ? [] : loadObservations(values.seen, asOf, knowledge);
   const asked: PriceAsked = {

@@ -206,6 +206,17 @@ async function drive(
       pressedIn = (await cdp.send('Browser.getWindowForTarget', { targetId })).windowId;
       await cdp.send('Extensions.triggerAction' as never, { id: extensionId, targetId } as never);
     },
+    async pressSelectionMenu(page) {
+      const awake = worker();
+      if (!awake) throw new Error('the worker is asleep');
+      const text = await page.evaluate(() => String(getSelection()));
+      // No driver reaches this browser's menus: that the item is there is asked, and what a press tells is told.
+      await awake.evaluate(async (selectionText) => {
+        await chrome.contextMenus.update('ask-selection', { visible: true });
+        const { onClicked } = chrome.contextMenus as unknown as { onClicked: { dispatch(press: object): void } };
+        onClicked.dispatch({ menuItemId: 'ask-selection', selectionText, editable: false });
+      }, text);
+    },
     async openPanel(timeout = 15_000) {
       const end = Date.now() + timeout;
       for (;;) {

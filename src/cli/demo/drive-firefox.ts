@@ -6,6 +6,7 @@ import type { Connection } from './bidi';
 import { keepAsking } from './bidi-hands';
 import type { DriveOptions } from './drive-chromium';
 import type { Driven } from './driven';
+import { pressMenuItem } from './firefox-menu';
 import { firefoxPanel, meetSidebar } from './firefox-panel';
 import { type FirefoxTab, firefoxTab } from './firefox-tab';
 import {
@@ -152,6 +153,11 @@ async function drive(
       await tab.bringToFront();
       front = tab as FirefoxTab;
       await pressButton(await window(), id);
+    },
+    async pressSelectionMenu(tab) {
+      await tab.bringToFront();
+      front = tab as FirefoxTab;
+      await pressMenuItem(await window(), id);
     },
     async openPanel(timeout = 15_000) {
       const inWindow = await window();

@@ -44,6 +44,8 @@ export interface Driven {
   openPrivately(url: string): Promise<Tab>;
   /** The press of the toolbar button on that tab, with all that a real press grants. */
   pressToolbarButton(tab: Tab): Promise<void>;
+  /** The press of the extension's item in the browser's menu over the words that are marked in that tab. */
+  pressSelectionMenu(tab: Tab): Promise<void>;
   /**
    * The panel that is open: the one of the window of the last press, if several are. Waits for one to open.
    * @throws Error where none opens in `timeout` milliseconds.

@@ -3,6 +3,7 @@ import { CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { headingLabel } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
+import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
 import { sectionAfter } from './sections';
 import { tabKinds } from './tabs';
@@ -16,8 +17,9 @@ export interface Block {
   lines: number[];
 }
 
-const DESCRIPTION_WORDS =
-  /\b(?:description|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/;
+const DESCRIPTION_WORDS = remembered(
+  /\b(?:description|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/,
+);
 /** Lines longer than this are sentences. */
 const PROSE = 25;
 const LINES_MOST = 1500;
@@ -40,6 +42,8 @@ export function descriptionsOf(reading: Reading): Block[] {
     const isTerm = (index: number) => /^d[td]$/.test(boxOf(reading, index).tag);
     if (!chosen.every(isTerm)) chosen = chosen.filter((index) => !isTerm(index));
     const text = composed(reading, chosen);
+    // A row of tabs: nothing but labels.
+    if (chosen.length > 0 && chosen.every((index) => headingLabel(lines[index]!.text, true) !== null)) return;
     if (text.length > 2 && !found.some((block) => block.text === text)) found.push({ text, weight, lines: chosen });
   };
 

@@ -11,7 +11,7 @@ const single = labelReader<HeadingLabel>({
     "beschrijving|omschrijving|productbeschrijving|descrizione|descrizione dell'articolo|descripcion*|" +
     "full description|listing description|advert description|product description|about the machine|about this machine|what the seller says|the seller says|in the seller's words|in their own words|seller's words|seller's notes|notes from the seller|words of the seller|lot description|ad text|artikelbeschreibung des verkaufers|produktinformationen|der verkaufer schreibt|worte des verkaufers|text der anzeige|le mot du vendeur|mot du vendeur|parole del venditore|testo dell'annuncio|palabras del vendedor|texto del anuncio|beskrivning|produktbeskrivning|om annonsen|beskrivelse|varebeskrivelse|opis|opis przedmiotu|opis ogloszenia|popis|popis inzeratu|popis zbozi|popis produktu|descricao|descricao do anuncio|kuvaus|lisatiedot|tuotekuvaus|leiras|descriere|toelichting",
   section:
-    'details|item details|product details|specifications|specification|specs|features|item specifics|at a glance|key facts|overview|photos|pictures|map|contact*|seller|about the seller|seller information|delivery|shipping|postage|collection|returns|refunds|payment|warranty|guarantee|location|' +
+    'additional information|more information|further information|zusatzliche informationen|weitere informationen|informations complementaires|aanvullende informatie|informazioni aggiuntive|altre informazioni|informacion adicional|mas informacion|details|item details|product details|specifications|specification|specs|features|item specifics|at a glance|key facts|overview|photos|pictures|map|contact*|seller|about the seller|seller information|delivery|shipping|postage|collection|returns|refunds|payment|warranty|guarantee|location|' +
     'merkmale|eigenschaften|technische daten|artikelmerkmale|auf einen blick|bilder|fotos|kontakt*|verkaufer|anbieter|versand|lieferung|abholung|ruckgabe|rucksendung|retouren|zahlung|bezahlung|garantie|gewahrleistung|standort|' +
     'caracteristiques|criteres|en bref|photos|contacter*|vendeur|livraison|expedition|envoi|retrait|retours|retour|remboursement|paiement|garanties|localisation|' +
     'kenmerken|specificaties|verkoper|verzending|levering|bezorging|ophalen|retourneren|retourzending|betaling|' +
@@ -19,7 +19,7 @@ const single = labelReader<HeadingLabel>({
     'caracteristicas|vendedor|envio|envios|entrega|recogida|devoluciones|pago|garantia|' +
     'safe trading|seller details|opening hours|sijainti|kontakt*|saljare|saelger|selger|sprzedawca|prodejce|vendedor*|lokalizacja|parametry|szczegoly|specifikace|egenskaper|egenskaber|specifikationer|tekniska data|leverans|fragt|frakt|levering|betalning|betaling|dostawa|doprava|platba|dodatkowe informacje|prijzen en bieden|bieden|biedingen|bids|bid history|gebote|encheres',
   away:
-    'similar*|related*|you may also*|you might also*|people also*|customers also*|recommended*|more like this|more from this seller|other items*|other ads*|other adverts*|more adverts*|more items*|recently viewed*|recent searches|popular*|sponsored*|comments|comment|questions and answers|questions & answers|reviews|customer reviews|ratings|terms*|general terms*|safety*|stay safe*|tips*|buying tips|privacy*|newsletter*|we and our*|we value your*|your privacy*|your choice*|manage your*|this site uses*|share*|follow us|about us|' +
+    'similar*|related*|you may also*|you might also*|people also*|customers also*|recommended*|more like this|more from this seller|other items*|other ads*|other adverts*|more adverts*|more items*|recently viewed*|recent searches|popular*|sponsored*|rezensionen|recensies|beoordelingen|recensioni|valoraciones|opiniones|opinions|omdomen|anmeldelser|opinie|hodnoceni|comments|comment|questions and answers|questions & answers|reviews|customer reviews|ratings|terms*|general terms*|safety*|stay safe*|tips*|buying tips|privacy*|newsletter*|we and our*|we value your*|your privacy*|your choice*|manage your*|this site uses*|share*|follow us|about us|' +
     'ahnliche*|das konnte*|auch interessant|weitere anzeigen*|weitere artikel*|andere anzeigen*|mehr von*|zuletzt angesehen*|kommentare|fragen und antworten|bewertungen|agb|allgemeine geschaftsbedingungen|sicherheitshinweise|sicherheitstipps|tipps*|datenschutz*|teilen|uber uns|wir und unsere*|wir verwenden cookies*|' +
     'annonces similaires|articles similaires|produits similaires|vous aimerez*|ces annonces*|autres annonces*|vus recemment|commentaires|questions et reponses|avis*|conditions generales*|conseils*|partager|mentions legales|nous et nos*|votre vie privee*|' +
     'vergelijkbare*|soortgelijke*|andere advertenties*|reacties|tips voor*|annunci simili|articoli simili|altri annunci*|commenti|anuncios similares|articulos similares|otros anuncios*|comentarios|consejos*|' +
@@ -37,8 +37,25 @@ const JOINED = /\s*[,/&+]\s*|\s+(?:and|und|et|en|e|ed|y|o|or|oder|ou|of)\s+/i;
  * `exactly`: without the words that only begin a label.
  */
 export function headingLabel(text: string, exactly = false): HeadingLabel | null {
+  if (text === '' || text.length > JOINED_MOST) return null;
+  const known = exactly ? knownExactly : knownAtAll;
+  let label = known.get(text);
+  if (label === undefined) {
+    label = read(text, exactly);
+    if (known.size >= KNOWN_MOST) known.clear();
+    known.set(text, label);
+  }
+  return label;
+}
+
+const KNOWN_MOST = 4000;
+/** Several readers ask about the same lines. */
+const knownAtAll = new Map<string, HeadingLabel | null>();
+const knownExactly = new Map<string, HeadingLabel | null>();
+
+function read(text: string, exactly: boolean): HeadingLabel | null {
   const whole = single(text, exactly);
-  if (whole || text.length > JOINED_MOST) return whole;
+  if (whole) return whole;
   const parts = text.split(JOINED).filter((part) => part !== '');
   const labels = parts.map((part) => single(part, true));
   if (parts.length < 2 || labels.includes(null)) return null;

@@ -7,18 +7,22 @@ import { CONDITION_WORDS } from './condition-words';
 import { headingLabel } from './heading-labels';
 import { type Piece, piecesOf } from './pieces';
 import { isOnly, levelOf, type Reading } from './reading';
+import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
 import { AWAY } from './zones';
 
-const PLACE_NAMES =
-  /\b(?:location|locality|loc|where|place|city|town|address|geo|map|map-?pin|map-?marker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)\b/;
-const CONDITION_NAMES =
-  /\b(?:item-?condition|condition|cond|state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)\b/;
-const DATE_NAMES =
-  /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|posted-at|inserito|publie\w*)\b/;
-const SERIAL_NAMES = /\b(?:serial|serial-?number|seriennummer|serienummer|matricola)\b/;
+const PLACE_NAMES = remembered(
+  /\b(?:location|locality|loc|where|place|city|town|address|geo|map|map-?pin|map-?marker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)\b/,
+);
+const CONDITION_NAMES = remembered(
+  /\b(?:item-?condition|condition|cond|state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)\b/,
+);
+const DATE_NAMES = remembered(
+  /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|posted-at|inserito|publie\w*)\b/,
+);
+const SERIAL_NAMES = remembered(/\b(?:serial|serial-?number|seriennummer|serienummer|matricola)\b/);
 /** The site's own name and mark. */
-const SITE_NAMES = /\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)\b/;
+const SITE_NAMES = remembered(/\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)\b/);
 const SMALL = 80;
 const LINES_NEAR_TITLE = 14;
 

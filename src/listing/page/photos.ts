@@ -2,14 +2,17 @@ import { photoFamily } from '../decide/photos';
 import { CONTROL, type Picture } from '../types';
 import { amountsIn } from './amounts';
 import { isOnly, type Reading, sizeOf } from './reading';
+import { remembered } from './remembered';
 import { sharedWords } from './title';
 import { AWAY, MAIN } from './zones';
 
 /** Boxes of the seller, of marks of trust and the like. */
-const PERSON =
-  /\b(?:seller|profile|avatar|av|author|byline|poster|who|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)\b/;
-const GALLERY =
-  /\b(?:gallery|galerie|galleria|galeria|carousel|slide\w*|swiper|thumb\w*|photos?|images?|pictures?|media|viewer|lightbox|bild\w*|foto\w*|fotki|kuvat|hero)\b/;
+const PERSON = remembered(
+  /\b(?:seller|profile|avatar|av|author|byline|poster|who|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)\b/,
+);
+const GALLERY = remembered(
+  /\b(?:gallery|galerie|galleria|galeria|carousel|slide\w*|swiper|thumb\w*|photos?|images?|pictures?|media|viewer|lightbox|bild\w*|foto\w*|fotki|kuvat|hero)\b/,
+);
 /** Captions and buttons of a gallery, all together. */
 const CAPTIONS_MOST = 120;
 const LINES_NEAR_TITLE = 30;

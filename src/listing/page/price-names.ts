@@ -1,6 +1,10 @@
+import { remembered } from './remembered';
+
 /** Names of elements that hold a price. English; German; French; Dutch; Italian; Spanish; Nordic; Polish, Czech; Finnish. */
-export const PRICE_NAMES =
-  /price|preis|prijs|precio|prezzo|\b(?:prix|pris|cena|preco|hinta|amount|amt|bedrag|importe|importo|montant|betrag|sum|somme|summa|cifra|cost|euro|valor)\b/;
+export const PRICE_NAMES = remembered(
+  /price|preis|prijs|precio|prezzo|\b(?:prix|pris|cena|preco|hinta|amount|amt|bedrag|importe|importo|montant|betrag|sum|somme|summa|cifra|cost|euro|valor)\b/,
+);
 /** Names of amounts that are no price: what it was, what is saved, postage, instalments. */
-export const OTHER_NAMES =
-  /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|compare|compare-at|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|list-price|price-list|alt|alter|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan\w*|fees?|estimate|estimation|approx|converted)\b/;
+export const OTHER_NAMES = remembered(
+  /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|compare|compare-at|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|list-price|price-list|alt|alter|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan\w*|fees?|estimate|estimation|approx|converted)\b/,
+);

@@ -1,8 +1,9 @@
 import { fold } from '../../text/fold';
-import { BOLD, LINK, type Line } from '../types';
+import { BOLD, CONTROL, LINK, type Line } from '../types';
 import { type Amount, amountsIn } from './amounts';
 import { headingLabel } from './heading-labels';
 import { isOnly, type Reading, runsOf } from './reading';
+import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
 import { AWAY, MAIN } from './zones';
 
@@ -12,25 +13,44 @@ export interface Heading {
   weight: number;
 }
 
-const TITLE_WORDS =
-  /\b(?:title|titel|titre|headline|titolo|titulo|naam|name|nom|nombre|nome|namn|subject|onderwerp|betreff)\b/;
+const TITLE_WORDS = remembered(
+  /\b(?:title|titel|titre|headline|titolo|titulo|naam|name|nom|nombre|nome|namn|subject|onderwerp|betreff)\b/,
+);
 /** Names of people's boxes, and of the site's. */
-const OTHER_TITLES =
-  /\b(?:user|seller|author|profile|site|shop|store|brand|logo|nick|avatar|member|verkaufer|verkoper|vendeur)/;
+const OTHER_TITLES = remembered(
+  /\b(?:user|seller|author|profile|site|shop|store|brand|logo|nick|avatar|member|verkaufer|verkoper|vendeur)/,
+);
 /** Shorter texts stand anywhere. */
 const SAID_LEAST = 8;
 /** Longest that is still a title, for blocks that are no heading. */
 const TITLE_MOST = 200;
+const HEADINGS_MOST = 40;
 
 /** How much of the words of `a` also stand in `b`: 0 to 1. */
 export function sharedWords(a: string, b: string): number {
   const words = wordsOf(a);
   if (words.length === 0) return 0;
-  const other = new Set(wordsOf(b));
-  return words.filter((word) => other.has(word)).length / words.length;
+  const other = wordsOf(b);
+  // Of few words a list is looked through as soon as a set is made.
+  const among = other.length > FEW ? new Set(other) : null;
+  let shared = 0;
+  for (const word of words) if (among ? among.has(word) : other.includes(word)) shared++;
+  return shared / words.length;
 }
 
-const wordsOf = (text: string) => fold(text.slice(0, 1000)).text.match(/[\p{L}\p{N}]+/gu) ?? [];
+const FEW = 30;
+const KNOWN_MOST = 1000;
+/** The same titles are held against many texts. */
+const known = new Map<string, readonly string[]>();
+
+function wordsOf(text: string): readonly string[] {
+  const before = known.get(text);
+  if (before) return before;
+  const words = fold(text.slice(0, 1000)).text.match(/[\p{L}\p{N}]+/gu) ?? [];
+  if (known.size >= KNOWN_MOST) known.clear();
+  known.set(text, words);
+  return words;
+}
 
 /**
  * The page's headings as titles of the advert, best first: rank, likeness to the window's title, and standing in the
@@ -82,8 +102,8 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
   }
   lowerSiteName(found, windowTitle);
   if (!found.some(({ line }) => level[lines[line]!.box]! > 0))
-    found.push(...firstLines(reading), ...lastCrumbs(reading));
-  return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 8);
+    found.push(...shortLines(reading, windowTitle), ...lastCrumbs(reading));
+  return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, HEADINGS_MOST);
 }
 
 /** A class of its box, or of all that it says, calls it the title. */
@@ -204,31 +224,38 @@ function lastCrumbs({ lines, cards }: Reading): Heading[] {
 /** How a heading begins that offers something. English; German; French; Dutch; Italian; Spanish. */
 const SELLS = /^(?:for sale|wanted|zu verkaufen|verkaufe|suche|a vendre|vends|te koop|vendo|vendesi|se vende)\b/;
 /** Lines looked through for a title where the page has no heading. */
-const FIRST_LINES = 30;
+const FIRST_LINES = 80;
+const SHORT_MOST = 24;
 
 /**
- * On a page without headings: the lines in bold and the first line of some words. A line that says nothing but what is
- * for sale next, a shorter one or a price, is told by what stands around it.
+ * On a page without headings: its short lines that are no label, price, link or sentence. Bold ones and the first of some
+ * words may be the title by themselves; the others by what stands around them and says them again.
  */
-function firstLines({ lines, zones, cards, row }: Reading): Heading[] {
+function shortLines({ lines, zones, cards, row }: Reading, windowTitle: string): Heading[] {
   const found: Heading[] = [];
   let isPriced = false;
+  let isFirst = true;
   for (const [index, line] of lines.slice(0, FIRST_LINES).entries()) {
-    if (zones[index] !== MAIN || cards.lines.has(index) || isOnly(line, LINK)) continue;
-    if (amountsIn(line.text).length > 0 || headingLabel(line.text) || rowLabel(line.text)) {
+    if (zones[index] !== MAIN || cards.lines.has(index) || isOnly(line, LINK) || isOnly(line, CONTROL)) continue;
+    const text = withoutState(withoutPrice(line, windowTitle));
+    if (isBadge(text) || headingLabel(line.text) || rowLabel(line.text)) {
       isPriced = true;
       continue;
     }
+    if (amountsIn(text).length > 0 && text === line.text) isPriced = true;
     const links = runsOf(line).filter(({ flags }) => flags & LINK).length;
-    if (links > 1 || line.text.length > TITLE_MOST || line.text.length < 10) continue;
+    const count = wordsOf(text).length;
+    if (links > 1 || text.length > TITLE_MOST || text.length < 6 || count > SHORT_MOST || count === 0) continue;
     const isBold = isOnly(line, BOLD);
-    if (wordsOf(line.text).length < (isBold && index > 2 ? 2 : 3)) continue;
-    // A value in bold, in the cell beside its label.
-    if (isPriced && (!isBold || (row[line.box]! >= 0 && rowLabel(lines[index - 1]?.text ?? '')))) continue;
-    const sells = SELLS.test(fold(line.text).text);
-    if (found.length === 0 || isBold)
-      found.push({ text: line.text, line: index, weight: isBold ? (sells ? 0.7 : 0.45) : 0.35 });
-    if ((sells && isBold) || found.length >= 6) break;
+    const isSentence = /[.!?]$/.test(text) && count > 8;
+    // A value in the cell beside its label; a label with its value.
+    if (isSentence || (row[line.box]! >= 0 && rowLabel(lines[index - 1]?.text ?? ''))) continue;
+    if (rowLabel(/^([^:]{2,30}):\s/.exec(text)?.[1] ?? '')) continue;
+    const sells = SELLS.test(fold(text).text);
+    const own = isBold && count > 1 ? (sells ? 0.7 : 0.4) : isFirst && !isPriced && count > 2 ? 0.3 : 0.12;
+    if (count > 2) isFirst = false;
+    found.push({ text, line: index, weight: own });
+    if (sells && isBold) break;
   }
   return found;
 }

@@ -2,6 +2,7 @@ import { fold } from '../../text/fold';
 import { BOLD, type Box, LINK } from '../types';
 import { headingLabel } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
+import { remembered } from './remembered';
 import { sectionAfter } from './sections';
 
 /** How much a part of the page belongs to the advert: its main column, what stands beside it, or neither. */
@@ -10,12 +11,13 @@ export const BESIDE = 1;
 export const AWAY = 2;
 
 const AWAY_TAGS = /^(?:nav|footer|menu|dialog)$/;
-const AWAY_WORDS =
-  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|footer|contentinfo|cookies?|consent|gdpr|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/;
+const AWAY_WORDS = remembered(
+  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|footer|contentinfo|cookies?|consent|gdpr|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/,
+);
 /** Such a box may hold most of the page's text, and is not the advert for that. */
-const ASKING_WORDS = /\b(?:alert-?dialog|cookies?|consent|gdpr)\b/;
+const ASKING_WORDS = remembered(/\b(?:alert-?dialog|cookies?|consent|gdpr)\b/);
 const BESIDE_TAGS = /^(?:aside|header)$/;
-const BESIDE_WORDS = /\b(?:sidebar|aside|complementary|banner)\b/;
+const BESIDE_WORDS = remembered(/\b(?:sidebar|aside|complementary|banner)\b/);
 const WHOLE_TAGS = /^(?:html|body|main)$/;
 
 /** The zone of each line. A class or id is believed only of a part of the page, never of most of it. */
@@ -45,7 +47,9 @@ export function zonesOf(reading: Reading): Uint8Array {
     const isOwnFoot =
       box.tag === 'footer' &&
       (main || (box.parent >= 0 && hasTitle[box.parent] === 1 && !WHOLE_TAGS.test(boxes[box.parent]!.tag)));
-    if (AWAY_TAGS.test(box.tag)) own = isOwnFoot ? BESIDE : AWAY;
+    // What is inside of a part that is away is so too, whatever it is called.
+    if (above === AWAY) own = AWAY;
+    else if (AWAY_TAGS.test(box.tag)) own = isOwnFoot ? BESIDE : AWAY;
     else if (BESIDE_TAGS.test(box.tag)) own = box.tag === 'header' && main ? MAIN : BESIDE;
     else if (
       box.hint &&

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import type { Change } from './changes';
 import type { Json, JsonObject } from './json';
 import { isObject } from './json';
-import { LISTS, OBJECTS } from './parts';
+import { LISTS, nameOf, OBJECTS } from './parts';
 
 z.config({ jitless: true });
 
@@ -39,7 +39,29 @@ export const BriefChange = z.union([
 ]);
 export type BriefChange = z.infer<typeof BriefChange>;
 
-const nameOf = new Map(LISTS.map((part) => [part.name, part.nameOf]));
+const PART = new Map(LISTS.map((part) => [part.name, part]));
+
+/** What an entry of this part is called by its value. */
+function calledBy(part: string, value: JsonObject): string {
+  const list = PART.get(part);
+  return list ? nameOf(list, value) : '';
+}
+
+/**
+ * Does a change do what it says? A new entry is called what its value says, no field of a name changes, and of what is no
+ * list only fields do.
+ */
+export function isHonest(change: Change): boolean {
+  const list = PART.get(change.part);
+  if (!list) return change.do === 'change';
+  if (change.do === 'change') return !list.naming.includes(change.field[0] ?? '');
+  if (change.do !== 'add') return true;
+  const name = nameOf(list, change.value);
+  return (
+    change.entry === name ||
+    (change.entry.startsWith(`${name}#`) && /^[1-9]\d*$/.test(change.entry.slice(name.length + 1)))
+  );
+}
 
 export function inBrief(changes: readonly Change[]): BriefChange[] {
   return changes.map((change, i) => {
@@ -54,7 +76,7 @@ function briefOf(change: Change, isNext: boolean): BriefChange {
   switch (change.do) {
     case 'add': {
       const follows = isNext ? 0 : change.follows;
-      const told = nameOf.get(part)?.(change.value) === entry;
+      const told = calledBy(part, change.value) === entry;
       return told ? ['+', part, change.value, follows] : ['+', part, change.value, follows, entry];
     }
     case 'remove':
@@ -81,7 +103,7 @@ function changeOf(one: BriefChange, last: string | null): Change {
   const part = one[1];
   switch (one[0]) {
     case '+': {
-      const entry = one[4] ?? nameOf.get(part)?.(one[2]) ?? '';
+      const entry = one[4] ?? calledBy(part, one[2]);
       return { do: 'add', part, entry, value: one[2], follows: one[3] === 0 ? last : one[3] };
     }
     case '-':

@@ -12,9 +12,14 @@ export function sameJson(a: unknown, b: unknown): boolean {
   if (Array.isArray(a))
     return Array.isArray(b) && a.length === b.length && a.every((value, i) => sameJson(value, b[i]));
   if (!isObject(a) || !isObject(b)) return false;
-  const keys = Object.keys(a).filter((key) => a[key] !== undefined);
-  if (keys.length !== Object.keys(b).filter((key) => b[key] !== undefined).length) return false;
-  return keys.every((key) => b[key] !== undefined && sameJson(a[key], b[key]));
+  let more = 0;
+  for (const key of Object.keys(a)) {
+    if (a[key] === undefined) continue;
+    if (b[key] === undefined || !sameJson(a[key], b[key])) return false;
+    more++;
+  }
+  for (const key of Object.keys(b)) if (b[key] !== undefined) more--;
+  return more === 0;
 }
 
 /** Sets or, with undefined, takes away a key: as the object's own, whatever it is called. */

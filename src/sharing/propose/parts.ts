@@ -11,14 +11,14 @@ export interface ListPart {
   name: string;
   /** The keys that lead to the list. */
   path: readonly string[];
-  nameOf: (entry: JsonObject) => string;
+  /** The fields that make an entry's name. */
+  naming: readonly string[];
 }
 
-const byId = (entry: JsonObject): string => plain(entry.id);
-const byFields =
-  (...fields: string[]) =>
-  (entry: JsonObject): string =>
-    fields.map((field) => plain(entry[field])).join('|');
+/** "ash", "k|K20001|K20100": what an entry is called, but for the "#2" of a second one. */
+export function nameOf({ naming }: ListPart, entry: JsonObject): string {
+  return naming.map((field) => plain(entry[field])).join('|');
+}
 
 function plain(value: Json | undefined): string {
   return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
@@ -28,26 +28,26 @@ export const RUNS = 'serials.runs';
 
 export const LISTS: readonly ListPart[] = [
   ...['attributes', 'families', 'models', 'types', 'wording', 'cautions', 'photographs', 'terms'].map((name) => ({
-    ...{ name, path: [name], nameOf: byId },
+    ...{ name, path: [name], naming: ['id'] },
   })),
-  { name: 'places', path: ['places'], nameOf: byFields('host', 'field', 'path') },
-  { name: 'serials.schemes', path: ['serials', 'schemes'], nameOf: byId },
-  { name: RUNS, path: ['serials', 'runs'], nameOf: byFields('scheme', 'first', 'last') },
-  { name: 'prices.grades', path: ['prices', 'grades'], nameOf: byId },
-  { name: 'prices.factors', path: ['prices', 'factors'], nameOf: byId },
+  { name: 'places', path: ['places'], naming: ['host', 'field', 'path'] },
+  { name: 'serials.schemes', path: ['serials', 'schemes'], naming: ['id'] },
+  { name: RUNS, path: ['serials', 'runs'], naming: ['scheme', 'first', 'last'] },
+  { name: 'prices.grades', path: ['prices', 'grades'], naming: ['id'] },
+  { name: 'prices.factors', path: ['prices', 'factors'], naming: ['id'] },
   {
     name: 'prices.bands',
     path: ['prices', 'bands'],
-    nameOf: byFields('model', 'grade', 'kind', 'currency', 'date'),
+    naming: ['model', 'grade', 'kind', 'currency', 'date'],
   },
   {
     name: 'prices.observations',
     path: ['prices', 'observations'],
-    nameOf: byFields('model', 'grade', 'kind', 'amount', 'currency', 'date'),
+    naming: ['model', 'grade', 'kind', 'amount', 'currency', 'date'],
   },
-  { name: 'prices.index', path: ['prices', 'index'], nameOf: byFields('currency') },
-  { name: 'prices.wages', path: ['prices', 'wages'], nameOf: byFields('currency') },
-  { name: 'prices.rates', path: ['prices', 'rates'], nameOf: byFields('from', 'to', 'date') },
+  { name: 'prices.index', path: ['prices', 'index'], naming: ['currency'] },
+  { name: 'prices.wages', path: ['prices', 'wages'], naming: ['currency'] },
+  { name: 'prices.rates', path: ['prices', 'rates'], naming: ['from', 'to', 'date'] },
 ];
 
 /** Objects that hold lists or fields, outer ones first. */
@@ -76,7 +76,7 @@ export function entriesOf(pack: Pack, part: ListPart): Map<string, JsonObject> {
   const entries = new Map<string, JsonObject>();
   const times = new Map<string, number>();
   for (const entry of list as JsonObject[]) {
-    const name = part.nameOf(entry);
+    const name = nameOf(part, entry);
     if (!entries.has(name)) {
       entries.set(name, entry);
       continue;

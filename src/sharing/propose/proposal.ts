@@ -5,7 +5,7 @@ import { canonicalJson } from '../seal/canonical';
 import { EditionRef } from '../seal/edition-ref';
 import { fingerprintOf } from '../seal/fingerprint';
 import type { SigningKeys } from '../seal/signature';
-import { WrittenChange } from './change-file';
+import { isHonest, WrittenChange } from './change-file';
 import type { Change } from './changes';
 import { openSigned, writeSigned } from './signed-file';
 
@@ -76,6 +76,7 @@ export async function openProposal(text: string): Promise<OpenedProposal | null>
   const opened = await openSigned('proposal', text);
   const proposal = opened && Proposal.safeParse(opened.content).data;
   if (!proposal || proposable(proposal.changes).length < proposal.changes.length) return null;
+  if (!proposal.changes.every(isHonest)) return null;
   const { key } = opened;
   const { purpose: _, ...rest } = proposal;
   return {

@@ -5,11 +5,18 @@ import { priceTexts } from '../../text/catalogue/prices';
 import { wholeMoney } from '../money';
 import { SeenWhere } from './SeenWhere';
 
+interface Props {
+  band: NonNullable<PriceReport['band']>;
+  seen: readonly PriceSeen[];
+  /** How many were looked at, where more than these. */
+  looked?: number | undefined;
+}
+
 /** So many rows are shown; the file that can be saved holds all of one's own. */
 const MOST = 100;
 
 /** The prices behind the band, for whoever would rather read than look. Fetched where it is opened, see `SeenBehind`. */
-export function SeenTable({ band, seen }: { band: NonNullable<PriceReport['band']>; seen: readonly PriceSeen[] }) {
+export function SeenTable({ band, seen, looked = seen.length }: Props) {
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reachable by keyboard */}
@@ -59,7 +66,7 @@ export function SeenTable({ band, seen }: { band: NonNullable<PriceReport['band'
           </tbody>
         </table>
       </section>
-      {seen.length > MOST && <p class="soft">{texts.more(seen.length - MOST)}</p>}
+      {looked > MOST && <p class="soft">{texts.more(looked - MOST)}</p>}
     </>
   );
 }

@@ -6,7 +6,7 @@ import type { SeenValue } from '../../session/seen';
 import { enquiryTexts as texts } from '../../text/catalogue/enquiry';
 import { lazily } from '../lazily';
 import { MachinePart } from './MachinePart';
-import { NumberPart } from './NumberPart';
+import { NumberPart, NumberResult } from './NumberPart';
 import { OwnPhotos, type PhotosActions, type PhotosState } from './OwnPhotos';
 import type { PacksActions, PacksState } from './PacksRoom';
 import { SaidPart } from './SaidPart';
@@ -17,6 +17,9 @@ import type { BenchTrouble } from './trouble';
 /** Fetched with the first thing that is said of a machine. */
 export const Outcome = lazily(async () => (await import('./MachineOutcome')).MachineOutcome);
 export const Written = lazily(async () => (await import('./WrittenAnswer')).WrittenAnswer);
+
+/** All that an answer is shown with: it is shown once that is there, so that nothing moves under anybody's hands. */
+export const fetchOutcome = () => Promise.all([Outcome.fetched(), Written.fetched(), NumberResult.fetched()]);
 
 export interface EnquiryState {
   /** What has been said of the machine. */

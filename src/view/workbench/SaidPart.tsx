@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import { enquiryTexts } from '../../text/catalogue/enquiry';
 import { Disclosure } from '../panel/Disclosure';
 import type { EnquiryActions, EnquiryState } from './EnquiryRoom';
@@ -13,9 +14,12 @@ interface Props {
 
 /** What somebody says of the machine, as it was marked on a page or is pasted here; folded until there is some. */
 export function SaidPart({ state: { text, asked }, actions, hasThing }: Props) {
+  // It isn't closed again under the hands of whoever has emptied it.
+  const opened = useRef(false);
+  if (asked.text !== '') opened.current = true;
   return (
     <div class="room-part" data-taken={String(asked.text !== '')}>
-      <Disclosure label={texts.heading} inside={texts.inside} part="said" open={asked.text !== ''}>
+      <Disclosure label={texts.heading} inside={texts.inside} part="said" open={opened.current}>
         <form
           data-part="said-form"
           onSubmit={(event) => {
@@ -31,6 +35,8 @@ export function SaidPart({ state: { text, asked }, actions, hasThing }: Props) {
             class="message"
             rows={7}
             dir="auto"
+            // Chromium would fetch a dictionary from its maker to check the spelling.
+            spellcheck={false}
             aria-label={texts.label}
             aria-describedby="said-intro"
             value={text}

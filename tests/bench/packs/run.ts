@@ -1,13 +1,15 @@
 import { cpus } from 'node:os';
 import { gzipSync } from 'node:zlib';
 import { findOrInstallBrowser } from '../../../src/cli/demo/install-browser';
+import { printHostLoad } from './host-load';
 import { type Measured, measureInChromium } from './in-chromium';
 import { largePack } from './large-pack';
 
 // `npm run bench:packs`: how soon a large pack answers in a real Chromium. From the browser's storage to the first run of
 // a number with its source and the first phrases of an advert, beside getting the same pack's text from the same storage
 // and parsing it as JSON, which is the least that a program without a compiled form would have to do. Then the size, and
-// one number looked up beside a general interval tree (tests/bench/serials.ts). Figures are of this machine, today.
+// one number looked up beside a general interval tree (tests/bench/serials.ts). Figures are of this machine, today. Last,
+// what those who follow a pack ask of its host (host-load.ts), which is simulated.
 
 const ROUNDS = 7;
 const MODELS = 5_000;
@@ -50,3 +52,5 @@ function print(runs: number, { sizes, rounds }: Measured, zipped: number): void 
 
 console.log('\nOne number, beside a general interval tree');
 await import('../serials');
+
+await printHostLoad();

@@ -1,5 +1,5 @@
 import { Readability } from '@mozilla/readability';
-import { collect } from '../../../src/listing/collect';
+import { collect, collectInSlices } from '../../../src/listing/collect';
 import { settle } from '../../../src/listing/settle';
 import type { Listing } from '../../../src/listing/types';
 
@@ -13,6 +13,8 @@ export interface Measured {
   readability: number;
   /** The first round, before the browser's compiler has seen the code: what one press of the button takes. */
   first: { ours: number; readability: number };
+  /** Longest time for which the page waits while it is read in slices, in milliseconds, and how many slices there are. */
+  slices: { longest: number; count: number };
 }
 
 const median = (all: number[]): number => [...all].sort((a, b) => a - b)[Math.floor(all.length / 2)] ?? Number.NaN;
@@ -35,7 +37,7 @@ function walkAll(document: Document): number {
  * Reads one document with ours and with readability, in turns. Readability changes what it reads, so that it gets a
  * fresh clone each time; cloning is not counted. Ours reads the page itself, where it asks the layout what is hidden.
  */
-export function measure(document: Document, url: string, rounds: number): Measured {
+export async function measure(document: Document, url: string, rounds: number): Promise<Measured> {
   const times = { collect: [] as number[], settle: [] as number[], walk: [] as number[], readability: [] as number[] };
   let listing: Listing | null = null;
   let nodes = 0;
@@ -58,8 +60,28 @@ export function measure(document: Document, url: string, rounds: number): Measur
     settle: median(times.settle),
     walk: median(times.walk),
     readability: median(times.readability),
+    slices: await slicesOf(document, url),
     first: { ours: times.collect[0]! + times.settle[0]!, readability: times.readability[0]! },
   };
+}
+
+/** As the reader in a page does it. */
+async function slicesOf(document: Document, url: string): Promise<Measured['slices']> {
+  let longest = 0;
+  let count = 1;
+  let begun = performance.now();
+  const end = () => {
+    longest = Math.max(longest, performance.now() - begun);
+  };
+  const pause = async () => {
+    end();
+    count++;
+    await new Promise((resolve) => setTimeout(resolve));
+    begun = performance.now();
+  };
+  await collectInSlices(document, { url, pause });
+  end();
+  return { longest, count };
 }
 
 /** Reads again and again, for as long as a profile is taken. */

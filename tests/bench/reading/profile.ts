@@ -15,6 +15,8 @@ export interface Profile {
   parts: [part: string, share: number][];
   /** Share of the time by function, without what it calls, most first. */
   functions: [name: string, share: number][];
+  /** The same with what it calls. */
+  wholes: [name: string, share: number][];
 }
 
 /** Parts by the file that a function stands in; what is shared counts for the part that calls it. */
@@ -69,21 +71,29 @@ export function told(profile: CpuProfile, fileAt: FileOf): Profile {
     return part;
   };
 
+  const nameless = (id: number): string => byId.get(id)!.callFrame.functionName || '(nameless)';
+  /** Null for what the browser does itself. */
+  const nameOf = (id: number): string | null => {
+    const its = fileOf(id);
+    return its === '' ? null : `${nameless(id)} (${its.replace(/(?:\.\.\/)*src\/(?:listing\/)?/, '')})`;
+  };
   const parts = new Map<string, number>();
   const functions = new Map<string, number>();
+  const wholes = new Map<string, number>();
   let whole = 0;
   const add = (to: Map<string, number>, key: string, time: number) => to.set(key, (to.get(key) ?? 0) + time);
   for (const [index, id] of profile.samples.entries()) {
     const part = partOf(id);
     if (part === null) continue;
     const time = profile.timeDeltas[index + 1] ?? 0;
-    const { functionName } = byId.get(id)!.callFrame;
-    const its = fileOf(id) || `in ${fileOf(parent.get(id) ?? id) || part}`;
     whole += time;
     add(parts, part, time);
-    add(functions, `${functionName || '(nameless)'} (${its.replace(/(?:\.\.\/)*src\/(?:listing\/)?/, '')})`, time);
+    add(functions, nameOf(id) ?? `${nameless(id)} (in ${nameOf(parent.get(id) ?? id) ?? part})`, time);
+    const above = new Set<string>();
+    for (let at: number | undefined = id; at !== undefined; at = parent.get(at)) above.add(nameOf(at) ?? '');
+    for (const name of above) if (name !== '') add(wholes, name, time);
   }
   const shares = (of: Map<string, number>): [string, number][] =>
     [...of].map(([key, time]): [string, number] => [key, time / whole]).sort((a, b) => b[1] - a[1]);
-  return { parts: shares(parts), functions: shares(functions) };
+  return { parts: shares(parts), functions: shares(functions), wholes: shares(wholes) };
 }

@@ -75,6 +75,8 @@ function printTimes(read: readonly Measured[]): void {
   line('the first time: ours, ms', ({ first }) => first.ours);
   line('the first time: readability, ms', ({ first }) => first.readability);
   line('the first time: ours / readability', ({ first }) => first.ours / first.readability);
+  line('longest slice in the page, ms', ({ slices }) => slices.longest);
+  line('slices', ({ slices }) => slices.count, 0);
   const sum = (of: (one: Measured) => number) => read.reduce((all, one) => all + of(one), 0);
   const [ours, its] = [sum((one) => one.collect + one.settle), sum(({ readability }) => readability)];
   console.log(
@@ -93,6 +95,15 @@ function printProfile(profiles: readonly (Profile & { readings: number })[]): vo
   console.log('  by function, without what it calls');
   for (const [name, share] of together(({ functions }) => functions).slice(0, FUNCTIONS_TOLD))
     console.log(`  ${percent(share).padStart(5)} %  ${name}`);
+  console.log('  by function, with what it calls');
+  for (const [name, share] of together(({ wholes }) => wholes).slice(0, FUNCTIONS_TOLD))
+    console.log(`  ${percent(share).padStart(5)} %  ${name}`);
+}
+
+async function oneByOne(pages: readonly StoredPage[]): Promise<Measured[]> {
+  const read: Measured[] = [];
+  for (const page of pages) read.push(await measureInNode(page));
+  return read;
 }
 
 /** A folder's pages, or pages made as large as told. */
@@ -113,7 +124,7 @@ for (const told of given.length > 0 ? given : ALL) {
     continue;
   }
   const ways: [string, () => Promise<Measured[]>][] = [];
-  if (!(Number(told) > NODE_MOST)) ways.push([`Node ${process.version}, jsdom`, async () => pages.map(measureInNode)]);
+  if (!(Number(told) > NODE_MOST)) ways.push([`Node ${process.version}, jsdom`, () => oneByOne(pages)]);
   if (browser) ways.push(['Chromium', () => measureInChromium(pages, browser)]);
   for (const [way, measure] of ways) {
     console.log(` ${way}`);

@@ -57,7 +57,7 @@ async function kept(page: Page): Promise<{ edition: number; isWhole: boolean }> 
 }
 
 /** Ends the process of our pages at once, with all its threads, as the browser does when it runs out of memory. */
-async function crash(page: Page): Promise<void> {
+export async function crash(page: Page): Promise<void> {
   const session = await page.context().newCDPSession(page);
   const crashed = page.waitForEvent('crash');
   // It never answers: there is nobody left to.

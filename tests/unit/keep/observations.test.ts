@@ -30,6 +30,21 @@ describe('prices that the user has seen', () => {
     });
   });
 
+  it('are kept by the thousand, telling how far it is; cancelled on the way, none is', async () => {
+    await withDatabase(async (db) => {
+      const all = Array.from({ length: 5_000 }, (_, i) => keptPrice(SEEN, String(i), '2026-11-25T10:00:00.000Z'));
+      const told: number[] = [];
+      const progress = (done: number) => void told.push(done);
+      const stopped = await putObservations(db, all, { progress, cancelled: () => told.length === 2 });
+      expect([stopped.ok, told]).toEqual([false, [2_000, 4_000]]);
+      expect(await readObservations(db)).toEqual({ ok: true, value: [] });
+      await putObservations(db, all, { progress, cancelled: () => false });
+      expect(told.slice(2)).toEqual([2_000, 4_000, 5_000]);
+      const read = await readObservations(db);
+      expect(read.ok && read.value.length).toBe(5_000);
+    });
+  });
+
   it('are kept all or none', async () => {
     await withDatabase(async (db) => {
       const good = keptPrice(SEEN, 'a', '2026-11-25T10:00:00.000Z');

@@ -6,10 +6,10 @@ import { type Database, openKeep } from '../../../src/keep/open';
 import { noteHash, putPacks, readShelf, readText, removePack, restorePack, switchPack } from '../../../src/keep/packs';
 import { troubleOf } from '../../../src/keep/trouble';
 
-const STORES =
-  'answers audits compiled drafts known observations offers packs photos rates sheets subscriptions switches texts'.split(
-    ' ',
-  );
+const STORES = [
+  ...['answers', 'audits', 'compiled', 'drafts', 'keys', 'known', 'layers', 'observations', 'offers', 'packs'],
+  ...['photos', 'rates', 'sheets', 'subscriptions', 'switches', 'texts'],
+];
 
 let count = 0;
 const open: Database[] = [];

@@ -1,6 +1,6 @@
 import { JSDOM } from 'jsdom';
-import { describe, expect, it } from 'vitest';
-import { collect } from '../../../src/listing/collect';
+import { describe, expect, it, vi } from 'vitest';
+import { collect, collectInSlices } from '../../../src/listing/collect';
 import { readListing } from '../../../src/listing/read';
 import { settle } from '../../../src/listing/settle';
 import { ADDRESS, documentOf } from './dom';
@@ -186,5 +186,60 @@ describe('what is visible', () => {
     const document = documentOf('<ad-view></ad-view>');
     document.querySelector('ad-view')!.attachShadow({ mode: 'open' }).innerHTML = ADVERT;
     expect(readListing(document)).toMatchObject(READ);
+  });
+
+  it.each(['ad-view', 'section'])(
+    'is text inside a closed shadow root of <%s>, where the browser shows it to extensions',
+    (tag) => {
+      const document = documentOf(`<${tag}></${tag}>`);
+      const closed = document.querySelector(tag)!.attachShadow({ mode: 'closed' });
+      closed.innerHTML = ADVERT;
+      expect(readListing(document).title).toBe('');
+      vi.stubGlobal('chrome', {
+        dom: { openOrClosedShadowRoot: (of: Element) => (of.localName === tag ? closed : null) },
+      });
+      expect(readListing(document)).toMatchObject(READ);
+      const fails = () => {
+        throw new TypeError('not an element of HTML');
+      };
+      vi.stubGlobal('chrome', { dom: { openOrClosedShadowRoot: fails } });
+      expect(collect(document).cut).toBe(false);
+      vi.unstubAllGlobals();
+    },
+  );
+
+  it('is text inside a frame of the same origin; of another origin the address is told', () => {
+    const document = documentOf('<p>Adverts</p><iframe></iframe><iframe src="https://else.example/ad/7"></iframe>');
+    const [ours, other] = document.querySelectorAll('iframe');
+    ours!.contentDocument!.body.innerHTML = ADVERT;
+    expect(collect(document).unread).toEqual([]);
+    // What a browser answers of another origin.
+    Object.defineProperty(Object.getPrototypeOf(other), 'contentDocument', {
+      configurable: true,
+      get(this: HTMLIFrameElement) {
+        return this === other ? null : ours!.ownerDocument.defaultView!.frames[0]!.document;
+      },
+    });
+    expect(readListing(document)).toMatchObject(READ);
+    expect(collect(document).unread).toEqual(['https://else.example/ad/7']);
+  });
+
+  it('is the same in slices, whatever the page does between them', async () => {
+    const filler = '<div class="filler"><span>word</span> <b>other</b></div>'.repeat(1000);
+    const html = `<main>${ADVERT}</main>${filler}`;
+    let pauses = 0;
+    const pause = async () => pauses++;
+    expect(await collectInSlices(documentOf(html), { slice: 0, pause })).toEqual(collect(documentOf(html)));
+    expect(pauses).toBeGreaterThan(10);
+
+    // A page that takes away what is being read, at every pause.
+    const document = documentOf(html);
+    const harvest = await collectInSlices(document, {
+      slice: 0,
+      pause: async () => document.querySelector('.filler')?.remove(),
+    });
+    expect(settle(harvest)).toMatchObject({ title: READ.title });
+    document.documentElement.remove();
+    expect((await collectInSlices(document)).page.lines).toEqual([]);
   });
 });

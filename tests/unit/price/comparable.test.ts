@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { comparable, type PriceKnowledge, type Wanted } from '../../../src/price/comparable';
+import { comparing, type PriceKnowledge, type Wanted } from '../../../src/price/comparable';
 import type { Observation } from '../../../src/price/observation';
 
 const WANTED: Wanted = {
@@ -25,7 +25,7 @@ const seen = (rest: Partial<Observation> = {}): Observation => ({
   grade: 'good',
   ...rest,
 });
-const made = (rest: Partial<Observation>, known = KNOWN, wanted = WANTED) => comparable(seen(rest), wanted, known);
+const made = (rest: Partial<Observation>, known = KNOWN, wanted = WANTED) => comparing(wanted, known)(seen(rest));
 
 describe('an observation made comparable', () => {
   it('of the same thing today counts as it is', () =>

@@ -18,6 +18,7 @@ const NEXT: Partial<Record<Bringing['step'], string>> = {
   checking: '[data-part="price-cancel"]',
   bad: '[data-part="price-bad-rows"]',
   good: '[data-part="price-take"]',
+  keeping: '[data-part="price-cancel"]',
   done: '[data-part="price-done"]',
 };
 
@@ -99,13 +100,14 @@ function Table({ bringing, models, actions }: { bringing: Read; models: Models; 
           {texts.take(all)}
         </button>
       )}{' '}
-      {step === 'keeping' ? (
-        <p>{texts.keeping(all)}</p>
-      ) : (
-        <button type="button" class="button plain" data-part="price-cancel" onClick={actions.cancel}>
-          {texts.cancel}
-        </button>
+      {step === 'keeping' && (
+        <p>
+          <progress max={all} value={done} /> {texts.keeping(done, all)}
+        </p>
       )}
+      <button type="button" class="button plain" data-part="price-cancel" onClick={actions.cancel}>
+        {texts.cancel}
+      </button>
     </>
   );
 }

@@ -1,23 +1,13 @@
-import type { PriceReport, PriceSeen } from '../../../audit/types';
-import { median } from '../../../price/quantile';
+import type { PriceAnswer } from '../../../audit/price-enquiry';
 import { priceRoomTexts } from '../../../text/catalogue/price-room';
 import { wholeMoney } from '../../money';
 import { Disclosure } from '../../panel/Disclosure';
 
 const texts = priceRoomTexts.time;
-/** Fewer prices make no history. */
-const LEAST = 10;
 
-/** How the price went over the years, from ten prices on. */
-export function OverTime({ band, seen }: { band: NonNullable<PriceReport['band']>; seen: readonly PriceSeen[] }) {
-  const years = new Map<string, number[]>();
-  for (const { price, kind, date } of seen) {
-    if (price === null) continue;
-    const year = date.slice(0, 4);
-    years.set(year, [...(years.get(year) ?? []), price * inKindOf(band, kind)]);
-  }
-  const count = [...years.values()].reduce((sum, prices) => sum + prices.length, 0);
-  if (count < LEAST) return null;
+/** How the price went over the years, where there are enough prices to tell. */
+export function OverTime({ band, years }: { band: NonNullable<PriceAnswer['band']>; years: PriceAnswer['years'] }) {
+  if (years.length === 0) return null;
   return (
     <Disclosure label={texts.heading} part="price-years">
       <table class="price-years">
@@ -30,21 +20,15 @@ export function OverTime({ band, seen }: { band: NonNullable<PriceReport['band']
           </tr>
         </thead>
         <tbody>
-          {[...years].sort().map(([year, prices]) => (
+          {years.map(({ year, middle, count }) => (
             <tr key={year}>
               <th scope="row">{year}</th>
-              <td>{wholeMoney(median(prices), band.currency)}</td>
-              <td>{prices.length}</td>
+              <td>{wholeMoney(middle, band.currency)}</td>
+              <td>{count}</td>
             </tr>
           ))}
         </tbody>
       </table>
     </Disclosure>
   );
-}
-
-/** What is asked brought to what is paid, or the other way round, so that a year's middle is of one kind. */
-function inKindOf(band: NonNullable<PriceReport['band']>, kind: PriceSeen['kind']): number {
-  if (kind === band.kind) return 1;
-  return kind === 'asked' ? 1 / band.askedToPaid : band.askedToPaid;
 }

@@ -71,8 +71,8 @@ export function PriceOutcome({ answer, asking, graded, onModel, onRate, robust, 
               {texts.hold}
             </label>
           )}
-          <SeenBehind band={band} seen={answer.seen} />
-          <OverTime band={band} seen={answer.seen} />
+          <SeenBehind band={band} seen={answer.seen} looked={answer.looked} />
+          <OverTime band={band} years={answer.years} />
         </>
       )}
       {factors.length > 0 && (

@@ -5,7 +5,7 @@ const texts = priceRoomTexts.ask;
 
 /** A model, its condition and an asking price. */
 export function PriceQuestion({ state, actions }: { state: PricesState; actions: PricesActions }) {
-  const { model, grade, finish, asking, problem, models } = state;
+  const { model, grade, finish, asking, problem, looking, models } = state;
   const grades = models?.find(({ label }) => label.toLowerCase() === model.trim().toLowerCase())?.grades ?? [];
   return (
     <section class="room-part" aria-labelledby="price-ask">
@@ -81,6 +81,7 @@ export function PriceQuestion({ state, actions }: { state: PricesState; actions:
           {texts.button}
         </button>
       </form>
+      <p role="status">{looking ? texts.looking : null}</p>
       {problem && (
         <p class="trouble" role="alert" data-part="price-problem">
           {{ model: texts.noModel, money: texts.noMoney, amount: texts.noAmount }[problem]}

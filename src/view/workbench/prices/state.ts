@@ -18,6 +18,8 @@ export interface PricesState {
   asking: string;
   problem: 'model' | 'money' | 'amount' | null;
   answer: PriceAnswer | null;
+  /** An answer is on its way. */
+  looking: boolean;
   /** The asking price of that answer, as it was written. */
   askedFor: string;
   /** Whether a condition was named for that answer. */

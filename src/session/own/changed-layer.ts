@@ -1,0 +1,50 @@
+import type { KeptLayer } from '../../keep/schema';
+import { type Change, slotOf } from '../../sharing/propose/changes';
+import { type Json, sameJson } from '../../sharing/propose/json';
+
+/** A field that was typed anew: what the user saw there, and what should be there. */
+export interface TypedChange {
+  part: string;
+  entry: string;
+  field: readonly string[];
+  /** null: nothing was there. */
+  saw: Json | null;
+  now: Json;
+}
+
+/**
+ * The layer with one more change, or with another one of the same field; without it where the pack says the same.
+ * @returns null where another window has changed the field meanwhile, so that the user has not seen what stands there
+ */
+export function withChange(
+  layer: KeptLayer,
+  { part, entry, field, saw, now }: TypedChange,
+  base: KeptLayer['base'],
+): KeptLayer | null {
+  const mine: Change = { do: 'change', part, entry, field, ...(saw === null ? {} : { was: saw }), now };
+  const slot = slotOf(mine);
+  const there = changesOf(layer).find((change) => slotOf(change) === slot);
+  if (there?.do === 'change' && !sameJson(there.now ?? null, saw)) return null;
+  // What the pack itself says stays what the change is held against.
+  const was = there?.do === 'change' ? there.was : (saw ?? undefined);
+  const { was: _, ...rest } = mine as Extract<Change, { do: 'change' }>;
+  const others = changesOf(layer).filter((change) => change !== there);
+  const isBack = sameJson(was ?? null, now);
+  const changes = isBack ? others : [...others, was === undefined ? rest : { ...rest, was }];
+  return {
+    ...layer,
+    base: layer.changes.length === 0 ? base : layer.base,
+    changes: changes as unknown as KeptLayer['changes'],
+  };
+}
+
+/** The layer without the changes of these slots. */
+export function withoutSlots(layer: KeptLayer, slots: readonly string[]): KeptLayer {
+  const changes = changesOf(layer).filter((change) => !slots.includes(slotOf(change)));
+  return { ...layer, changes: changes as unknown as KeptLayer['changes'] };
+}
+
+/** What is kept as changes was made by `withChange` alone. */
+export function changesOf({ changes }: Pick<KeptLayer, 'changes'>): readonly Change[] {
+  return changes as unknown as readonly Change[];
+}

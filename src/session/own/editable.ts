@@ -1,0 +1,119 @@
+import type { Pack } from '../../pack/schema/index';
+import { applyChanges } from '../../sharing/propose/apply-changes';
+import { type Change, slotOf } from '../../sharing/propose/changes';
+import { diffPacks } from '../../sharing/propose/diff-packs';
+import { isObject, type Json, type JsonObject } from '../../sharing/propose/json';
+import { entriesOf, LISTS } from '../../sharing/propose/parts';
+import { type EntryTold, entryNames, fieldLabel, tellChanges } from '../change-told';
+import { isTypable, typedForm } from './typed-value';
+
+/** Parts whose entries a user corrects: models with their facts, runs of numbers, price bands. */
+const PARTS = ['models', 'serials.runs', 'prices.bands'] as const;
+
+/** Keys of an entry by which it is found; another one would be another entry. */
+const NAMING: Readonly<Record<string, readonly string[]>> = {
+  models: ['id'],
+  'serials.runs': ['scheme', 'first', 'last'],
+  'prices.bands': ['model', 'grade', 'kind', 'currency', 'date'],
+};
+/** What a run may say and often doesn't. */
+const MAY_BE_ADDED: Readonly<Record<string, readonly string[]>> = { 'serials.runs': ['year', 'place'] };
+
+/** A field that can be typed anew. */
+export interface EditableField {
+  field: readonly string[];
+  label: string;
+  /** As it is now, in the form in which it can be typed; "" where nothing is said. */
+  typed: string;
+  /** The value itself, with which the change is made. */
+  value: Json | null;
+}
+
+export interface EditableEntry {
+  part: string;
+  entry: string;
+  name: string;
+  fields: EditableField[];
+}
+
+/** What the user has changed of a pack, and what can be changed. */
+export interface OwnTold {
+  /** Entries whose names hold what is sought, as the user sees them; a few. */
+  found: EditableEntry[];
+  /** How many more there are. */
+  more: number;
+  /** Own changes, entry by entry, with what each is known by. */
+  changes: { slots: string[]; told: EntryTold }[];
+  /** How many of them don't fit the pack any more, so that they don't speak. */
+  clashing: number;
+  base: { edition: number; hash: string };
+}
+
+const MOST = 8;
+
+/** @param sought part of a name, or of a number in a run */
+export function ownTold(pack: Pack, hash: string, changes: readonly Change[], sought: string): OwnTold {
+  const { pack: own, misfits } = applyChanges(pack, changes);
+  const names = entryNames(own);
+  const wanted = sought.trim().toLowerCase();
+  const found: EditableEntry[] = [];
+  let more = 0;
+  for (const part of LISTS.filter(({ name }) => (PARTS as readonly string[]).includes(name))) {
+    for (const [entry, value] of entriesOf(own, part)) {
+      const name = names(part.name, entry, value);
+      if (wanted === '' || !(isNamed(`${name} ${entry}`, wanted) || isWithin(part.name, value, wanted))) continue;
+      if (found.length < MOST) found.push({ part: part.name, entry, name, fields: fieldsOf(own, part.name, value) });
+      else more += 1;
+    }
+  }
+  return {
+    found,
+    more,
+    changes: grouped(pack, own, changes),
+    clashing: misfits.length,
+    base: { edition: pack.about.edition, hash },
+  };
+}
+
+const isNamed = (text: string, wanted: string) => text.toLowerCase().includes(wanted);
+
+/** Whether a number lies in a run, whatever letters stand before it. */
+function isWithin(part: string, { first, last }: JsonObject, wanted: string): boolean {
+  const digits = wanted.replace(/^\D*/, '');
+  if (part !== 'serials.runs' || !/^\d{2,15}$/.test(digits)) return false;
+  const ends = [first, last].map((end) => Number(String(end).replace(/\D/g, '')));
+  return Number(digits) >= (ends[0] ?? Number.NaN) && Number(digits) <= (ends[1] ?? Number.NaN);
+}
+
+function fieldsOf(pack: Pack, part: string, entry: JsonObject): EditableField[] {
+  const fields: EditableField[] = [];
+  const add = (field: readonly string[], value: Json | undefined) => {
+    if (isTypable(value))
+      fields.push({ field, label: fieldLabel(pack, field), typed: typedForm(value), value: value ?? null });
+  };
+  for (const [key, value] of Object.entries(entry)) {
+    if (NAMING[part]?.includes(key) || value === undefined || key === 'pictures') continue;
+    if (key === 'facts' && isObject(value))
+      for (const [attribute, fact] of Object.entries(value)) add([key, attribute], fact);
+    else add([key], value);
+  }
+  for (const key of MAY_BE_ADDED[part] ?? []) if (entry[key] === undefined) add([key], undefined);
+  return fields;
+}
+
+/** The changes by their entries, told from the pack to what the user sees; those that don't fit by what they say. */
+function grouped(pack: Pack, own: Pack, changes: readonly Change[]): OwnTold['changes'] {
+  const made = tellChanges(diffPacks(pack, own), pack, own).entries;
+  const groups = new Map<string, OwnTold['changes'][number]>();
+  for (const change of changes) {
+    const key = JSON.stringify([change.part, change.entry]);
+    const told = made.find(({ part, entry }) => part === change.part && entry === change.entry);
+    const group = groups.get(key) ?? {
+      slots: [],
+      told: told ?? (tellChanges([change], pack, own).entries[0] as EntryTold),
+    };
+    group.slots.push(slotOf(change));
+    groups.set(key, group);
+  }
+  return [...groups.values()];
+}
