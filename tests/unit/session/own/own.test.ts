@@ -56,6 +56,8 @@ describe('what can be changed of a pack', () => {
     expect(found[0]).toMatchObject({ part: 'models', entry: model.id, name: model.label });
     expect(found[0]?.fields.map(({ field }) => field.join('.'))).toContain('facts.weight');
     expect(found[0]?.fields.map(({ field }) => field.join('.'))).not.toContain('id');
+    const written = ownTold(demo, 'h', [], 'KD 439114').found;
+    expect(written.map(({ entry }) => entry)).toEqual(['brindfold-post-war|KD433001|KD441000']);
     const { first, last } = demo.serials!.runs;
     const middle = String(Math.floor((Number(first[0]) + Number(last[0])) / 2));
     const runs = ownTold(demo, 'h', [], middle).found.filter(({ part }) => part === 'serials.runs');
