@@ -47,12 +47,19 @@ export interface OwnTold {
   /** How many of them don't fit the pack any more, so that they don't speak. */
   clashing: number;
   base: { edition: number; hash: string };
+  /** How many corrections this edition has taken up, so that they have just left the list. */
+  cameBack: number;
 }
 
 const MOST = 8;
 
 /** @param sought part of a name, or of a number in a run */
-export function ownTold(pack: Pack, hash: string, changes: readonly Change[], sought: string): OwnTold {
+export function ownTold(
+  pack: Pack,
+  hash: string,
+  changes: readonly Change[],
+  sought: string,
+): Omit<OwnTold, 'cameBack'> {
   const { pack: own, misfits } = applyChanges(pack, changes);
   const names = entryNames(own);
   const wanted = sought.trim().toLowerCase();

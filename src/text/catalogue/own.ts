@@ -1,4 +1,4 @@
-import { counted } from './words';
+import { counted, sentenceCase } from './words';
 
 /** What a user corrects of a pack for themselves, and proposes to its keeper. */
 export const ownTexts = {
@@ -19,7 +19,9 @@ export const ownTexts = {
   yours: 'Your corrections',
   takeBack: 'Take back',
   clashing: (n: number) =>
-    `${counted(n, 'of your corrections no longer fits', 'of your corrections no longer fit')} this edition, which says something else there; what the edition says speaks.`,
+    `${sentenceCase(counted(n, 'of your corrections no longer fits', 'of your corrections no longer fit'))} this edition, which says something else there; what the edition says speaks.`,
+  cameBack: (n: number) =>
+    `${n === 1 ? 'One of your corrections stands' : `${sentenceCase(counted(n, 'correction', 'corrections'))} of yours stand`} in this edition now: the keeper says so too.`,
   propose: {
     heading: 'Propose them to the keeper',
     name: 'Your name, as the club knows it',

@@ -14,6 +14,7 @@ export function OwnPart({ state, actions }: { state: OwnState; actions: OwnActio
     <div data-part="own">
       <p>{texts.intro}</p>
       <TroubleNote trouble={trouble} />
+      {told !== null && told.cameBack > 0 && <p data-part="own-came-back">{texts.cameBack(told.cameBack)}</p>}
       {entry ? (
         <EntryForm entry={entry} outcome={state.field} actions={actions} />
       ) : (

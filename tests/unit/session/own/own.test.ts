@@ -5,7 +5,7 @@ import { changeLayer, memberKeys, readLayers } from '../../../../src/keep/layers
 import { openKeep } from '../../../../src/keep/open';
 import type { KeptLayer } from '../../../../src/keep/schema';
 import type { Pack } from '../../../../src/pack/schema/index';
-import { changesOf, withChange, withoutSlots } from '../../../../src/session/own/changed-layer';
+import { carriedTo, changesOf, withChange, withoutSlots } from '../../../../src/session/own/changed-layer';
 import { ownTold } from '../../../../src/session/own/editable';
 import { isTypable, typedForm, valueTyped } from '../../../../src/session/own/typed-value';
 import { applyChanges } from '../../../../src/sharing/propose/apply-changes';
@@ -91,6 +91,18 @@ describe('a layer of one’s own', () => {
     expect(withChange(layer, { ...typed, saw: 7, now: model.number! }, BASE)?.changes).toEqual([]);
     const { changes } = ownTold(demo, 'h', changesOf(layer), '');
     expect(withoutSlots(layer, changes[0]?.slots ?? []).changes).toEqual([]);
+  });
+
+  it('loses what a later edition says as well, and keeps the rest', () => {
+    const other = { ...number, field: ['label'], saw: model.label, now: 'Another' };
+    const layer = withChange(withChange(EMPTY, typed, BASE)!, other, BASE)!;
+    const later: Pack = { ...demo, models: [{ ...model, number: 7 }, ...demo.models!.slice(1)] };
+    const over = carriedTo(layer, { pack: later, hash: 'later' });
+    expect(over.cameBack).toBe(1);
+    expect(over.layer.base.hash).toBe('later');
+    expect(changesOf(over.layer)).toEqual([
+      { do: 'change', ...number, field: ['label'], was: model.label, now: 'Another' },
+    ]);
   });
 
   it('adds what a run didn’t say', () => {
