@@ -85,6 +85,12 @@ async function answer(
       const { answerToSheet } = await import('../../src/session/sheet-answer');
       return answerToSheet(question.listing, question.asOf, known, question.seen, shipped, prices);
     }
+    case 'own':
+    case 'proposal': {
+      // Asked in one room alone, where somebody corrects a pack.
+      const { answerOwn } = await import('./own-answers');
+      return answerOwn(question);
+    }
     case 'serial':
       return answerToEnquiry(question.serial, question.pack, known, shipped);
     case 'priceModels':

@@ -1,3 +1,4 @@
+import type { KeptLayer } from '../../src/keep/schema';
 import type { Kept } from '../../src/keep/trouble';
 import { loadShelf, type ShippedText } from '../../src/session/load-shelf';
 import { type OpenedPack, type ShelvedPack, shelved } from '../../src/session/packs';
@@ -26,7 +27,8 @@ async function opened(texts: readonly ShippedText[]): Promise<ShelvedPack[]> {
 }
 
 /** What checks packs is a third of the engine, and is fetched only where a pack doesn't lie ready. */
-async function openText(text: string): Promise<OpenedPack> {
+async function openText(text: string, layer: KeptLayer | null = null): Promise<OpenedPack> {
+  if (layer) return (await import('../../src/session/open-layered')).openLayered(text, layer);
   const making = await import('../../src/session/open-text');
   return making.openText(text);
 }

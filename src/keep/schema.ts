@@ -210,7 +210,7 @@ export interface Schema extends DBSchema {
   drafts: { key: string; value: KeptDraft; indexes: { changedAt: string } };
   audits: { key: string; value: KeptAudit; indexes: { asOf: string } };
   answers: { key: [string, string]; value: KeptAnswer; indexes: { about: string } };
-  observations: { key: string; value: KeptObservation; indexes: { model: string; date: string } };
+  observations: { key: string; value: KeptObservation };
   rates: { key: string; value: KeptRate };
   photos: { key: string; value: KeptPhoto; indexes: { about: string } };
   sheets: { key: string; value: KeptSheet; indexes: { madeAt: string } };

@@ -22,6 +22,8 @@ const OF_ANOTHER = 0.3;
 const COUNTED =
   /(?:^|[\s(:])\d[\d.,\s]*(?:results?|adverts?|ads|listings|items|anzeigen|treffer|ergebnisse|annonces|resultats|advertenties|annunci|anuncios|annonser|annoncer|ogłoszen|inzerát)/i;
 const EACH_MOST = 60;
+/** From this weight on a line is plainly the page's title. */
+const PLAIN_TITLE = 0.7;
 /** Lines in which a page repeats its title. */
 const OPENING = 200;
 
@@ -54,6 +56,12 @@ export function candidatesIn(asRead: Harvest): Found {
     .some(({ text }) => sharedWords(meta.windowTitle, text) >= 0.6);
   for (const one of meta.candidates)
     if (!isRepeated && one.field === 'title' && one.value === meta.windowTitle) one.weight = 0.25;
+
+  // A window that names the site alone, while the page has a title of which it says no word.
+  const best = visible.candidates.find(({ field }) => field === 'title');
+  const isOfSite = best && best.weight >= PLAIN_TITLE && sharedWords(best.value, meta.windowTitle) === 0;
+  for (const one of meta.candidates)
+    if (isOfSite && one.field === 'title' && one.value === meta.windowTitle) one.weight = Math.min(one.weight, 0.3);
 
   const titles = [
     ...about.titles,

@@ -8,6 +8,7 @@ import type { EnquiryAnswer } from './enquiry';
 import type { SessionEvent, Wanted } from './events';
 import type { OfferStep } from './following/offer-told';
 import type { InstallStep } from './install';
+import type { OwnTold } from './own/editable';
 import type { PackCard } from './pack-card';
 import type { Seen } from './seen';
 import type { SheetAnswer } from './sheet-answer';
@@ -45,6 +46,10 @@ export type Question =
   | { about: 'sheet'; listing: Listing; asOf: string; seen: Seen }
   /** A machine's number; of one pack alone, or of all that are switched on. */
   | { about: 'serial'; serial: string; pack: string | null }
+  /** What the user has corrected of a pack, and the entries that could be, by part of a name. */
+  | { about: 'own'; pack: string; sought: string }
+  /** The user's corrections as a signed proposal, as text. */
+  | { about: 'proposal'; pack: string; name: string; note: string }
   /** The models whose prices can be asked or kept. */
   | { about: 'priceModels' }
   /** Without prices or rates of its own it is asked of those that are kept. */
@@ -64,6 +69,8 @@ export interface Replies {
   serial: EnquiryAnswer;
   priceModels: ModelNamed[];
   price: PriceAnswer | null;
+  own: OwnTold | null;
+  proposal: string | null;
   past: PastTold | null;
 }
 

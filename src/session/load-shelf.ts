@@ -1,15 +1,16 @@
 import { putCompiled, readCompiled, sweepCompiled } from '../keep/compiled';
+import { readLayers } from '../keep/layers';
 import type { Database } from '../keep/open';
 import { noteHash, readShelf, readText } from '../keep/packs';
-import type { KeptPack } from '../keep/schema';
+import type { KeptLayer, KeptPack } from '../keep/schema';
 import type { Kept } from '../keep/trouble';
 import { contentHash } from '../pack/compiled/content-hash';
 import { partsIn } from '../pack/compiled/read';
 import { bytesOf } from '../pack/compiled/write';
 import { type InstalledPack, type OpenedPack, type ShelvedPack, type ShippedPack, shelved } from './packs';
 
-/** What reads and checks a pack's text. */
-export type OpenText = (text: string) => OpenedPack | Promise<OpenedPack>;
+/** What reads and checks a pack's text, with what the user has changed of the pack, if anything. */
+export type OpenText = (text: string, layer: KeptLayer | null) => OpenedPack | Promise<OpenedPack>;
 
 /** A pack that came with the extension: its file's text. */
 export interface ShippedText {
@@ -37,26 +38,47 @@ export async function loadShelf(
   for (const { file, text } of shipped) {
     const hash = await contentHash(text);
     hashes.push(hash);
-    ours.push({ file, ...((await made(db, engine, hash)) ?? (await make(db, engine, hash, text, openText))) });
+    ours.push({
+      file,
+      ...((await made(db, engine, hash)) ?? (await make(db, engine, hash, () => openText(text, null)))),
+    });
   }
+  const layers = await readLayers(db);
+  if (!layers.ok) return layers;
   const theirs: InstalledPack[] = [];
   for (const kept of shelf.value.packs) {
-    const opened = await openKept(db, kept, engine, openText);
+    const opened = await openKept(db, kept, layers.value.get(kept.id) ?? null, engine, openText);
     if (!opened.ok) return opened;
-    theirs.push({ kept, ...opened.value });
+    const { hash, ...pack } = opened.value;
+    hashes.push(hash);
+    theirs.push({ kept, ...pack });
   }
   await sweepCompiled(db, engine, hashes);
   return { ok: true, value: shelved(ours, theirs, shelf.value.switches) };
 }
 
-async function openKept(db: Database, kept: KeptPack, engine: string, openText: OpenText): Promise<Kept<OpenedPack>> {
-  const ready = kept.hash === undefined ? null : await made(db, engine, kept.hash);
-  if (ready) return { ok: true, value: ready };
+async function openKept(
+  db: Database,
+  kept: KeptPack,
+  layer: KeptLayer | null,
+  engine: string,
+  openText: OpenText,
+): Promise<Kept<OpenedPack & { hash: string }>> {
+  let own = kept.hash === undefined ? null : await hashWith(layer, kept.hash);
+  const ready = own === null ? null : await made(db, engine, own);
+  if (own !== null && ready) return { ok: true, value: { ...ready, hash: own } };
   const text = await readText(db, kept.id);
   if (!text.ok) return text;
   const hash = await contentHash(text.value ?? '');
   if (hash !== kept.hash) await noteHash(db, kept, hash);
-  return { ok: true, value: await make(db, engine, hash, text.value ?? '', openText) };
+  own = await hashWith(layer, hash);
+  const opened = await make(db, engine, own, () => openText(text.value ?? '', layer));
+  return { ok: true, value: { ...opened, hash: own } };
+}
+
+/** What the pack's text is known by together with what the user has changed of it. */
+async function hashWith(layer: KeptLayer | null, hash: string): Promise<string> {
+  return layer ? contentHash(`${hash}\n${JSON.stringify(layer.changes)}`) : hash;
 }
 
 /** What lies there ready, or null where nothing does, or nothing that can be read. */
@@ -66,8 +88,13 @@ async function made(db: Database, engine: string, hash: string): Promise<OpenedP
   return parts && { parts, issues: [] };
 }
 
-async function make(db: Database, engine: string, hash: string, text: string, openText: OpenText): Promise<OpenedPack> {
-  const opened = await openText(text);
+async function make(
+  db: Database,
+  engine: string,
+  hash: string,
+  open: () => OpenedPack | Promise<OpenedPack>,
+): Promise<OpenedPack> {
+  const opened = await open();
   if (!opened.parts) return opened;
   const { buffer: bytes } = bytesOf(opened.parts);
   await putCompiled(db, [{ engine, hash, bytes }]);

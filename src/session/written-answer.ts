@@ -1,3 +1,4 @@
+import type { NumberPlace } from '../audit/number-place';
 import type { Audit, Finding, Likely } from '../audit/types';
 import { enquiryTexts } from '../text/catalogue/enquiry';
 import { likelyTexts as likely } from '../text/catalogue/likely';
@@ -16,10 +17,10 @@ const MOST = 5;
 /**
  * The whole answer about a machine as plain text, to send to whoever asked: what it is, how sure that is, why, what
  * follows, what its number says, what to mind, what to ask next, and from where all this is.
- * @param number what the tables say of its number, or null where none was asked for
+ * @param number what the tables say of its number, or null where none was asked for by itself
  */
 export function writtenAnswer(
-  { audit, words, seen, kind }: Answered,
+  { audit, words, seen, kind, place }: Answered,
   number: EnquiryAnswer | null,
   asOf: string,
 ): string {
@@ -30,7 +31,7 @@ export function writtenAnswer(
     first && isNamed(first) ? list(texts.for, first.for.map(textOf)) : '',
     first && isNamed(first) ? list(texts.against, first.against.map(textOf)) : '',
     first && isNamed(first) ? list(texts.follows, first.follows.map(followsLine)) : '',
-    number ? numberPart(number) : '',
+    numberPart(number, place, words),
     list(texts.mind, [...audit.findings.filter(isCaution).map(textOf), ...(kind?.cautions ?? [])].slice(0, MOST)),
     list(texts.ask, [...new Set(audit.nextEvidence.map(({ ask }) => ask))].slice(0, MOST)),
     list(texts.from, packLines(audit, words)),
@@ -78,13 +79,20 @@ function followsLine({ name, text, usually, source }: Likely['follows'][number])
   return source === null ? line : texts.withSource(line, source);
 }
 
-function numberPart({ enquiry: { normal, runs }, words }: EnquiryAnswer): string {
+/** What the tables say: of the number that was asked for, else of the one that somebody's words hold. */
+function numberPart(number: EnquiryAnswer | null, place: NumberPlace | null, own: Words): string {
+  const { normal, runs } = number?.enquiry ?? {
+    normal: place?.normal ?? '',
+    runs: (place?.lines ?? []).flatMap((line) => line.runs.filter(({ holds }) => holds)),
+  };
+  const words = number?.words ?? own;
   if (normal === '') return '';
   if (runs.length === 0) return texts.numberUnknown(normal);
   return list(
     texts.number(normal),
-    runs.map(({ first, last, models, year, source }) => {
-      const line = texts.run(first, last, models.map((ref) => modelLabel(words, ref)).join(', '), year);
+    runs.map(({ first, last, models, year, place: where, source }) => {
+      const labels = models.map((ref) => modelLabel(words, ref)).join(', ');
+      const line = texts.run(first, last, labels, year, where);
       return source === null ? line : texts.withSource(line, source);
     }),
   );

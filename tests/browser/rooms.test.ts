@@ -118,6 +118,13 @@ const STATES: [name: string, reach: () => Promise<void>][] = [
     },
   ],
   [
+    'sheets-empty',
+    async () => {
+      await bench.click(part('to-sheets'));
+      await bench.shows(part('empty'));
+    },
+  ],
+  [
     'drafts-empty',
     async () => {
       await bench.click(part('to-drafts'));
@@ -197,6 +204,16 @@ const STATES: [name: string, reach: () => Promise<void>][] = [
       await settled();
     },
   ]),
+  [
+    'enquiry-said',
+    async () => {
+      if (!(await bench.isShown('#enquiry-said'))) await bench.click(`${part('said')} > summary`);
+      await bench.fill('#enquiry-said', 'Grindlewade Haddercombe sewing machine, weighs only 4 kg.');
+      await bench.click(part('take-said'));
+      await bench.shows('[data-finding][data-standing="disproved"]', '4 kg');
+      await settled();
+    },
+  ],
 ];
 
 const LOOKS = [

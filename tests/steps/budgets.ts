@@ -26,7 +26,14 @@ const PARTS: Readonly<Record<string, { parts: readonly string[]; why: string }>>
     parts: ['SeenTable', 'BringTable', 'bring-table', 'table'],
     why: 'it is fetched where somebody opens the table of prices, here or in the panel, or brings one',
   },
+  packs: {
+    parts: ['OwnPart'],
+    why: 'it is fetched where somebody corrects something in a pack',
+  },
 };
+
+const CHECKING = /\b(?:parse|open-text|install-files)-/;
+const SEALS = /\b(?:open-seal|edition-ref|signature)-/;
 
 export const BUDGETS: readonly Budget[] = [
   {
@@ -45,42 +52,35 @@ export const BUDGETS: readonly Budget[] = [
     name: 'engine, in its own thread',
     most: 140_000,
     why: 'the panel waits for it before the first audit, though it shows and stays quick without it',
-    files: (build) =>
-      scriptsFrom(
-        build,
-        scriptsIn(build).filter((file) => /\.worker\b/.test(file)),
-      ),
+    files: engineItself,
   },
   {
     name: 'reading of what a page said, fetched by the panel’s engine',
     most: 40_000,
     why: 'it is fetched with the first page of a panel, while that page is read',
-    files: (build) => {
-      const onDemand = scriptsIn(build).filter((file) => /\bpage-answer-/.test(file));
-      return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
-    },
+    files: (build) => engineFetches(build, /\bpage-answer-/),
   },
   {
     name: 'checking of packs, fetched by the engine on demand',
-    most: 25_000,
+    most: 28_000,
     why: 'it is fetched where a pack is installed, or doesn’t lie ready after an update of the program',
-    files: (build) => {
-      const onDemand = scriptsIn(build).filter((file) => /\b(?:parse|open-text|install-files)-/.test(file));
-      // What they share with the engine is there already.
-      return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
-    },
+    files: (build) => engineFetches(build, CHECKING),
   },
   {
     name: 'opening of seals, fetched by the engine on demand',
     most: 5_000,
     why: 'it is fetched with the first sealed file, beside what checks packs',
-    files: (build) => scriptsIn(build).filter((file) => /\b(?:open-seal|edition-ref)-/.test(file)),
+    files: (build) => scriptsIn(build).filter((file) => SEALS.test(file)),
   },
   {
-    name: 'looking at what a pack’s address publishes, fetched by the engine on demand',
-    most: 12_000,
-    why: 'it is fetched where an edition is looked at, beside what checks packs',
-    files: (build) => scriptsIn(build).filter((file) => /\blook-at-/.test(file)),
+    name: 'looking at what is published, and correcting packs, fetched by the engine on demand',
+    most: 20_000,
+    why: 'it is fetched where an edition is looked at or a pack is corrected, beside what checks packs',
+    files: (build) => {
+      // What checks packs and opens seals is weighed by itself.
+      const others = new Set([...engineFetches(build, CHECKING), ...engineFetches(build, SEALS)]);
+      return engineFetches(build, /\b(?:look-at|own-answers|open-layered)-/).filter((file) => !others.has(file));
+    },
   },
   ...['packs', 'drafts', 'enquiry', 'sheets', 'prices'].map((room) => ({
     name: `workbench with its room ${room}`,
@@ -114,19 +114,13 @@ export const BUDGETS: readonly Budget[] = [
     name: 'viewing sheets, fetched by the engine on demand',
     most: 8_000,
     why: 'it is fetched where somebody goes to see a machine',
-    files: (build) => {
-      const onDemand = scriptsIn(build).filter((file) => /\bsheet-answer-/.test(file));
-      return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
-    },
+    files: (build) => engineFetches(build, /\bsheet-answer-/),
   },
   {
     name: 'answers about prices, fetched by the engine on demand',
     most: 10_000,
     why: 'it is fetched where the room of prices is opened',
-    files: (build) => {
-      const onDemand = scriptsIn(build).filter((file) => /\bprice-answers-/.test(file));
-      return scriptsFrom(build, onDemand).filter((file) => !/\.worker\b/.test(file));
-    },
+    files: (build) => engineFetches(build, /\bprice-answers-/),
   },
   {
     name: 'background',
@@ -160,6 +154,21 @@ export function checkBudgets(build: string, budgets = BUDGETS, say: (line: strin
 function unweighed(build: string, weighed: ReadonlySet<string>): Tally {
   const left = scriptsIn(build).filter((file) => !weighed.has(file));
   return left.length === 0 ? passedOne() : failedOne(`failed: budget: no budget weighs ${left.join(', ')}`);
+}
+
+/** The engine's thread with all that it imports at once. */
+function engineItself(build: string): string[] {
+  return scriptsFrom(
+    build,
+    scriptsIn(build).filter((file) => /\.worker\b/.test(file)),
+  );
+}
+
+/** What the engine fetches on demand: such scripts with what they import, save what is there with the engine already. */
+function engineFetches(build: string, names: RegExp): string[] {
+  const there = new Set(engineItself(build));
+  const onDemand = scriptsIn(build).filter((file) => names.test(file));
+  return scriptsFrom(build, onDemand).filter((file) => !there.has(file));
 }
 
 function scriptsIn(build: string): string[] {

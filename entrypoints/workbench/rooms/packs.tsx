@@ -1,11 +1,13 @@
 import { browser } from 'wxt/browser';
 import '../../../src/view/style/packs.css';
 import { titleOf } from '../../../src/session/pack-card';
+import { OWN_CLOSED, type OwnState } from '../../../src/view/workbench/own/state';
 import { PacksRoom } from '../../../src/view/workbench/PacksRoom';
 import { FOLLOWING_NOTHING, type FollowState } from '../../../src/view/workbench/packs/state';
 import { onMessage } from '../../shared/follow-messages';
 import type { Bench, OpenRoom } from '../bench';
 import { followActions } from '../follow-actions';
+import { ownActions } from '../own-actions';
 
 export function openRoom(bench: Bench): OpenRoom {
   const { packs, draw, isPrivate } = bench;
@@ -14,6 +16,15 @@ export function openRoom(bench: Bench): OpenRoom {
     following = { ...following, ...change };
     draw();
   };
+  let own: OwnState = OWN_CLOSED;
+  const corrections = ownActions(
+    bench,
+    () => own,
+    (change) => {
+      own = { ...own, ...change };
+      draw();
+    },
+  );
   const title = (id: string) => {
     const card = packs.state().shelf?.find((pack) => pack.id === id);
     return card ? titleOf(card) : id;
@@ -21,14 +32,25 @@ export function openRoom(bench: Bench): OpenRoom {
   const { actions, read } = followActions(bench, () => following, show, title);
   if (!isPrivate) {
     // A pack that is removed or put back takes what is followed with it.
-    packs.onShelf(() => void read());
+    packs.onShelf(() => {
+      void read();
+      // Another window may have corrected something too.
+      void corrections.read();
+    });
     onMessage('following-changed', () => void read());
     browser.permissions.onRemoved.addListener(() => void read());
     browser.permissions.onAdded.addListener(() => void read());
   }
   return {
     content: () => (
-      <PacksRoom state={packs.state()} actions={packs.actions} following={following} followActions={actions} />
+      <PacksRoom
+        state={packs.state()}
+        actions={packs.actions}
+        following={following}
+        followActions={actions}
+        own={own}
+        ownActions={corrections.actions}
+      />
     ),
   };
 }

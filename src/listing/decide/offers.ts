@@ -44,7 +44,7 @@ export function offersIn(evidence: OfferEvidence): number {
     (marks.selling ? 0.7 : 0) +
     (marks.place ? 0.3 : 0) +
     (marks.sale ? 0.8 : 0) +
-    (marks.asks ? 1.2 : 0) +
+    (marks.asks ? (marks.selling || marks.contact ? 1.2 : 0.4) : 0) +
     (isTold ? (evidence.told === 'named' ? 3 : 1.5) : 0) +
     (evidence.state ? 2 : 0);
   const single =

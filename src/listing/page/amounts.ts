@@ -85,6 +85,9 @@ export function isPriceLabel(label: string): boolean {
   return PRICE_WORD.test(folded) && !isOtherMoney(folded);
 }
 
+const BASKET =
+  /\b(?:basket|cart|bag|warenkorb|panier|winkelwagen|winkelmand|mandje|carrello|carrito|cesta|varukorg|kurv|koszyk|kosik)\b/;
+
 const NONE: Amount[] = [];
 /** Several readers ask about the same lines. */
 const known = new Map<string, Amount[]>();
@@ -105,6 +108,8 @@ export function amountsIn(text: string): Amount[] {
 function readAmounts(text: string): Amount[] {
   const found = Array.from(text.slice(0, 600).matchAll(MONEY)).slice(0, 8);
   return found.map((match, index) => {
+    // What lies in an empty basket.
+    const isNothing = /^[^1-9]*$/.test(match[0]);
     const start = match.index;
     const end = start + match[0].trimEnd().length;
     const earlier = found[index - 1];
@@ -116,7 +121,7 @@ function readAmounts(text: string): Amount[] {
     return {
       start,
       end,
-      other: isOtherMoney(near) || isOtherBehind(behind),
+      other: isNothing || BASKET.test(before) || isOtherMoney(near) || isOtherBehind(behind),
       how: howIn(near),
     };
   });

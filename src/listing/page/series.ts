@@ -39,8 +39,7 @@ export function seriesOf(reading: Reading): number[][] {
     };
     for (const child of children) {
       const before = run.at(-1);
-      if (before !== undefined && (kindOf(boxes[before]!) !== kindOf(boxes[child]!) || isGap(reading, before, child)))
-        end();
+      if (before !== undefined && (!isAlike(boxes[before]!, boxes[child]!) || isGap(reading, before, child))) end();
       run.push(child);
     }
     end();
@@ -48,8 +47,11 @@ export function seriesOf(reading: Reading): number[][] {
   return found;
 }
 
-/** Tag and names, numbers left out: "card item-3000". */
-const kindOf = ({ tag, hint }: Box): string => `${tag} ${hint.replace(/\d+/g, '#')}`;
+/** Of one tag and with the same names, numbers left out: "item-3000", "item-3001". */
+const isAlike = (a: Box, b: Box): boolean =>
+  a.tag === b.tag && (a.hint === b.hint || withoutNumbers(a.hint) === withoutNumbers(b.hint));
+
+const withoutNumbers = (hint: string): string => hint.replace(/\d+/g, '#');
 
 /** Something else stands between two boxes. */
 const isGap = ({ boxes }: Reading, before: number, next: number): boolean => boxes[before]!.to !== boxes[next]!.from;

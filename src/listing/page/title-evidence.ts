@@ -63,16 +63,26 @@ function leads(line: number, { price, words, titles }: TitleEvidence): number {
 }
 
 /** Where a menu or the way to this page has a link of that name. */
-function isWayThroughSite({ lines, zones }: Reading, title: string): boolean {
+function isWayThroughSite(reading: Reading, title: string): boolean {
   const name = fold(title).text;
-  if (name.length > 60) return false;
-  return lines.some((line, index) => {
-    if (!line.runs || (zones[index] !== AWAY && !isWay(line))) return false;
-    return runsOf(line).some(
-      ({ text, flags }, at, runs) =>
-        flags & LINK && !(at === runs.length - 1 && at > 0) && fold(text.trim()).text === name,
-    );
-  });
+  return name.length <= 60 && waysOf(reading).has(name);
+}
+
+/** The names of a page's ways, folded, by its zones: every title is held against them. */
+const known = new WeakMap<Uint8Array, Set<string>>();
+
+function waysOf({ lines, zones }: Reading): Set<string> {
+  const before = known.get(zones);
+  if (before) return before;
+  const names = new Set<string>();
+  for (const [index, line] of lines.entries()) {
+    if (!line.runs || (zones[index] !== AWAY && !isWay(line))) continue;
+    const runs = runsOf(line);
+    for (const [at, { text, flags }] of runs.entries())
+      if (flags & LINK && !(at === runs.length - 1 && at > 0)) names.add(fold(text.trim()).text);
+  }
+  known.set(zones, names);
+  return names;
 }
 
 /** Several links in one line, or a link alone of few words. */

@@ -1,4 +1,5 @@
 import { fold } from '../../text/fold';
+import { readDate } from '../decide/dates';
 import { BOLD, CONTROL, LINK, type Line } from '../types';
 import { type Amount, amountsIn } from './amounts';
 import { headingLabel } from './heading-labels';
@@ -24,7 +25,11 @@ const OTHER_TITLES = remembered(
 const SAID_LEAST = 8;
 /** Longest that is still a title, for blocks that are no heading. */
 const TITLE_MOST = 200;
-const HEADINGS_MOST = 40;
+const HEADINGS_MOST = 60;
+/** Of a heading's words so many are in the window's title. */
+const SAID = 0.6;
+/** What a line is worth by its form where there are headings. */
+const BESIDE_HEADINGS = 0.15;
 
 /** How much of the words of `a` also stand in `b`: 0 to 1. */
 export function sharedWords(a: string, b: string): number {
@@ -101,8 +106,15 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     if (found.length >= 60) break;
   }
   lowerSiteName(found, windowTitle);
-  if (!found.some(({ line }) => level[lines[line]!.box]! > 0))
-    found.push(...shortLines(reading, windowTitle), ...lastCrumbs(reading));
+  // Where no heading says what the window says, a line that is none may be the title.
+  const isHeaded = found.some(
+    ({ text, line }) => level[lines[line]!.box]! > 0 && sharedWords(text, windowTitle) >= SAID,
+  );
+  const isBare = !found.some(({ line }) => level[lines[line]!.box]! > 0);
+  if (isBare) found.push(...shortLines(reading, windowTitle), ...lastCrumbs(reading));
+  else if (!isHeaded)
+    for (const one of shortLines(reading, windowTitle))
+      found.push({ ...one, weight: Math.min(one.weight, BESIDE_HEADINGS) });
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, HEADINGS_MOST);
 }
 
@@ -221,11 +233,15 @@ function lastCrumbs({ lines, cards }: Reading): Heading[] {
   return found;
 }
 
+/** A line that tells a day, as the lines about the advert itself do. */
+export const isDated = (text: string): boolean =>
+  /(?<!\d)\d{1,2}([./-])\d{1,2}\1(?:\d{4}|\d{2})(?!\d)/.test(text) || readDate(text, null) !== null;
+
 /** How a heading begins that offers something. English; German; French; Dutch; Italian; Spanish. */
 const SELLS = /^(?:for sale|wanted|zu verkaufen|verkaufe|suche|a vendre|vends|te koop|vendo|vendesi|se vende)\b/;
 /** Lines looked through for a title where the page has no heading. */
 const FIRST_LINES = 80;
-const SHORT_MOST = 24;
+const SHORT_MOST = 40;
 
 /**
  * On a page without headings: its short lines that are no label, price, link or sentence. Bold ones and the first of some
@@ -238,7 +254,7 @@ function shortLines({ lines, zones, cards, row }: Reading, windowTitle: string):
   for (const [index, line] of lines.slice(0, FIRST_LINES).entries()) {
     if (zones[index] !== MAIN || cards.lines.has(index) || isOnly(line, LINK) || isOnly(line, CONTROL)) continue;
     const text = withoutState(withoutPrice(line, windowTitle));
-    if (isBadge(text) || headingLabel(line.text) || rowLabel(line.text)) {
+    if (isBadge(text) || headingLabel(line.text) || rowLabel(line.text) || isDated(text)) {
       isPriced = true;
       continue;
     }
@@ -252,7 +268,18 @@ function shortLines({ lines, zones, cards, row }: Reading, windowTitle: string):
     if (isSentence || (row[line.box]! >= 0 && rowLabel(lines[index - 1]?.text ?? ''))) continue;
     if (rowLabel(/^([^:]{2,30}):\s/.exec(text)?.[1] ?? '')) continue;
     const sells = SELLS.test(fold(text).text);
-    const own = isBold && count > 1 ? (sells ? 0.7 : 0.4) : isFirst && !isPriced && count > 2 ? 0.3 : 0.12;
+    // A menu's name over its links.
+    const next = lines[index + 1];
+    const isMenu = next !== undefined && next.box === line.box && isOnly(next, LINK);
+    const own = isMenu
+      ? 0.05
+      : isBold && count > 1
+        ? sells
+          ? 0.7
+          : 0.4
+        : isFirst && !isPriced && count > 2
+          ? 0.3
+          : 0.12;
     if (count > 2) isFirst = false;
     found.push({ text, line: index, weight: own });
     if (sells && isBold) break;

@@ -47,4 +47,5 @@ export function labelReader<Label extends string>(lists: Record<Label, string>) 
 const bare = (text: string) =>
   fold(text)
     .text.replace(/^[\s*\u2022\u00b7-]+|[\s:*.\u2026-]+$/g, '')
+    .replace(/ \(\d+\)$/, '')
     .replace(/ +/g, ' ');

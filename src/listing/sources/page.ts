@@ -18,13 +18,14 @@ import { isOnly, type Reading, readingOf } from '../page/reading';
 import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
 import { saleOf } from '../page/sale';
-import { type Heading, titlesOf } from '../page/title';
+import { type Heading, isDated, titlesOf } from '../page/title';
 import { supportOf, type TitleEvidence } from '../page/title-evidence';
 import { AWAY, zonesOf } from '../page/zones';
 import { type Candidate, CONTROL, type PageText } from '../types';
 
 /** From this weight on a price stands plainly. */
 const PLAIN_PRICE = 0.5;
+const TITLES_MOST = 8;
 /** From this weight on it is the advert that is said to be sold. */
 const SALE_SAID = 0.6;
 
@@ -173,7 +174,8 @@ function weighed(
       const sum = one.weight + supportOf(reading, one.text, one.line, evidence);
       return { ...one, weight: Math.max(0.05, Math.min(0.95, sum)) };
     })
-    .sort((a, b) => b.weight - a.weight);
+    .sort((a, b) => b.weight - a.weight)
+    .slice(0, TITLES_MOST);
 }
 
 /** The line of some words right over a price, whatever it is set in. */
@@ -184,6 +186,7 @@ function aboveThePrice({ lines, zones, cards }: Reading, price: number | null): 
       text.length <= 150 && text.split(' ').length >= 3 && !/[.:]$/.test(text) && !/\d[.,]\d\d\b/.test(text);
     if (
       isTitle &&
+      !isDated(text) &&
       !rowLabel(lines[line - 1]?.text ?? '') &&
       zones[line] !== AWAY &&
       !cards.lines.has(line) &&

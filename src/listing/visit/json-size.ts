@@ -5,7 +5,12 @@ import type { Box, Line } from '../types';
 
 const encoder = new TextEncoder();
 
-export const bytesOf = (value: unknown): number => encoder.encode(JSON.stringify(value)).length + 1;
+export function bytesOf(value: unknown): number {
+  const text = JSON.stringify(value);
+  return (ASCII.test(text) ? text.length : encoder.encode(text).length) + 1;
+}
+
+const ASCII = /^[\u0000-\u007f]*$/;
 
 /** \b, \t, \n, \f and \r. */
 const SHORT_ESCAPES = [8, 9, 10, 12, 13];

@@ -86,7 +86,8 @@ function lineOf(sight: Sight, parts: readonly Part[], box: number, struck: Map<E
     let hint = '';
     if (isNamed) {
       hint = hintOfBoth(icon, names ?? namesOf(sight, element));
-      if (isMoney && isStruck(sight, element, struck)) own |= STRUCK;
+      // Only of an amount's digits is it asked whether they are struck out.
+      if (isMoney && /\d/.test(raw) && isStruck(sight, element, struck)) own |= STRUCK;
     }
     if (piece !== ' ') runs.push(hint === '' ? { at: text.length, flags: own } : { at: text.length, flags: own, hint });
     text += piece;

@@ -1,6 +1,7 @@
 import type { KeptLayer } from '../../keep/schema';
 import { type Change, slotOf } from '../../sharing/propose/changes';
 import { type Json, sameJson } from '../../sharing/propose/json';
+import { type BaseEdition, carryOver } from '../../sharing/propose/layer';
 
 /** A field that was typed anew: what the user saw there, and what should be there. */
 export interface TypedChange {
@@ -36,6 +37,14 @@ export function withChange(
     base: layer.changes.length === 0 ? base : layer.base,
     changes: changes as unknown as KeptLayer['changes'],
   };
+}
+
+/** The layer on another edition of its pack: what the edition says as well leaves it. @returns how many those were */
+export function carriedTo(layer: KeptLayer, edition: BaseEdition): { layer: KeptLayer; cameBack: number } {
+  const { id, base } = layer;
+  const over = carryOver({ layer: 1, pack: id, base, changes: changesOf(layer) }, edition);
+  const changes = over.layer.changes as unknown as KeptLayer['changes'];
+  return { layer: { id, base: over.layer.base, changes }, cameBack: over.cameBack.length };
 }
 
 /** The layer without the changes of these slots. */

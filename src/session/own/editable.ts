@@ -47,12 +47,19 @@ export interface OwnTold {
   /** How many of them don't fit the pack any more, so that they don't speak. */
   clashing: number;
   base: { edition: number; hash: string };
+  /** How many corrections this edition has taken up, so that they have just left the list. */
+  cameBack: number;
 }
 
 const MOST = 8;
 
 /** @param sought part of a name, or of a number in a run */
-export function ownTold(pack: Pack, hash: string, changes: readonly Change[], sought: string): OwnTold {
+export function ownTold(
+  pack: Pack,
+  hash: string,
+  changes: readonly Change[],
+  sought: string,
+): Omit<OwnTold, 'cameBack'> {
   const { pack: own, misfits } = applyChanges(pack, changes);
   const names = entryNames(own);
   const wanted = sought.trim().toLowerCase();
@@ -61,7 +68,7 @@ export function ownTold(pack: Pack, hash: string, changes: readonly Change[], so
   for (const part of LISTS.filter(({ name }) => (PARTS as readonly string[]).includes(name))) {
     for (const [entry, value] of entriesOf(own, part)) {
       const name = names(part.name, entry, value);
-      if (wanted === '' || !(isNamed(`${name} ${entry}`, wanted) || isWithin(part.name, value, wanted))) continue;
+      if (wanted === '' || !(isNamed(`${name} ${entry}`, wanted) || isWithin(own, part.name, value, wanted))) continue;
       if (found.length < MOST) found.push({ part: part.name, entry, name, fields: fieldsOf(own, part.name, value) });
       else more += 1;
     }
@@ -77,12 +84,15 @@ export function ownTold(pack: Pack, hash: string, changes: readonly Change[], so
 
 const isNamed = (text: string, wanted: string) => text.toLowerCase().includes(wanted);
 
-/** Whether a number lies in a run, whatever letters stand before it. */
-function isWithin(part: string, { first, last }: JsonObject, wanted: string): boolean {
-  const digits = wanted.replace(/^\D*/, '');
-  if (part !== 'serials.runs' || !/^\d{2,15}$/.test(digits)) return false;
-  const ends = [first, last].map((end) => Number(String(end).replace(/\D/g, '')));
-  return Number(digits) >= (ends[0] ?? Number.NaN) && Number(digits) <= (ends[1] ?? Number.NaN);
+/** Whether a number lies in a run; one that is written with letters, in those of a scheme with these letters. */
+function isWithin(pack: Pack, part: string, { scheme, first, last }: JsonObject, wanted: string): boolean {
+  const written = /^([a-z]*)\s*(\d{2,15})$/.exec(wanted);
+  if (part !== 'serials.runs' || !written) return false;
+  const [, letters = '', digits] = written;
+  const prefix = pack.serials?.schemes.find(({ id }) => id === scheme)?.prefix ?? '';
+  if (letters !== '' && letters !== prefix.toLowerCase()) return false;
+  const [from, to] = [first, last].map((end) => Number(String(end).replace(/\D/g, '')));
+  return from !== undefined && to !== undefined && Number(digits) >= from && Number(digits) <= to;
 }
 
 function fieldsOf(pack: Pack, part: string, entry: JsonObject): EditableField[] {

@@ -93,8 +93,12 @@ export const enquiryTexts = {
     from: 'From these packs:',
     number: (serial: string) => `Its number, ${serial}, is in the tables:`,
     numberUnknown: (serial: string) => `Its number, ${serial}, is in none of the tables asked. Tables have gaps.`,
-    run: (first: string, last: string, models: string, year: number | null) =>
-      `${first} to ${last}: ${models}${year === null ? '' : `, ${year}`}`,
+    run: (first: string, last: string, models: string, year: number | null, place: string | null) =>
+      [
+        `${first} to ${last}: ${models}`,
+        ...(year === null ? [] : [String(year)]),
+        ...(place ? [`made in ${place}`] : []),
+      ].join(', '),
     pair: (name: string, value: string) => `${name}: ${value}`,
     withSource: (line: string, source: string) => `${line} (${source})`,
     pack: (title: string, edition: number, origin: string) => `${title}, edition ${edition}, ${origin}`,

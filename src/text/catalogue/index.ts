@@ -14,6 +14,7 @@ import { likelyTexts } from './likely';
 import { originTexts } from './origin';
 import { outdatedTexts } from './outdated';
 import { outlineTexts } from './outline';
+import { ownTexts } from './own';
 import { packCliTexts } from './pack-cli';
 import { panelTexts } from './panel';
 import { photoTexts } from './photos';
@@ -48,6 +49,7 @@ export const texts = {
   origin: originTexts,
   outdated: outdatedTexts,
   outline: outlineTexts,
+  own: ownTexts,
   packCli: packCliTexts,
   panel: panelTexts,
   photos: photoTexts,

@@ -4,6 +4,8 @@ import { workbenchTexts } from '../../text/catalogue/workbench';
 import { shown } from '../shown';
 import { useFocusKept } from './focus-kept';
 import { type FilesChosen, Installer, type InstallOutcome } from './Installer';
+import { OwnDoor } from './own/OwnDoor';
+import type { OwnActions, OwnState } from './own/state';
 import { PackRow } from './PackRow';
 import { Followed } from './packs/Followed';
 import { FollowForm } from './packs/FollowForm';
@@ -37,10 +39,12 @@ interface Props {
   actions: PacksActions;
   following: FollowState;
   followActions: FollowActions;
+  own: OwnState;
+  ownActions: OwnActions;
 }
 
 /** The shelf: what is on it, what speaks, what is followed, and the ways onto it. */
-export function PacksRoom({ state, actions, following, followActions }: Props) {
+export function PacksRoom({ state, actions, following, followActions, own, ownActions }: Props) {
   const { shelf, trouble, outcome, removed, isPrivate } = state;
   const { part, pressed } = useFocusKept();
   const remove = (id: string) => {
@@ -80,6 +84,7 @@ export function PacksRoom({ state, actions, following, followActions }: Props) {
           {shelf?.map((pack) => (
             <PackRow key={pack.id} pack={pack} onSwitch={actions.switchPack} onRemove={remove}>
               {followedOf(pack)}
+              {!pack.shipped && pack.about && !isPrivate && <OwnDoor pack={pack} state={own} actions={ownActions} />}
             </PackRow>
           ))}
         </ul>

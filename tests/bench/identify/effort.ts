@@ -12,9 +12,9 @@ import { answerOf } from './market';
 /** Which attribute to ask about next, of those not yet asked, or null for no more. */
 export type Policy = (identified: Identified, answers: Answers, left: readonly string[]) => string | null;
 
-/** Where nothing tells much any more, the rest in order, so that all policies may ask for everything. */
+/** Also where nothing tells much any more, so that all policies may ask for everything. */
 export const byInformation: Policy = (identified, answers, left) =>
-  nextEvidence(identified, answers, 1)[0]?.leaves.attribute.ref ?? left[0] ?? null;
+  nextEvidence(identified, answers, 1, { anyway: true })[0]?.leaves.attribute.ref ?? left[0] ?? null;
 export const inOrder: Policy = (_identified, _answers, left) => left[0] ?? null;
 export const atRandom =
   (chance: Chance): Policy =>

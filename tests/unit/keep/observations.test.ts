@@ -1,5 +1,7 @@
 import 'fake-indexeddb/auto';
+import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
+import { migrations } from '../../../src/keep/migrations';
 import { putObservations, readObservations, removeObservations } from '../../../src/keep/observations';
 import { type Database, openKeep } from '../../../src/keep/open';
 import { keptPrice, priceOfKept } from '../../../src/session/kept-prices';
@@ -43,6 +45,22 @@ describe('prices that the user has seen', () => {
       const read = await readObservations(db);
       expect(read.ok && read.value.length).toBe(5_000);
     });
+  });
+
+  it('that an earlier version kept are there after its upgrade', async () => {
+    const name = `prices-${Math.random()}`;
+    const kept = keptPrice(SEEN, 'a', '2026-11-25T10:00:00.000Z');
+    const old = await openDB(name, 3, {
+      upgrade: async (db, _from, _to, change) => {
+        for (const migrate of migrations.slice(0, 3)) await migrate(db as never, change as never);
+      },
+    });
+    await old.put('observations', kept);
+    old.close();
+    const opened = await openKeep(name);
+    if (!opened.ok) throw new Error(opened.trouble);
+    expect(await readObservations(opened.value)).toEqual({ ok: true, value: [kept] });
+    opened.value.close();
   });
 
   it('are kept all or none', async () => {

@@ -211,7 +211,7 @@ describe('the enquiry by what is seen', () => {
     expect(part('questions')?.textContent).toContain('From where, please?');
     part('copy-answer')?.click();
     expect(calls[0]?.[1]).toContain('frame: cast iron');
-    expect(calls[0]?.[1]).toContain('200 to 299: Plainmodel, 1902 (Allotment book)');
+    expect(calls[0]?.[1]).toContain('200 to 299: Plainmodel, 1902, made in North works (Allotment book)');
   });
 
   it('takes answers back, and begins again', () => {

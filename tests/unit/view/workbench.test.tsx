@@ -5,6 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import type { PackAbout, PackCard } from '../../../src/session/pack-card';
 import { originTexts } from '../../../src/text/catalogue/origin';
 import { workbenchTexts as texts } from '../../../src/text/catalogue/workbench';
+import { OWN_CLOSED, type OwnActions } from '../../../src/view/workbench/own/state';
 import { type PacksActions, PacksRoom, type PacksState } from '../../../src/view/workbench/PacksRoom';
 import { FOLLOWING_NOTHING, type FollowActions, type FollowState } from '../../../src/view/workbench/packs/state';
 import { roomOf } from '../../../src/view/workbench/rooms';
@@ -78,6 +79,8 @@ function show(state: Partial<PacksState>, follow: Partial<FollowState> = {}): vo
           actions={packs}
           following={{ ...FOLLOWING_NOTHING, ...follow }}
           followActions={followActions}
+          own={OWN_CLOSED}
+          ownActions={{} as OwnActions}
         />
       </Workbench>,
       root,

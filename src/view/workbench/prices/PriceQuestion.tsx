@@ -77,11 +77,16 @@ export function PriceQuestion({ state, actions }: { state: PricesState; actions:
             {texts.askingHint}
           </span>
         </label>
-        <button type="submit" class="button" data-part="price-ask">
-          {texts.button}
-        </button>
+        {/* Beside the button, so that nothing below moves under a finger. */}
+        <div class="price-ask">
+          <button type="submit" class="button" data-part="price-ask">
+            {texts.button}
+          </button>{' '}
+          <span class="soft" role="status">
+            {looking ? texts.looking : null}
+          </span>
+        </div>
       </form>
-      <p role="status">{looking ? texts.looking : null}</p>
       {problem && (
         <p class="trouble" role="alert" data-part="price-problem">
           {{ model: texts.noModel, money: texts.noMoney, amount: texts.noAmount }[problem]}

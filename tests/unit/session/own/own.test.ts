@@ -5,7 +5,7 @@ import { changeLayer, memberKeys, readLayers } from '../../../../src/keep/layers
 import { openKeep } from '../../../../src/keep/open';
 import type { KeptLayer } from '../../../../src/keep/schema';
 import type { Pack } from '../../../../src/pack/schema/index';
-import { changesOf, withChange, withoutSlots } from '../../../../src/session/own/changed-layer';
+import { carriedTo, changesOf, withChange, withoutSlots } from '../../../../src/session/own/changed-layer';
 import { ownTold } from '../../../../src/session/own/editable';
 import { isTypable, typedForm, valueTyped } from '../../../../src/session/own/typed-value';
 import { applyChanges } from '../../../../src/sharing/propose/apply-changes';
@@ -56,6 +56,8 @@ describe('what can be changed of a pack', () => {
     expect(found[0]).toMatchObject({ part: 'models', entry: model.id, name: model.label });
     expect(found[0]?.fields.map(({ field }) => field.join('.'))).toContain('facts.weight');
     expect(found[0]?.fields.map(({ field }) => field.join('.'))).not.toContain('id');
+    const written = ownTold(demo, 'h', [], 'KD 439114').found;
+    expect(written.map(({ entry }) => entry)).toEqual(['brindfold-post-war|KD433001|KD441000']);
     const { first, last } = demo.serials!.runs;
     const middle = String(Math.floor((Number(first[0]) + Number(last[0])) / 2));
     const runs = ownTold(demo, 'h', [], middle).found.filter(({ part }) => part === 'serials.runs');
@@ -89,6 +91,18 @@ describe('a layer of one’s own', () => {
     expect(withChange(layer, { ...typed, saw: 7, now: model.number! }, BASE)?.changes).toEqual([]);
     const { changes } = ownTold(demo, 'h', changesOf(layer), '');
     expect(withoutSlots(layer, changes[0]?.slots ?? []).changes).toEqual([]);
+  });
+
+  it('loses what a later edition says as well, and keeps the rest', () => {
+    const other = { ...number, field: ['label'], saw: model.label, now: 'Another' };
+    const layer = withChange(withChange(EMPTY, typed, BASE)!, other, BASE)!;
+    const later: Pack = { ...demo, models: [{ ...model, number: 7 }, ...demo.models!.slice(1)] };
+    const over = carriedTo(layer, { pack: later, hash: 'later' });
+    expect(over.cameBack).toBe(1);
+    expect(over.layer.base.hash).toBe('later');
+    expect(changesOf(over.layer)).toEqual([
+      { do: 'change', ...number, field: ['label'], was: model.label, now: 'Another' },
+    ]);
   });
 
   it('adds what a run didn’t say', () => {

@@ -1,0 +1,29 @@
+import type { Trouble } from '../../../keep/trouble';
+import type { EditableEntry, EditableField, OwnTold } from '../../../session/own/editable';
+
+export interface OwnState {
+  /** The pack whose part is open; null: none. */
+  pack: string | null;
+  sought: string;
+  told: OwnTold | null;
+  /** The entry that is being corrected, by part and name in its part. */
+  chosen: { part: string; entry: string } | null;
+  /** What came of the field that was kept last. */
+  field: { name: string; wrong: string | 'stale' | null } | null;
+  proposal: { text: string } | 'failed' | 'nameless' | null;
+  trouble: Trouble | null;
+}
+
+export const OWN_CLOSED: OwnState = {
+  ...{ pack: null, sought: '', told: null, chosen: null, field: null, proposal: null, trouble: null },
+};
+
+export interface OwnActions {
+  open: (pack: string) => void;
+  seek: (sought: string) => void;
+  choose: (entry: EditableEntry | null) => void;
+  keep: (entry: EditableEntry, field: EditableField, typed: string) => void;
+  takeBack: (slots: readonly string[]) => void;
+  propose: (name: string, note: string) => void;
+  save: (text: string) => void;
+}
