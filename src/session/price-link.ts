@@ -7,14 +7,14 @@ import type { Written } from '../price/observation-fields';
  * advert names none that could be kept. A bid is no price, and of what was sold the page doesn't say what was paid.
  */
 export function priceLink({ audit, listing }: { audit: Audit; listing: Listing }): string | null {
-  const { price, url, place, listedDate } = listing;
+  const { price, url, place, listedDate, seller } = listing;
   if (audit.kind !== 'item' || !price || price.how === 'bid') return null;
   const written: Partial<Written> = {
     ...{ model: modelOf(audit), kind: price.how === 'sold' ? '' : 'asked', amount: price.amount },
     ...{ currency: price.currency ?? '', date: listedDate?.slice(0, 10) ?? '', grade: audit.price.band?.grade ?? '' },
     complete: audit.price.factors.some(({ kind, times }) => kind === 'completeness' && times < 1) ? 'no' : '',
     finish: audit.price.why === 'priced-apart' ? 'refinished' : '',
-    ...{ place: place ?? '', link: url ?? '' },
+    ...{ place: place ?? '', seller: seller ?? '', link: url ?? '' },
   };
   const said = Object.entries(written).filter(([, value]) => value !== '');
   return `#prices?${new URLSearchParams(said as [string, string][])}`;

@@ -28,6 +28,7 @@ it('asks a drawn question about a thing that could be several', async () => {
   question = (await panel.evaluate(`document.querySelector('.asked').dataset.question`)) as string;
   before = String(await likely());
   expect(question).toMatch(/^trade\//);
+  await panel.waitForSelector('svg.outline [data-part="mark"]');
   expect(await panel.evaluate(`document.querySelectorAll('svg.outline [data-part="mark"]').length`)).toBe(1);
 });
 

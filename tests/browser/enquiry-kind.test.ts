@@ -28,7 +28,8 @@ const WRITTEN = '[data-part="written-text"] textarea';
 
 it('begins with one drawn question, and makes nothing of nothing', async () => {
   expect(await bench.text('.question')).toBe('Where does the bobbin go in?');
-  expect(await bench.count('svg.outline [data-part="mark"]')).toBe(1);
+  await until('its drawing', async () => (await bench.count('svg.outline [data-part="mark"]')) === 1);
+  await bench.shows('.answer svg[data-drawn="own"]');
   expect(await bench.count('.answer svg[data-drawn="own"]')).toBeGreaterThanOrEqual(4);
   expect(await bench.count('[data-part="outcome"]')).toBe(0);
 });

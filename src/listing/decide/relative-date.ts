@@ -7,7 +7,7 @@ const UNITS: [beginning: RegExp, days: number][] = [
   [/^(?:weeks?$|wks?$|w$|woche|semaine|week|weken|settiman|semana|vecka|veckor|uge)/, 7],
 ];
 const ONE = /^(?:an?|one|einem?|einer|une?|een|un[oa]?|en|ett|et)$/;
-const NUMBER = '(\\d{1,3}|an?|one|einem?|einer|une?|een|un[oa]?)';
+const NUMBER = '(\\d{1,3}|(?:an?|one|einem?|einer|une?|een|un[oa]?)(?= ))';
 const UNIT = '(\\p{L}{1,11})\\.?';
 /** "3 days ago", "vor 3 Tagen", "il y a 2 heures", "3 uur geleden", "2 giorni fa", "hace 5 dias", "for 2 dager siden". */
 const AGO = new RegExp(

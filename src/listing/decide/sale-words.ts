@@ -24,6 +24,8 @@ export function saleIn(text: string): Sale | null {
   if (/(?:^|\/)SoldOut$/.test(text)) return 'sold';
   if (/(?:^|\/)Reserved$/.test(text)) return 'reserved';
   if (text.length > 60) return null;
+  // "12 sold" counts others.
+  if (/^\W*\d/.test(text)) return null;
   const word = bare(text);
   return SOLD.test(word) ? 'sold' : RESERVED.test(word) ? 'reserved' : null;
 }

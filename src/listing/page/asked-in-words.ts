@@ -40,7 +40,9 @@ export function askedInWords(words: string, options: MoneyOptions): AskedInWords
     const after = fold(text.slice(money.end, to)).text;
     const asked = isAsked(before, after);
     if (!asked && (OF_SOMETHING_ELSE.test(before) || OF_SOMETHING_ELSE.test(after))) continue;
-    if (isOtherMoney(before.slice(-25)) || isOtherMoney(after.slice(0, 16))) continue;
+    const near = before.split(/[,;(]/).at(-1)!.slice(-25);
+    const behind = after.split(/[,;(+]| plus | zzgl/)[0]!.slice(0, 16);
+    if (isOtherMoney(near) || isOtherMoney(behind)) continue;
     const how = howIn(before);
     possible.push({ text: money.quote, asked, how: how ?? (money.how === 'asking' ? null : money.how) });
   }

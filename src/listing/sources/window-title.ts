@@ -47,15 +47,7 @@ const TITLE_WORDS = 3;
 export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' | 'boxes'>): string {
   const parts = title.length > TITLE_MOST ? [] : title.split(PARTING);
   if (parts.length > PARTS_MOST || title.length > TITLE_MOST) return title;
-  const shown = new Set(
-    lines
-      .slice(0, OPENING)
-      .filter(
-        (line) =>
-          line.text.length <= title.length && (!isOnly(line, LINK) || /^h[1-4]$/.test(boxes[line.box]?.tag ?? '')),
-      )
-      .map((line) => fold(line.text).text),
-  );
+  const shown = openingOf({ lines, boxes }, title.length);
   const within = shownWithin(title, shown);
   if (parts.length < 3) return within ?? title;
   let longest = '';
@@ -71,6 +63,25 @@ export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' 
     return longest;
   if (within !== null) return within;
   return most > TITLE_WORDS && most > next ? single.find((part) => wordsIn(part) === most)! : title;
+}
+
+/** The first lines of each page that was asked about, folded, by their length: a head may name many titles. */
+const openings = new WeakMap<PageText['lines'], { folded: string; length: number }[]>();
+
+/** Lines among the first that are no longer than a title, folded; those that are all link only as headings. */
+function openingOf({ lines, boxes }: Pick<PageText, 'lines' | 'boxes'>, most: number): ReadonlySet<string> {
+  let known = openings.get(lines);
+  if (!known) {
+    known = lines
+      .slice(0, OPENING)
+      .filter(
+        (line) =>
+          line.text.length <= TITLE_MOST && (!isOnly(line, LINK) || /^h[1-4]$/.test(boxes[line.box]?.tag ?? '')),
+      )
+      .map((line) => ({ folded: fold(line.text).text, length: line.text.length }));
+    openings.set(lines, known);
+  }
+  return new Set(known.filter(({ length }) => length <= most).map(({ folded }) => folded));
 }
 
 /** What follows a title in the window without a mark: where it is, what it costs. The languages of the labels. */

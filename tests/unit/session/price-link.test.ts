@@ -7,6 +7,7 @@ const audit = sampleAudit({ kind: 'item', claimedModel: 'club/plain' });
 const priced = (how: 'asking' | 'sold' | 'bid') => ({
   ...sampleListing,
   ...{ price: { amount: '120.50', currency: 'GBP', how }, place: 'Hexgarth & about', listedDate: '2026-05-03' },
+  seller: 'trade' as const,
 });
 
 describe('an advert’s price on its way to be kept', () => {
@@ -15,7 +16,7 @@ describe('an advert’s price on its way to be kept', () => {
     expect(link.startsWith('#prices?')).toBe(true);
     expect({ ...NOTHING_WRITTEN, ...writtenInLink(link, OBSERVATION_FIELDS) }).toMatchObject({
       ...{ model: 'club/plain', kind: 'asked', amount: '120.50', currency: 'GBP', date: '2026-05-03' },
-      ...{ place: 'Hexgarth & about', link: sampleListing.url, finish: '', note: '' },
+      ...{ place: 'Hexgarth & about', seller: 'trade', link: sampleListing.url, finish: '', note: '' },
     });
   });
   it('without what the advert says is missing it is not complete', () => {
