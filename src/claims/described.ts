@@ -29,7 +29,7 @@ export function asksFirst(description: TextPart | null): boolean {
     (cue) =>
       (cue.value === 'asks' && isInFirstSentence(description, cue)) ||
       (cue.value === 'wanted' &&
-        cue.firstToken <= first.first + 1 &&
+        cue.firstToken === firstWord(first) &&
         description.tokens[cue.firstToken]!.folded === 'wanted'),
   );
 }
@@ -78,7 +78,12 @@ export function describesThing(
   names: readonly NameClaim[],
 ): boolean {
   if (!description) return false;
-  const head = headOf(description, hits, names, cuesIn(description));
+  const cues = cuesIn(description);
+  // "For the Name." says what it is for.
+  const opening = firstClause(description);
+  if (opening && cues.some(({ value, firstToken }) => value === 'fitting' && firstToken === firstWord(opening)))
+    return false;
+  const head = headOf(description, hits, names, cues);
   const isNumbered = findSerialShapes(description.text).some(({ normal }) => /[A-Z]/.test(normal));
   return head === 'item' || (isNumbered && head !== 'lot');
 }
@@ -99,4 +104,9 @@ function firstSentence(part: TextPart): Span | null {
 function firstClause(part: TextPart): ClauseRange | null {
   const others = topicsOf(part, NOTHING_NAMED);
   return part.clauses.find(({ sentence }) => !others.has(sentence)) ?? null;
+}
+
+/** Its first token that is no mark. */
+function firstWord({ first, tokens }: ClauseRange): number {
+  return first + tokens.findIndex(({ kind }) => kind !== 'mark');
 }

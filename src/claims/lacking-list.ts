@@ -20,7 +20,7 @@ export function isListedAsLacking(
   for (let i = at - 1; i >= 0 && at - i <= LONGEST_LIST && clauses[i]!.sentence === clause.sentence; i--) {
     const before = clauses[i]!;
     if (before.tokens.at(-1)?.folded !== ':') continue;
-    if (explains(before)) return false;
+    if (explains(before) || isAnswer(before)) return false;
     return triggersIn(before).some(
       ({ value, lastToken }) => value.effect === 'denies' && value.side === 'before' && before.last - lastToken <= 3,
     );
@@ -34,6 +34,12 @@ function explains({ tokens }: ClauseRange): boolean {
   const ofThis = words.some((word) => /^(?:it|it's|this|sie|es|elle|c'est)$/.test(word));
   if (/^(?:aber|but|mais)$/.test(words[0] ?? '') && words.length === 2) return /^(?:not|nicht|pas)$/.test(words[1]!);
   return ofThis && /^(?:not|isn't|nicht|pas)$/.test(words.at(-1) ?? '') && !/^(?:what|was|ce)$/.test(words[0]!);
+}
+
+/** "Long bobbins? Neither: class 66": an answer by itself, with what it is instead. */
+function isAnswer({ tokens }: ClauseRange): boolean {
+  const words = tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded);
+  return words.length === 1 && /^(?:neither|none|no|nope|nein|weder|non)$/.test(words[0]!);
 }
 
 /**

@@ -9,7 +9,7 @@ const IDENTITY = new Set(
 const IDENTITY_REACH = 5;
 /** After these the name is of something that is only spoken of. */
 const PARTING = new Set(
-  'that from than like for with to of unlike reads read reading says said lit steht von als wie für zu de que pour'.split(
+  'that thats from than like for with to of unlike reads read reading says said lit steht von als wie für zu de que pour'.split(
     ' ',
   ),
 );

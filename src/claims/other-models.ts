@@ -71,7 +71,8 @@ function foreignClauses(part: TextPart, names: readonly NameClaim[], own: Readon
       found.set(clause.first, Math.min(start, found.get(clause.first) ?? start));
   }
   for (const first of ownAt) found.delete(first);
-  for (const [first, start] of [...found]) for (const one of bracketsBehind(part, first)) found.set(one, start);
+  for (const [first, start] of [...found])
+    for (const one of [...bracketsBehind(part, first), ...rowsBehind(part, first, found, ownAt)]) found.set(one, start);
   return found;
 }
 
@@ -88,6 +89,26 @@ function bracketsBehind(part: TextPart, first: number): number[] {
   return out;
 }
 
+/** "Name = iron, zigzag": what follows in the sentence, up to the next name. */
+function rowsBehind(
+  part: TextPart,
+  first: number,
+  found: ReadonlyMap<number, number>,
+  ownAt: ReadonlySet<number>,
+): number[] {
+  const at = clauseIndexAt(part, first);
+  const clause = part.clauses[at]!;
+  const out: number[] = [];
+  if (!clause.tokens.some(({ folded }) => folded === '=')) return out;
+  for (let i = at + 1; i < part.clauses.length && out.length < MOST_ROWS; i++) {
+    const next = part.clauses[i]!;
+    if (next.sentence !== clause.sentence || found.has(next.first) || ownAt.has(next.first)) break;
+    out.push(next.first);
+  }
+  return out;
+}
+
+const MOST_ROWS = 6;
 const OPENS_WITHIN = 3;
 
 function opensSentence(part: TextPart, clause: ClauseRange, token: number): boolean {

@@ -25,17 +25,17 @@ const BRINGS_UP: readonly RegExp[] = [
     `^(?:and )?(?:my|our|his|her|the|a) (?:\\w+ )?${PERSON}'s (?:is|was|has|had|does|did|takes|took|weighs|weighed|sews|sewed|came)\\b`,
   ),
   new RegExp(
-    `^(?:and )?(?:my|our|his|her|the|a) (?:\\w+ )?${PERSON} (?:has|owns|keeps|uses|had|also has|still has|swears by) (?:a|an|one|another|hers|his|the other)\\b`,
+    `^(?:and )?(?:my|our|his|her|the|a) (?:\\w+ )?${PERSON} (?:has|owns|keeps|uses|had|also has|still has|swears by) (?:a|an|one|another|hers|his|the other|the big|the small|the heavy|the light)\\b`,
   ),
   /^(?:my|our|the) (?:other|second|next|new|newer|modern|everyday|main|own|spare|previous|last|first) (?:one|machine)\b/,
   /^(?:the other|that one|that other)\b/,
   new RegExp(
-    `^(?:meine?|unsere?|die|der) (?:\\w+ )?${PERSON_DE} (?:hat|hatte|besitzt|nimmt|nutzt) (?:\\w+ )?(?:eine|die andere|ihre|seine|noch)\\b`,
+    `^(?:meine?|unsere?|die|der) (?:\\w+ )?${PERSON_DE} (?:hat|hatte|besitzt|nimmt|nutzt) (?:\\w+ )?(?:eine|die andere|die grosse|die kleine|die schwere|die leichte|ihre|seine|noch)\\b`,
   ),
   new RegExp(`^(?:die|der) (?:meiner|meines|unserer|der|des) ${PERSON_DE} (?:ist|hat|war|hatte|wiegt|naht)\\b`),
   /^(?:meine|unsere|die) (?:andere|zweite|neue|nachste) (?:maschine|ist|hat|wiegt|naht|kann)\b/,
   new RegExp(
-    `^(?:ma|mon|notre|la|le|une|un) (?:\\w+ )?${PERSON_FR} (?:a|en a|possede|garde|utilise|avait) (?:une|la sienne|l'autre|aussi)`,
+    `^(?:ma|mon|notre|la|le|une|un) (?:\\w+ )?${PERSON_FR} (?:a|en a|possede|garde|utilise|avait) (?:une|la sienne|l'autre|aussi|la grosse|la grande|la petite|la lourde|la legere)`,
   ),
   new RegExp(`^(?:celle|celui) de (?:ma|mon|notre|la|le) ${PERSON_FR} `),
   /^(?:mon|ma|notre|l') ?(?:autre|nouvelle|deuxieme) (?:machine|est|a|fait|pese)\b/,

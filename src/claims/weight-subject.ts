@@ -65,12 +65,28 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
     ({ kind, folded }) => kind === 'word' && !/^(?:the|its|a|der|die|das|la|le|les|un|une|sa|son)$/.test(folded),
   );
   if (at < 0) return null;
+  if (saysWhat(part, clause) || isFeature(reading, previous)) return null;
   const opening = partAt(reading, previous.first + at);
   if (opening !== null || strangerAt(reading, previous.first + at) === null) return opening;
   // "Flaps of the table, 9 kg": no word of it is the thing's.
   const isThing = hitsIn(reading, previous).some(({ value }) => value.kind !== 'part');
   const isPart = hitsIn(reading, previous).some(({ value }) => value.kind === 'part');
   return isPart && !isThing ? writtenAt(part, previous.first + at) : null;
+}
+
+/** "Head 12.5 kg". */
+function saysWhat(part: TextPart, { first, last }: ClauseRange): boolean {
+  return part.tokens
+    .slice(first, last + 1)
+    .some(({ folded }) => /^(?:head|machine|kopf|maschine|tete|it|sie|elle)$/.test(folded));
+}
+
+/** "Boat shuttle, 11.5 kg": a clause that is all one feature is an item of a list. */
+function isFeature(reading: PartReading, clause: ClauseRange): boolean {
+  const words = clause.tokens.filter(({ kind }) => kind === 'word').length;
+  const covers = ({ firstToken, lastToken }: Hit): boolean => lastToken - firstToken + 1 >= words;
+  const whole = hitsIn(reading, clause).filter(covers);
+  return whole.some(({ value }) => value.kind === 'value') && !whole.some(({ value }) => value.kind === 'part');
 }
 
 function hitsIn({ hits }: PartReading, { first, last }: ClauseRange): readonly Hit[] {

@@ -73,8 +73,9 @@ export function frameTurns(framed: Framed): Turn | null {
     case 'thinks':
       return { to: 'guesses', word };
     case 'it':
-    case 'can':
       return null;
+    case 'can':
+      return bySubject(framed, governor.at, governor.determiner);
     case 'they':
     case 'person':
       if (word.folded !== 'you') return { to: 'other', word };
@@ -100,7 +101,7 @@ function toldApart({ words, first, last }: Framed, determiner: Word | null): Wor
 function onOthers({ words, last }: Framed): Word | null {
   const [of, ...rest] = words.slice(last + 1, last + 5);
   if (!of || !/^(?:of|on|in|from)$/.test(of.folded)) return null;
-  const at = rest.findIndex(({ folded }) => OTHERS.test(folded));
+  const at = rest.findIndex(({ folded }) => OTHERS.test(folded) || HOLDERS.test(folded));
   return at < 0 || /^(?:hand|side|end)$/.test(rest[at + 1]?.folded ?? '') ? null : rest[at]!;
 }
 
@@ -111,6 +112,8 @@ function partOf({ words, first }: Framed): Word | null {
   return before.some(({ is }) => is === 'own' || is === 'it' || is === 'feature') ? null : before[0];
 }
 
+/** "The long bobbins in the tin": of what lies there. */
+const HOLDERS = /^(?:tin|photo|photos|picture|pictures|drawer|carton)$/;
 const OTHERS = /^(?:earlier|later|older|newer|other|others|modern|previous|next)$/;
 const TOLD_APART = /^(?:one|ones|sort|kind|version|model|variety|type)$/;
 
@@ -120,7 +123,8 @@ function bySubject({ words, afterPerson }: Framed, verb: number, determiner: Wor
   if (subject === 'stranger' || subject === 'they') return { to: 'other', word };
   if (isChangedBy(words, verb)) return { to: 'guesses', word };
   const spokenOf = words.slice(0, verb).some(({ folded }) => /^(?:she|he)$/.test(folded));
-  const isPerson = subject === 'person' || (spokenOf && (afterPerson || word.folded === 'had'));
+  // "She is a flatbed": no person is.
+  const isPerson = subject === 'person' || (word.is !== 'be' && spokenOf && (afterPerson || word.folded === 'had'));
   if (!isPerson) return existed(words, verb) ? { to: 'other', word } : null;
   if (words[verb - 1]?.folded === 'you' || words.slice(0, verb).some(({ folded }) => folded === 'you')) return null;
   const worked = words.some(({ folded }, i) => folded === 'it' && /^(?:in|on|with)$/.test(words[i - 1]?.folded ?? ''));

@@ -16,6 +16,8 @@ export function turnLoosely(
   denied: boolean,
   lists: LooseWords,
 ): LooseTurn {
+  const joined = joinedNoun(part, hit, known, lists);
+  if (joined) return { to: 'other', word: joined };
   const words = looseWords(part, clause, known);
   const first = words.findIndex(({ token }) => token === hit.firstToken);
   const last = words.findLastIndex(({ token }) => token <= hit.lastToken);
@@ -38,4 +40,16 @@ function looseWords(part: TextPart, clause: ClauseRange, known: Known): LooseWor
     words.push({ token, folded, known: known.classes.get(token) ?? null });
   }
   return words;
+}
+
+/** "Alu-Kante": of the noun that it is joined to, unless that is the thing. */
+function joinedNoun({ tokens }: TextPart, hit: Hit, known: Known, lists: LooseWords): LooseWord | null {
+  const [hyphen, noun] = tokens.slice(hit.lastToken + 1, hit.lastToken + 3);
+  if (hyphen?.folded !== '-' || !hyphen.glued || noun?.kind !== 'word' || !noun.glued) return null;
+  const token = hit.lastToken + 2;
+  const is = known.classes.get(token) ?? null;
+  const isThing = is !== null && is !== 'part';
+  return isThing || lists.own.has(noun.folded) || /(?:maschine|gehause|korpus|kopf|guss)$/.test(noun.folded)
+    ? null
+    : { token, folded: noun.folded, known: is };
 }

@@ -21,6 +21,10 @@ export interface LooseWords {
   told: RegExp;
   /** Right behind what opens a clause: what was, is no more. */
   past: RegExp;
+  /** In a clause before: others of the kind, or what something is wanted for. */
+  others: RegExp;
+  /** Right behind: "in the box", "on the photo". */
+  holder: RegExp;
   /** "That one there", in the words of a clause. */
   thatOne: RegExp;
   /** Adjectives that can stand for a noun. */
@@ -80,19 +84,22 @@ export const german: LooseWords = {
   ),
   uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
   apart:
-    /^(?:tausch\w*|dagegen|folgte|folgt|nachfolger\w*|vorganger\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
-  said: /^(?:erzahl\w*|sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|irrtum\w*|falschlich\w*|steht)$/,
+    /^(?:tausch\w*|gab|klapper\w*|wackel\w*|rattert|abgebildet|dagegen|folgte|folgt|nachfolger\w*|vorganger\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
+  said: /^(?:erzahl\w*|versprach\w*|versprochen|sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|stehen|irrtum\w*|falschlich\w*|steht)$/,
   supposed:
     /^(?:ware|waren|woge|hatte|hatten|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
-  told: /^(?:der|die|das|eine?r?|eines|jene[rs]?|diejenige)$/,
+  told: /^(?:etwas|was|der|die|das|eine?r?|eines|jene[rs]?|diejenige)$/,
   past: /^(?:war|waren|hatte|hatten|wurde)$/,
+  others: /^(?:letzten|spateren|fruhen|fruheren|meisten|anderen|neueren|gab)$/,
+  holder: /^(?:im|in der|auf dem) (?:karton|kasten|schachtel|dose|bild|foto|schublade)\b/,
   thatOne: /\b(?:die|das) (?:da|dort)\b|\bjene\b/,
   alone: /^(?:elektrische|neue|neuere|alte|altere|grosse|kleine|schwarze|grune|andere|moderne|leichte|schwere)$/,
   one: /^ein(?:e|en)?$/,
   example: /^(?:zum beispiel|beispielsweise|etwa$|zb)/,
   not: /^(?:nicht|kein|keine|nie|ohne)$/,
   word: /^(?:wort|begriff|bezeichnung)$/,
-  takesUp: /^das w[aä]re?\b|^(?:die|den|das) (?:habe?|hatte|hat|musste|sucht?) (?:ich|man|er|wir)/,
+  takesUp:
+    /^das ist d(?:ie|er|as)\b|^das ware?\b|^(?:die|den|das) (?:habe?|hatte|hat|musste|sucht?) (?:ich|man|er|wir)/,
   mine: /^meine?$/,
   notNouns:
     /^(?:macht|geht|wiegt|kommt|sieht|funktioniert|gibt|haben|konnen|naht|schreibt|klappt|halt|lasst|steht|will|muss|ist|sind|war|hat|kann|nicht|lauft|hier|da|dort|nun|jetzt|aber|doch|ja|eben|also|so|wirklich|tatsachlich|naturlich|selbst|immer|hingegen|dagegen|jedoch|hat's|ist's)$/,
@@ -128,18 +135,20 @@ export const french: LooseWords = {
   ),
   uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|garantis)$/,
   apart:
-    /^(?:maintenant|semaine|succed\w*|precedente?s?|suivante?s?|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|voulez|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
-  said: /^(?:raconte\w*|dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
+    /^(?:maintenant|semaine|succed\w*|precedente?s?|suivante?s?|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|veut|veulent|voulait|voulaient|voulez|represente\w*|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
+  said: /^(?:raconte\w*|promett\w*|promis|dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
   supposed: /^(?:aurais|faisait|feraient|si|s'il|peut-etre|sans-doute|probablement|\w*[^f]rait)$/,
-  told: /^(?:celle|celui|celles|ceux|une|un)$/,
+  told: /^(?:chose|celle|celui|celles|ceux|une|un)$/,
   past: /^(?:etait|etaient|avait|fut)$/,
+  others: /^(?:dernieres|derniers|premieres|premiers|suivantes|recentes|pour)$/,
+  holder: /^(?:de la|dans la|dans le|du|sur la|de l'|dans un|dans une) ?(?:boite|carton|photo|image|tiroir|sachet)\b/,
   thatOne: /\bcel(?:le|ui)s?[ -]la\b/,
   alone: /^(?:electrique|nouvelle|ancienne|vieille|grosse|grande|petite|noire|verte|moderne|recente)$/,
   one: /^une?$/,
   example: /^par exemple/,
   not: /^(?:ne|n'|pas|sans|aucune?)$/,
   word: /^(?:mot|mots|terme)$/,
-  takesUp: /^c'etait\b|^ce serait\b|^(?:je|on|nous|il) (?:les?|la|l')/,
+  takesUp: /^c'est (?:la|le|l'|cel)|^c'etait\b|^ce serait\b|^(?:je|on|nous|il) (?:les?|la|l')/,
   mine: /^(?:mon|ma)$/,
   notNouns: /^(?:a|fait|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:(?<!^poign)ee|ees|es?t|ment|er|ir)$/,
 };

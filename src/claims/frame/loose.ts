@@ -41,6 +41,10 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   if (taken) return taken;
   const before = words.slice(0, first);
   if (lists.thatOne.test(before.map(({ folded }) => folded).join(' '))) return { to: 'other', word: before[0]! };
+  const others = aside.find(({ folded }, i) => lists.others.test(folded) && (folded !== 'pour' || i === 0));
+  if (others) return { to: 'other', word: others };
+  const after = words.slice(last + 1);
+  if (lists.holder.test(after.map(({ folded }) => folded).join(' '))) return { to: 'other', word: after[0]! };
   const kinds = pluralKind(clause);
   if (kinds) return { to: 'other', word: kinds };
   const article = words[first - 1];
@@ -54,10 +58,15 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   if (opened) return { to: 'other', word: opened };
   const beside = governed(clause, lists);
   if (beside) return beside;
-  const person = outside.find(({ folded }) => lists.persons.has(folded));
+  const person = outside.find(
+    ({ folded }) => lists.persons.has(folded) && !(folded === 'man' && find(WITH_IT, outside)),
+  );
   if (person && !find(lists.uses, outside)) return { to: 'other', word: person };
   return stranger(clause, lists);
 }
+
+/** "Man kann mit ihr Zickzack nähen." */
+const WITH_IT = /^(?:ihr|damit|darauf)$/;
 
 /** What comes right after a phrase that ends its clause: "…, a word that all use", "…, I threw them out". */
 function takenUp({ words, first, last, aside, goesOn }: LooseClause, lists: LooseWords): LooseTurn {
@@ -69,6 +78,9 @@ function takenUp({ words, first, last, aside, goesOn }: LooseClause, lists: Loos
   if (example && lists.example.test(after) && aside.some(({ folded }) => lists.not.test(folded)))
     return { to: 'guesses', word: example };
   if (after !== '') return null;
+  const answer = goesOn[0];
+  if (answer && goesOn.length === 1 && /^(?:non|nein|nee|no)$/.test(answer.folded))
+    return { to: 'guesses', word: answer };
   const word = goesOn.find(({ folded }) => lists.word.test(folded));
   if (word) return { to: 'quotes', word };
   const opening = goesOn
@@ -92,13 +104,17 @@ function pluralKind({ words, first }: LooseClause): LooseWord | null {
   return isKind && says ? noun : null;
 }
 
+const HAS = /^(?:kann|hat|ist|gibt|gab|hatte|konnte)$/;
 const UNTRIED =
   /^(?:getestet|gepruft|probiert|ausprobiert|nur|schlecht|ganz|mehr|original|benutzt|gebraucht|verbastelt)$/;
 
 /** "Mit Tretgestell lässt sie sich nicht betreiben": German denies behind. */
 function notAfter({ words, last }: LooseClause): LooseWord | null {
   const rest = words.slice(last + 1);
-  const at = rest.findIndex(({ folded }) => folded === 'nicht');
+  const at = rest.findIndex(
+    ({ folded }, i) =>
+      /^(?:nicht|weder)$/.test(folded) || (i > 0 && /^keine?r?$/.test(folded) && HAS.test(rest[0]!.folded)),
+  );
   if (at < 0 || rest.slice(0, at).some(({ folded }) => /^(?:und|oder|aber|&|\+)$/.test(folded))) return null;
   return UNTRIED.test(rest[at + 1]?.folded ?? '') ? null : rest[at]!;
 }

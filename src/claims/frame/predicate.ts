@@ -17,12 +17,19 @@ const LOOK_AHEAD = 4;
 /** A phrase that opens its clause: a list's item, or the subject of what follows ("zigzag works well"). */
 export function predicateTurns({ words, first, last }: Framed, governor: Governor): Turn | null {
   const rest = words.slice(last + 1);
+  // "The big one was mother's, the alloy one my brother's."
+  if (rest[0]?.is === 'possessive' && rest.length <= 3) return { to: 'other', word: rest[0] };
   const offered = rest.find(({ folded }) => OFFERED.test(folded));
   if (offered) return { to: 'other', word: offered };
   const also = rest.find(({ folded }, i) => folded === 'also' && rest.slice(i).some(({ is }) => is === 'sells'));
   if (also) return { to: 'other', word: also };
   const sold = rest.find(({ is }, i) => is === 'sells' && rest[i - 1]?.is === 'be');
   if (sold) return { to: 'other', word: sold };
+  const fitting = rest.find(
+    ({ folded }, i) =>
+      folded === 'for' && /^(?:those|others|later|earlier|older|newer)$/.test(rest[i + 1]?.folded ?? ''),
+  );
+  if (fitting) return { to: 'other', word: fitting };
   const strange = rest.find(
     ({ is }, i) =>
       is === 'be' &&

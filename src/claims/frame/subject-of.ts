@@ -17,6 +17,8 @@ export function subjectOf(words: readonly Word[], verb: number): SubjectKind {
   if (!head || head.is === 'joins') return inherited(words, i);
   if (head.is === 'begins' || head.is === 'supposes') return isRelative(head) ? relative(words, i) : 'none';
   if (head.is === 'there') return 'this';
+  // "That has a lamp in the head": of what was spoken of, not of "this".
+  if (i === 0 && /^(?:that|those)$/.test(head.folded)) return 'they';
   if (head.is === 'prep') return stranded(words, i);
   if (head.is === 'it') return head.folded === 'mine' || !ofAnother(words, i) ? 'this' : 'they';
   if (head.is === 'person') return 'person';

@@ -177,6 +177,11 @@ export const english: readonly TriggerRow[] = [
     'say does it|ask does it|asks does it|asked does it|say will it|ask will it|asked will it|say can it|ask can it|asked can it|folk ask|people ask|what people ask|everyone asks|everybody asks',
     { effect: 'guesses', side: 'before', reach: 99, across: true },
   ],
+  [
+    'staying|though in the picture|also pictured|also in the picture|keeping for myself',
+    { effect: 'other', side: 'before', reach: 99, across: true },
+  ],
+  ["it's not that it|it is not that it|it isn't that it|not that it", { effect: 'guesses', side: 'before', reach: 99 }],
   ['was going to|were going to|was about to|was tempted to', { effect: 'guesses', side: 'before', reach: 99 }],
   ['had one|had one of these|has one too', { effect: 'other', side: 'before', reach: 99 }],
 ];
