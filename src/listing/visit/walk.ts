@@ -19,7 +19,7 @@ import {
 import { Lining } from './lining';
 import { hintOf, iconOf, namesOf } from './names';
 import type { Sight } from './sight';
-import { Told } from './told';
+import { toldBy } from './told';
 import { nothingWalked, type Walk } from './walked';
 
 /** More nodes than any advert needs; what comes after is not read. */
@@ -75,7 +75,6 @@ export function* walk(
 class Walker {
   readonly out: Walk;
   readonly #lining = new Lining();
-  readonly #told = new Told();
   readonly #stack: Frame[] = [];
   readonly #sight: Sight;
   readonly #most: number;
@@ -139,8 +138,7 @@ class Walker {
     if (sight.hasAttributes(element)) {
       const its = sight.attributeNames(element);
       names = null;
-      const told = this.#told;
-      told.read(sight, element, its);
+      const told = toldBy(sight, element, its);
       flags |= told.flags;
       level = told.level;
       isDrawn = told.isDrawn;
