@@ -85,6 +85,11 @@ async function answer(
       const { answerToSheet } = await import('../../src/session/sheet-answer');
       return answerToSheet(question.listing, question.asOf, known, question.seen, shipped, prices);
     }
+    case 'desk':
+    case 'publish': {
+      const { answerKeeper } = await import('./keeper-answers');
+      return answerKeeper(question);
+    }
     case 'own':
     case 'proposal': {
       // Asked in one room alone, where somebody corrects a pack.

@@ -10,9 +10,10 @@ import { readBytes } from './input-file';
  * Reads a stored page. No script of it runs and nothing that it names is loaded; its bytes are decoded as a browser
  * would (byte-order mark, then meta charset, else windows-1252: HTML Standard, encoding sniffing).
  * @param url the address it came from; without one its file's own.
+ * @param asOf the day on which the page was seen (ISO 8601), which "3 days ago" is counted from; null where not known.
  * @throws BadInput where the file can't be read.
  */
-export function readPageFile(path: string, url: string | undefined): Listing {
+export function readPageFile(path: string, url: string | undefined, asOf: string | null = null): Listing {
   const bytes = readBytes(path);
   const address = url ?? pathToFileURL(path).href;
   let dom: JSDOM;
@@ -22,7 +23,7 @@ export function readPageFile(path: string, url: string | undefined): Listing {
   } catch (error) {
     throw new BadInput(texts.bad.page(path, error instanceof Error ? error.message : String(error)));
   }
-  const listing = readListing(dom.window.document, address);
+  const listing = readListing(dom.window.document, address, asOf);
   dom.window.close();
   return listing;
 }

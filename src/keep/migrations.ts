@@ -58,4 +58,8 @@ export const migrations: readonly Migration[] = [
   (_db, change) => {
     for (const index of ['model', 'date']) change.objectStore('observations').deleteIndex(index as never);
   },
+  // A keeper's proposals, decisions and published files.
+  (db) => {
+    db.createObjectStore('desks', { keyPath: 'id' });
+  },
 ];

@@ -193,10 +193,19 @@ export interface KeptLayer {
   changes: readonly KeptChange[];
 }
 
-/** Keys that sign, by what they are for. The private half can't be had out of the browser. */
+/** Keys that sign: "member" for proposals, else the id of the pack that they seal. No private half can be had out. */
 export interface KeptKeys {
-  id: 'member';
+  id: string;
   keys: CryptoKeyPair;
+}
+
+/** A keeper's work on the next edition of a pack: proposals as they came, and what was decided, by the row's slot. */
+export interface KeptDesk {
+  id: string;
+  proposals: readonly string[];
+  decisions: readonly (readonly [slot: string, decision: unknown])[];
+  /** The files of the edition that was published last; null: none was from here. */
+  published: { edition: number; files: readonly { name: string; text: string }[] } | null;
 }
 
 export interface Schema extends DBSchema {
@@ -216,4 +225,5 @@ export interface Schema extends DBSchema {
   sheets: { key: string; value: KeptSheet; indexes: { madeAt: string } };
   layers: { key: string; value: KeptLayer };
   keys: { key: string; value: KeptKeys };
+  desks: { key: string; value: KeptDesk };
 }

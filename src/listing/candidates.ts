@@ -61,7 +61,7 @@ export function candidatesIn(asRead: Harvest): Found {
   const best = visible.candidates.find(({ field }) => field === 'title');
   const isOfSite = best && best.weight >= PLAIN_TITLE && sharedWords(best.value, meta.windowTitle) === 0;
   for (const one of meta.candidates)
-    if (isOfSite && one.field === 'title' && one.value === meta.windowTitle) one.weight = Math.min(one.weight, 0.3);
+    if (isOfSite && one.field === 'title' && one.value === meta.windowTitle) one.weight = Math.min(one.weight, 0.15);
 
   const titles = [
     ...about.titles,

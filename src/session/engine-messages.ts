@@ -8,6 +8,7 @@ import type { EnquiryAnswer } from './enquiry';
 import type { SessionEvent, Wanted } from './events';
 import type { OfferStep } from './following/offer-told';
 import type { InstallStep } from './install';
+import type { DeskTold, PublishOutcome } from './keeper/desk-told';
 import type { OwnTold } from './own/editable';
 import type { PackCard } from './pack-card';
 import type { Seen } from './seen';
@@ -50,6 +51,10 @@ export type Question =
   | { about: 'own'; pack: string; sought: string }
   /** The user's corrections as a signed proposal, as text. */
   | { about: 'proposal'; pack: string; name: string; note: string }
+  /** A keeper's desk: proposals beside the pack, and what was decided. */
+  | { about: 'desk'; pack: string }
+  /** Makes and keeps the next edition; the passphrase is for the backup of a key that is made for it. */
+  | { about: 'publish'; pack: string; passphrase: string; at: string }
   /** The models whose prices can be asked or kept. */
   | { about: 'priceModels' }
   /** Without prices or rates of its own it is asked of those that are kept. */
@@ -70,6 +75,8 @@ export interface Replies {
   priceModels: ModelNamed[];
   price: PriceAnswer | null;
   own: OwnTold | null;
+  desk: DeskTold | null;
+  publish: PublishOutcome;
   proposal: string | null;
   past: PastTold | null;
 }

@@ -27,8 +27,8 @@ const PARTS: Readonly<Record<string, { parts: readonly string[]; why: string }>>
     why: 'it is fetched where somebody opens the table of prices, here or in the panel, or brings one',
   },
   packs: {
-    parts: ['OwnPart'],
-    why: 'it is fetched where somebody corrects something in a pack',
+    parts: ['OwnPart', 'KeeperPart'],
+    why: 'it is fetched where somebody corrects something in a pack, or keeps one',
   },
 };
 
@@ -79,7 +79,9 @@ export const BUDGETS: readonly Budget[] = [
     files: (build) => {
       // What checks packs and opens seals is weighed by itself.
       const others = new Set([...engineFetches(build, CHECKING), ...engineFetches(build, SEALS)]);
-      return engineFetches(build, /\b(?:look-at|own-answers|open-layered)-/).filter((file) => !others.has(file));
+      return engineFetches(build, /\b(?:look-at|own-answers|open-layered|keeper-answers)-/).filter(
+        (file) => !others.has(file),
+      );
     },
   },
   ...['packs', 'drafts', 'enquiry', 'sheets', 'prices'].map((room) => ({

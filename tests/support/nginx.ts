@@ -28,7 +28,8 @@ export interface Nginx {
 
 /** The nginx of this machine; on Debian and Ubuntu one is installed for root. @throws Error that says how to get one */
 function findOrInstall(): string {
-  const found = () => [...onPath(['nginx'], process.env, process.platform), '/usr/sbin/nginx'].find((path) => existsSync(path));
+  const found = () =>
+    [...onPath(['nginx'], process.env, process.platform), '/usr/sbin/nginx'].find((path) => existsSync(path));
   const there = found();
   if (there) return there;
   if (mayInstall() && aptInstall('nginx')) {

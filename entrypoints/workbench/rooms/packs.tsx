@@ -1,12 +1,14 @@
 import { browser } from 'wxt/browser';
 import '../../../src/view/style/packs.css';
 import { titleOf } from '../../../src/session/pack-card';
+import { DESK_CLOSED, type KeeperState } from '../../../src/view/workbench/keeper/state';
 import { OWN_CLOSED, type OwnState } from '../../../src/view/workbench/own/state';
 import { PacksRoom } from '../../../src/view/workbench/PacksRoom';
 import { FOLLOWING_NOTHING, type FollowState } from '../../../src/view/workbench/packs/state';
 import { onMessage } from '../../shared/follow-messages';
 import type { Bench, OpenRoom } from '../bench';
 import { followActions } from '../follow-actions';
+import { keeperActions } from '../keeper-actions';
 import { ownActions } from '../own-actions';
 
 export function openRoom(bench: Bench): OpenRoom {
@@ -25,6 +27,15 @@ export function openRoom(bench: Bench): OpenRoom {
       draw();
     },
   );
+  let desk: KeeperState = DESK_CLOSED;
+  const keeping = keeperActions(
+    bench,
+    () => desk,
+    (change) => {
+      desk = { ...desk, ...change };
+      draw();
+    },
+  );
   const title = (id: string) => {
     const card = packs.state().shelf?.find((pack) => pack.id === id);
     return card ? titleOf(card) : id;
@@ -36,6 +47,7 @@ export function openRoom(bench: Bench): OpenRoom {
       void read();
       // Another window may have corrected something too.
       void corrections.read();
+      void keeping.read();
     });
     onMessage('following-changed', () => void read());
     browser.permissions.onRemoved.addListener(() => void read());
@@ -50,6 +62,8 @@ export function openRoom(bench: Bench): OpenRoom {
         followActions={actions}
         own={own}
         ownActions={corrections.actions}
+        desk={desk}
+        keeperActions={keeping.actions}
       />
     ),
   };

@@ -37,7 +37,8 @@ export function auditCommand(argv: string[], sealed: SealedPacks = NONE_SEALED):
 
   const auditor = auditorOf(values.pack ?? [], asOf, sealed);
   const answering: Answering = { auditor, json: values.json ?? false, why: values.explain ?? false };
-  if (page !== undefined) return one(answering, readPageFile(page, url));
+  // When a stored page was seen nobody knows, unless it is said.
+  if (page !== undefined) return one(answering, readPageFile(page, url, values['as-of'] === undefined ? null : asOf));
   return drafts(answering, values.draft ?? '');
 }
 

@@ -1,5 +1,5 @@
 import { cli as texts } from '../../text/catalogue/cli';
-import { readArguments, webAddress } from '../arguments';
+import { dayOf, readArguments, webAddress } from '../arguments';
 import { BadInput } from '../bad-input';
 import { pageWidth } from '../layout';
 import { listingText } from '../listing-text';
@@ -11,13 +11,19 @@ export function readCommand(argv: string[]): string {
   const usage = texts.usage.read;
   const { values, positionals } = readArguments(
     argv,
-    { url: { type: 'string' }, json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+    {
+      url: { type: 'string' },
+      'as-of': { type: 'string' },
+      json: { type: 'boolean' },
+      help: { type: 'boolean', short: 'h' },
+    },
     usage,
   );
   if (values.help) return `${usage}\n`;
   const [page, ...more] = positionals;
   if (!page) throw new BadInput(texts.bad.noInput(usage));
   if (more.length > 0) throw new BadInput(texts.bad.tooMany(positionals.length));
-  const listing = readPageFile(page, values.url === undefined ? undefined : webAddress(values.url));
+  const url = values.url === undefined ? undefined : webAddress(values.url);
+  const listing = readPageFile(page, url, values['as-of'] === undefined ? null : dayOf(values['as-of']));
   return values.json ? `${printableJson(listing, 2)}\n` : listingText(listing, pageWidth(process.stdout.columns));
 }

@@ -2,7 +2,6 @@
 const HIGH =
   '\u20ac\u0081\u201a\u0192\u201e\u2026\u2020\u2021\u02c6\u2030\u0160\u2039\u0152\u008d\u017d\u008f\u0090\u2018\u2019\u201c\u201d\u2022\u2013\u2014\u02dc\u2122\u0161\u203a\u0153\u009d\u017e\u0178';
 /** Bytes 0x80 to 0xbf; some decoders leave those below 0xa0 as they are. */
-/** Bytes 0x80 to 0xbf; some decoders leave those below 0xa0 as they are. */
 const FOLLOWING = `[${HIGH}\u0080-\u00bf]`;
 const SEQUENCE = new RegExp(
   `[\u00c2-\u00df]${FOLLOWING}|[\u00e0-\u00ef]${FOLLOWING}{2}|[\u00f0-\u00f4]${FOLLOWING}{3}`,

@@ -85,8 +85,9 @@ export function isPriceLabel(label: string): boolean {
   return PRICE_WORD.test(folded) && !isOtherMoney(folded);
 }
 
+/** "Basket (0)", as a shop begins the line; not a bicycle with one. */
 const BASKET =
-  /\b(?:basket|cart|bag|warenkorb|panier|winkelwagen|winkelmand|mandje|carrello|carrito|cesta|varukorg|kurv|koszyk|kosik)\b/;
+  /^\W*(?:(?:my|your|mein|ihr|mon|votre|mijn|il mio|mi) )?(?:basket|cart|bag|warenkorb|panier|winkelwagen|winkelmand|mandje|carrello|carrito|cesta|varukorg|kurv|koszyk|kosik)\b.{0,12}$/;
 
 const NONE: Amount[] = [];
 /** Several readers ask about the same lines. */

@@ -1,7 +1,7 @@
 import type { Item } from '../types';
 import { resolved } from './addresses';
 import type { Sight } from './sight';
-import type { Walk } from './walk';
+import type { Walk } from './walked';
 
 const ITEMS_MOST = 1000;
 const PROPERTIES_MOST = 500;

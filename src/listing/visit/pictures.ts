@@ -2,7 +2,7 @@ import { tidy } from '../tidy';
 import type { Picture } from '../types';
 import { absolute } from './addresses';
 import type { Sight } from './sight';
-import type { Walk } from './walk';
+import type { Walk } from './walked';
 
 /** Where pages keep the address of the large picture until it is needed, best first. */
 const LARGE = [

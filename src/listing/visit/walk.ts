@@ -16,35 +16,11 @@ import {
   SILENT,
   STRIKING,
 } from './kinds';
-import { Lining, type Stretch } from './lining';
+import { Lining } from './lining';
 import { hintOf, iconOf, namesOf } from './names';
 import type { Sight } from './sight';
-import { flagsOfClass, flagsOfStyle, isPictured } from './styles';
-
-/** A page in document order, from one walk over its nodes. Attributes are read, layout is not. */
-export interface Walk {
-  lines: Stretch[];
-  boxes: Box[];
-  images: { element: Element; box: number; line: number; link: string | null }[];
-  times: { element: Element; line: number }[];
-  /** Elements that say something to machines: meta, title, link and base. */
-  heads: Element[];
-  /** Script elements of type application/ld+json. */
-  linkedData: Element[];
-  /** Elements that begin a microdata item, and the first element of each id. */
-  scopes: Element[];
-  ids: Map<string, Element>;
-  /** Index of the first line of the first h1, or 0. */
-  title: number;
-  /** Script elements that may hold the page's state: those without an address. */
-  scripts: Element[];
-  /** Addresses of frames that show something of another origin. */
-  unread: string[];
-  /** How many nodes were read. */
-  nodes: number;
-  /** The page had more nodes than are read. */
-  cut: boolean;
-}
+import { toldBy } from './told';
+import { nothingWalked, type Walk } from './walked';
 
 /** More nodes than any advert needs; what comes after is not read. */
 const NODES_MOST = 400_000;
@@ -107,21 +83,7 @@ class Walker {
   constructor(sight: Sight, most: number) {
     this.#sight = sight;
     this.#most = most;
-    this.out = {
-      lines: this.#lining.lines,
-      boxes: [],
-      images: [],
-      times: [],
-      heads: [],
-      linkedData: [],
-      scopes: [],
-      ids: new Map(),
-      title: -1,
-      scripts: [],
-      unread: [],
-      nodes: 0,
-      cut: false,
-    };
+    this.out = nothingWalked(this.#lining.lines);
   }
 
   /** Reads so many nodes more. Says whether there are others. */
@@ -176,47 +138,18 @@ class Walker {
     if (sight.hasAttributes(element)) {
       const its = sight.attributeNames(element);
       names = null;
-      let isWaiting = false;
-      for (let index = 0; index < its.length; index++) {
-        switch (its[index]) {
-          case 'class':
-            flags |= flagsOfClass(sight.attribute(element, 'class') ?? '');
-            break;
-          case 'id': {
-            const id = sight.attribute(element, 'id');
-            if (id && !out.ids.has(id)) out.ids.set(id, element);
-            break;
-          }
-          case 'itemscope':
-            out.scopes.push(element);
-            break;
-          case 'style': {
-            const style = sight.attribute(element, 'style') ?? '';
-            flags |= flagsOfStyle(style);
-            if (style.includes('url('))
-              isDrawn = isPictured(style, `${sight.attribute(element, 'class')} ${sight.attribute(element, 'id')}`);
-            break;
-          }
-          case 'hidden':
-            flags |= HIDDEN;
-            break;
-          case 'role': {
-            const role = sight.attribute(element, 'role');
-            if (role === 'button') flags |= CONTROL | AS_BLOCK;
-            if (role === 'heading')
-              level = Math.min(6, Math.max(1, Math.trunc(Number(sight.attribute(element, 'aria-level'))) || 2));
-            break;
-          }
-          case 'aria-hidden':
-            isWaiting = sight.attribute(element, 'aria-hidden') === 'true';
-        }
-      }
+      const told = toldBy(sight, element, its);
+      flags |= told.flags;
+      level = told.level;
+      isDrawn = told.isDrawn;
+      if (told.id !== '' && !out.ids.has(told.id)) out.ids.set(told.id, element);
+      if (told.isScope) out.scopes.push(element);
       block ||= (flags & AS_BLOCK) !== 0;
       if (block) {
         hint = namesOf(sight, element, its);
         names = hint;
       }
-      if (isWaiting && WAITING.test(`${tag} ${hint}`)) flags |= HIDDEN;
+      if (told.isWaiting && WAITING.test(`${tag} ${hint}`)) flags |= HIDDEN;
     }
     const isItem = around !== null && (around.flags & HOLDS_ITEMS) !== 0 && !block && !(kind & NO_ITEM);
     lining.begin(!block && (kind & INLINE) !== 0, isItem);

@@ -3,7 +3,7 @@ export const cli = {
   usage: {
     audit:
       'npm run -s audit -- PAGE.html | --draft FILE [--pack FILE ...] [--as-of YYYY-MM-DD] [--url ADDRESS] [--explain] [--json]',
-    read: 'npm run -s read -- PAGE.html [--url ADDRESS] [--json]',
+    read: 'npm run -s read -- PAGE.html [--url ADDRESS] [--as-of DATE] [--json]',
   },
   bad: {
     unknownOption: (option: string, usage: string) => `unknown option ${option}; usage: ${usage}`,

@@ -10,6 +10,7 @@ import { goAndSeeTexts } from './go-and-see';
 import { identifyTexts } from './identify';
 import { identifyCliTexts } from './identify-cli';
 import { judgeTexts } from './judged';
+import { keeperTexts } from './keeper';
 import { likelyTexts } from './likely';
 import { originTexts } from './origin';
 import { outdatedTexts } from './outdated';
@@ -37,6 +38,7 @@ export const texts = {
   changesTold,
   follow: followTexts,
   judged: judgeTexts,
+  keeper: keeperTexts,
   cli,
   drafts: draftTexts,
   draftRoom: draftRoomTexts,

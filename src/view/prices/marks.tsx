@@ -5,7 +5,15 @@ import { anchorAt } from './anchor';
 export function SeenMark(props: { kind: PriceSeen['kind']; at: number; y: number; counted: number; title: string }) {
   const { kind, at, y, counted, title } = props;
   return (
-    <svg x={`${at}%`} y={y} overflow="visible" opacity={0.4 + 0.6 * Math.min(1, counted)} data-kind={kind}>
+    <svg
+      x={`${at}%`}
+      y={y}
+      width="1"
+      height="1"
+      overflow="visible"
+      opacity={0.4 + 0.6 * Math.min(1, counted)}
+      data-kind={kind}
+    >
       <title>{title}</title>
       <SeenShape kind={kind} />
     </svg>
@@ -25,7 +33,7 @@ export function AskedMark({ at, y, text }: { at: number; y: number; text: string
   return (
     <>
       <line class="scale-asked" x1={`${at}%`} x2={`${at}%`} y1="30" y2={y + 8} />
-      <svg x={`${at}%`} y="31" overflow="visible" aria-hidden="true">
+      <svg x={`${at}%`} y="31" width="1" height="1" overflow="visible" aria-hidden="true">
         <ThisShape />
       </svg>
       <text class="scale-text scale-this" x={`${at}%`} y="18" text-anchor={anchorAt(at)}>
@@ -41,7 +49,7 @@ export function ThisShape() {
 
 export function Bracket({ at, y, opens = false }: { at: number; y: number; opens?: boolean }) {
   return (
-    <svg x={`${at}%`} y={y} overflow="visible" aria-hidden="true">
+    <svg x={`${at}%`} y={y} width="1" height="1" overflow="visible" aria-hidden="true">
       <BracketShape opens={opens} />
     </svg>
   );

@@ -4,6 +4,8 @@ import { workbenchTexts } from '../../text/catalogue/workbench';
 import { shown } from '../shown';
 import { useFocusKept } from './focus-kept';
 import { type FilesChosen, Installer, type InstallOutcome } from './Installer';
+import { KeeperDoor } from './keeper/KeeperDoor';
+import type { KeeperActions, KeeperState } from './keeper/state';
 import { OwnDoor } from './own/OwnDoor';
 import type { OwnActions, OwnState } from './own/state';
 import { PackRow } from './PackRow';
@@ -41,10 +43,12 @@ interface Props {
   followActions: FollowActions;
   own: OwnState;
   ownActions: OwnActions;
+  desk: KeeperState;
+  keeperActions: KeeperActions;
 }
 
 /** The shelf: what is on it, what speaks, what is followed, and the ways onto it. */
-export function PacksRoom({ state, actions, following, followActions, own, ownActions }: Props) {
+export function PacksRoom({ state, actions, following, followActions, own, ownActions, desk, keeperActions }: Props) {
   const { shelf, trouble, outcome, removed, isPrivate } = state;
   const { part, pressed } = useFocusKept();
   const remove = (id: string) => {
@@ -85,6 +89,9 @@ export function PacksRoom({ state, actions, following, followActions, own, ownAc
             <PackRow key={pack.id} pack={pack} onSwitch={actions.switchPack} onRemove={remove}>
               {followedOf(pack)}
               {!pack.shipped && pack.about && !isPrivate && <OwnDoor pack={pack} state={own} actions={ownActions} />}
+              {!pack.shipped && pack.about && !isPrivate && (
+                <KeeperDoor pack={pack} state={desk} actions={keeperActions} />
+              )}
             </PackRow>
           ))}
         </ul>

@@ -13,7 +13,12 @@ export interface Measured {
   readability: number;
   /** The first round, before the browser's compiler has seen the code: what one press of the button takes. */
   first: { ours: number; readability: number };
-  /** Longest time for which the page waits while it is read in slices, in milliseconds, and how many slices there are. */
+  /** The quickest round of each: whatever else the machine does makes a round slower and never quicker. */
+  quickest: { ours: number; readability: number };
+  /**
+   * Longest time for which the page waits while it is read in slices, in milliseconds, and how many slices there are: of
+   * the reading that was disturbed least.
+   */
   slices: { longest: number; count: number };
 }
 
@@ -60,9 +65,24 @@ export async function measure(document: Document, url: string, rounds: number): 
     settle: median(times.settle),
     walk: median(times.walk),
     readability: median(times.readability),
-    slices: await slicesOf(document, url),
+    slices: await leastDisturbed(document, url),
+    quickest: {
+      ours: Math.min(...times.collect.map((time, round) => time + times.settle[round]!)),
+      readability: Math.min(...times.readability),
+    },
     first: { ours: times.collect[0]! + times.settle[0]!, readability: times.readability[0]! },
   };
+}
+
+const SLICED = 5;
+
+async function leastDisturbed(document: Document, url: string): Promise<Measured['slices']> {
+  let least = await slicesOf(document, url);
+  for (let round = 1; round < SLICED; round++) {
+    const slices = await slicesOf(document, url);
+    if (slices.longest < least.longest) least = slices;
+  }
+  return least;
 }
 
 /** As the reader in a page does it. */

@@ -72,6 +72,9 @@ function printTimes(read: readonly Measured[]): void {
   line('ours: both, ms', (one) => one.collect + one.settle);
   line('readability, ms', ({ readability }) => readability);
   line('ours / readability', (one) => (one.collect + one.settle) / one.readability);
+  line('the quickest round: ours, ms', ({ quickest }) => quickest.ours);
+  line('the quickest round: readability', ({ quickest }) => quickest.readability);
+  line('the quickest: ours / readability', ({ quickest }) => quickest.ours / quickest.readability);
   line('the first time: ours, ms', ({ first }) => first.ours);
   line('the first time: readability, ms', ({ first }) => first.readability);
   line('the first time: ours / readability', ({ first }) => first.ours / first.readability);

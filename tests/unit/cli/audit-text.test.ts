@@ -124,7 +124,9 @@ describe('an audit as text', () => {
   });
 
   it('shows a band with what stands behind it', () => {
-    const factors = [{ pack: 'p', entry: 'f', text: 'without its pedal', times: 0.8, source: null }];
+    const factors = [
+      { pack: 'p', entry: 'f', kind: 'completeness' as const, text: 'without its pedal', times: 0.8, source: null },
+    ];
     const price: PriceReport = { ...NO_BAND, standing: 'above', ratio: 2.5, probability: 0.97, band: BAND, factors };
     const out = text({ price }).replace(/\s+/g, ' ');
     expect(out).toContain('Above the band');

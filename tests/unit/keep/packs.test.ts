@@ -7,7 +7,7 @@ import { noteHash, putPacks, readShelf, readText, removePack, restorePack, switc
 import { troubleOf } from '../../../src/keep/trouble';
 
 const STORES = [
-  ...['answers', 'audits', 'compiled', 'drafts', 'keys', 'known', 'layers', 'observations', 'offers', 'packs'],
+  ...['answers', 'audits', 'compiled', 'desks', 'drafts', 'keys', 'known', 'layers', 'observations', 'offers', 'packs'],
   ...['photos', 'rates', 'sheets', 'subscriptions', 'switches', 'texts'],
 ];
 

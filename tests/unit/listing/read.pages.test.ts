@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readListing } from '../../../src/listing/read';
 import { documentOf } from './dom';
+import { aroundPages } from './pages/around';
 import { columnPages } from './pages/columns';
 import { continental } from './pages/continental';
 import { english } from './pages/english';
@@ -9,7 +10,16 @@ import { layouts } from './pages/layouts';
 import { prices } from './pages/prices';
 import { sectionPages } from './pages/sections';
 
-const pages = [...english, ...continental, ...layouts, ...columnPages, ...sectionPages, ...headPages, ...prices];
+const pages = [
+  ...english,
+  ...continental,
+  ...layouts,
+  ...columnPages,
+  ...sectionPages,
+  ...headPages,
+  ...aroundPages,
+  ...prices,
+];
 
 describe.each(pages)('$name', ({ html, expected, absent }) => {
   const listing = readListing(documentOf(html));

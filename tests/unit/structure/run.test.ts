@@ -92,6 +92,7 @@ describe('byte budgets', () => {
     writeFileSync(join(folder, 'MachineOutcome-12345678.js'), "import './own.js';");
     writeFileSync(join(folder, 'SeenTable-12345678.js'), '');
     writeFileSync(join(folder, 'own.js'), '');
+    writeFileSync(join(folder, 'OwnPart-12345678.js'), '');
     writeFileSync(join(folder, 'SideBySide-12345678.js'), "import './shared.js';");
     for (const style of ['drafts-87654321.css', 'list-87654321.css', 'other-87654321.css'])
       writeFileSync(join(folder, style), 'p{}');

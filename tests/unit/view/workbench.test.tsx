@@ -5,6 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import type { PackAbout, PackCard } from '../../../src/session/pack-card';
 import { originTexts } from '../../../src/text/catalogue/origin';
 import { workbenchTexts as texts } from '../../../src/text/catalogue/workbench';
+import { DESK_CLOSED, type KeeperActions } from '../../../src/view/workbench/keeper/state';
 import { OWN_CLOSED, type OwnActions } from '../../../src/view/workbench/own/state';
 import { type PacksActions, PacksRoom, type PacksState } from '../../../src/view/workbench/PacksRoom';
 import { FOLLOWING_NOTHING, type FollowActions, type FollowState } from '../../../src/view/workbench/packs/state';
@@ -81,6 +82,8 @@ function show(state: Partial<PacksState>, follow: Partial<FollowState> = {}): vo
           followActions={followActions}
           own={OWN_CLOSED}
           ownActions={{} as OwnActions}
+          desk={DESK_CLOSED}
+          keeperActions={{} as KeeperActions}
         />
       </Workbench>,
       root,
