@@ -1,4 +1,4 @@
-import Fuse from 'fuse.js';
+import Fuse from 'fuse.js/basic';
 import type { Knowledge, NameKnown } from '../pack/knowledge';
 import { fold } from '../text/fold';
 import type { PhraseMatch } from '../text/phrases';
