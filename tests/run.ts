@@ -45,6 +45,7 @@ function inBrowser(name: string, variable: string, find: typeof findOrInstallBro
   if (!browser) return skippedOne(`tests in a real ${name}: there is none`);
   process.env[variable] = browser;
   process.env.BEDPLATE_TESTED = name;
+  if (!long) process.env.BEDPLATE_USUAL = '1';
   console.log(browser);
   return vitest('tests/browser/vitest.config.ts', long, name);
 }
