@@ -21,6 +21,12 @@ const ONCE_IN_THE_USUAL_RUN = [
   'price-rates',
 ].map((name) => `tests/browser/${name}.test.ts`);
 
+/**
+ * Stood still in Firefox in one run of six, for all of its tests from one on, and why is not known; alone it passed each
+ * time. Until that is found, Chromium's turn holds it in the usual run, and both in the long one.
+ */
+const STOOD_STILL_ONCE = ['tests/browser/following.test.ts'];
+
 const inFirefox = process.env.BEDPLATE_TESTED === 'firefox';
 
 export default defineConfig({
@@ -30,7 +36,7 @@ export default defineConfig({
     exclude: [
       ...(process.env.BEDPLATE_LONG ? [] : ['**/*.long.test.ts']),
       ...(inFirefox ? CHROMIUM_ALONE : []),
-      ...(inFirefox && process.env.BEDPLATE_USUAL ? ONCE_IN_THE_USUAL_RUN : []),
+      ...(inFirefox && process.env.BEDPLATE_USUAL ? [...ONCE_IN_THE_USUAL_RUN, ...STOOD_STILL_ONCE] : []),
     ],
     environment: 'node',
     testTimeout: 60_000,
