@@ -17,36 +17,57 @@ const KEYS: Record<string, string> = {
 };
 const SHIFT = '\uE008';
 
-/** A real mouse click in the middle of the selector's first match, scrolled into view, once it stands still there. */
+/** As often as a press is tried that did not reach what it was meant for. */
+const TRIES = 3;
+
+/**
+ * A real mouse click in the middle of the selector's first match, scrolled into view, once it stands still there. What
+ * is drawn in that very moment can push it from under the mouse: then it is pressed once more.
+ */
 export async function clickIn(connection: Connection, context: string, selector: string): Promise<void> {
-  const at = (await evaluateIn(
-    connection,
-    context,
-    async (wanted: string) => {
-      const measure = () => {
-        const element = document.querySelector(wanted);
-        if (!element) throw new Error(`nothing matches ${wanted}`);
-        element.scrollIntoView({ block: 'center', behavior: 'instant' });
-        const box = element.getClientRects()[0] ?? element.getBoundingClientRect();
-        return { x: Math.floor(box.x + box.width / 2), y: Math.floor(box.y + box.height / 2) };
-      };
-      let at = measure();
-      for (let looks = 0; looks < 50; looks += 1) {
-        await new Promise((resolve) => setTimeout(resolve, 30));
-        const now = measure();
-        if (now.x === at.x && now.y === at.y) break;
-        at = now;
-      }
-      return at;
-    },
-    [selector],
-  )) as { x: number; y: number };
-  const actions = [
-    { type: 'pointerMove', ...at },
-    { type: 'pointerDown', button: 0 },
-    { type: 'pointerUp', button: 0 },
-  ];
-  await connection.send('input.performActions', { context, actions: [{ type: 'pointer', id: 'mouse', actions }] });
+  for (let tries = 0; tries < TRIES; tries += 1) {
+    const at = (await evaluateIn(connection, context, standingStill, [selector])) as { x: number; y: number } | null;
+    // Gone: the press before has done its work after all.
+    if (!at && tries > 0) return;
+    if (!at) throw new Error(`nothing matches ${selector}`);
+    const actions = [
+      { type: 'pointerMove', ...at },
+      { type: 'pointerDown', button: 0 },
+      { type: 'pointerUp', button: 0 },
+    ];
+    await connection.send('input.performActions', { context, actions: [{ type: 'pointer', id: 'mouse', actions }] });
+    // A page that went away, or was closed by the press, has nothing to say.
+    const missed = await evaluateIn(connection, context, wasMissed, []).catch(() => false);
+    if (missed !== true) return;
+  }
+}
+
+/** In the page: where the element stands; from now on the page knows whether a press reaches it. */
+async function standingStill(wanted: string): Promise<{ x: number; y: number } | null> {
+  const measure = () => {
+    const element = document.querySelector(wanted);
+    if (!element) return null;
+    element.scrollIntoView({ block: 'center', behavior: 'instant' });
+    const box = element.getClientRects()[0] ?? element.getBoundingClientRect();
+    return { element, x: Math.floor(box.x + box.width / 2), y: Math.floor(box.y + box.height / 2) };
+  };
+  let at = measure();
+  for (let looks = 0; at && looks < 50; looks += 1) {
+    await new Promise((resolve) => setTimeout(resolve, 30));
+    const now = measure();
+    if (now && now.element === at.element && now.x === at.x && now.y === at.y) break;
+    at = now;
+  }
+  if (!at) return null;
+  const page = window as unknown as { pressMissed?: boolean };
+  page.pressMissed = true;
+  at.element.addEventListener('click', () => (page.pressMissed = false), { once: true, capture: true });
+  return { x: at.x, y: at.y };
+}
+
+/** In the page: nothing of the last press came to what it was meant for. */
+function wasMissed(): boolean {
+  return (window as unknown as { pressMissed?: boolean }).pressMissed === true;
 }
 
 /** A real key press; see Panel.press. */
