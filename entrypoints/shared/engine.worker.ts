@@ -125,9 +125,7 @@ async function look({ address, followed }: Extract<ToEngine, { type: 'look' }>):
     const { lookAt } = await import('./look-at');
     await lookAt(address, followed, (step) => tell({ type: 'looking', step }));
   } catch (error) {
-    console.error(error);
-    const trouble = error instanceof RangeError ? 'memory' : 'failed';
-    tell({ type: 'looking', step: { state: 'trouble', trouble } });
+    tell({ type: 'looking', step: troubled(error) });
   }
 }
 
@@ -138,11 +136,14 @@ async function install({ files, ...installation }: Install): Promise<void> {
     const { installFiles } = await import('./install-files');
     await installFiles(files, installation, (step) => tell({ type: 'installing', step }));
   } catch (error) {
-    console.error(error);
-    // What is too long for a text or a list is told as a RangeError.
-    const trouble = error instanceof RangeError ? 'memory' : 'failed';
-    tell({ type: 'installing', step: { state: 'trouble', trouble } });
+    tell({ type: 'installing', step: troubled(error) });
   }
+}
+
+function troubled(error: unknown): { state: 'trouble'; trouble: 'memory' | 'failed' } {
+  console.error(error);
+  // What is too long for a text or a list is told as a RangeError.
+  return { state: 'trouble', trouble: error instanceof RangeError ? 'memory' : 'failed' };
 }
 
 addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {

@@ -7,20 +7,17 @@ import { DraftsRoom, type DraftsState } from '../../../src/view/workbench/Drafts
 import { onMessage } from '../../shared/follow-messages';
 import type { Bench, OpenRoom } from '../bench';
 import { draftsActions } from '../drafts-actions';
+import { roomState } from '../room-state';
 
 export function openRoom({ engine, isPrivate, handed, packs, draw }: Bench): OpenRoom {
-  let state: DraftsState = {
-    ...{ drafts: null, chosen: null, sitting: 0, seen: NOTHING_SEEN, answered: null, kept: 'blank', copied: 'none' },
-    ...{ removed: null, parted: null, trouble: null, isPrivate },
-  };
-  const drafts = draftsActions(
-    engine,
-    () => state,
-    (change) => {
-      state = { ...state, ...change };
-      draw();
+  const room = roomState<DraftsState>(
+    {
+      ...{ drafts: null, chosen: null, sitting: 0, seen: NOTHING_SEEN, answered: null, kept: 'blank', copied: 'none' },
+      ...{ removed: null, parted: null, trouble: null, isPrivate },
     },
+    draw,
   );
+  const drafts = draftsActions(engine, room.now, room.change);
   onMessage('drafts-changed', () => void drafts.follow());
   packs.onShelf(drafts.packsChanged);
   const taken = () => {
@@ -32,5 +29,5 @@ export function openRoom({ engine, isPrivate, handed, packs, draw }: Bench): Ope
     taken();
     addEventListener('hashchange', taken);
   });
-  return { content: () => <DraftsRoom state={state} actions={drafts.actions} />, close: drafts.flush };
+  return { content: () => <DraftsRoom state={room.now()} actions={drafts.actions} />, close: drafts.flush };
 }

@@ -7,26 +7,34 @@ import { EnquiryRoom, type EnquiryState } from '../../../src/view/workbench/Enqu
 import { NO_PHOTOS } from '../../../src/view/workbench/OwnPhotos';
 import type { Bench, OpenRoom } from '../bench';
 import { enquiryActions } from '../enquiry-actions';
+import { roomState } from '../room-state';
 import { takeSelection } from '../take-selection';
 
 export function openRoom({ engine, handed, isPrivate, packs, draw }: Bench): OpenRoom {
-  let state: EnquiryState = {
-    ...{ asked: NOTHING_ASKED, told: null, serial: '', name: '', text: '', pack: null, numbered: null, trouble: null },
-    ...{ photos: NO_PHOTOS, isPrivate },
-  };
-  const { actions, shelfRead, askAbout } = enquiryActions(
-    { engine, handed, isPrivate },
-    () => state,
-    (change) => {
-      state = { ...state, ...change };
-      draw();
+  const room = roomState<EnquiryState>(
+    {
+      ...{
+        asked: NOTHING_ASKED,
+        told: null,
+        serial: '',
+        name: '',
+        text: '',
+        pack: null,
+        numbered: null,
+        trouble: null,
+      },
+      ...{ photos: NO_PHOTOS, isPrivate },
     },
+    draw,
   );
+  const { actions, shelfRead, askAbout } = enquiryActions({ engine, handed, isPrivate }, room.now, room.change);
   packs.onShelf(shelfRead);
   const marked = () => void takeSelection().then((text) => text !== null && askAbout(text));
   addEventListener('hashchange', marked);
   marked();
   return {
-    content: () => <EnquiryRoom state={state} actions={actions} packs={packs.state()} packsActions={packs.actions} />,
+    content: () => (
+      <EnquiryRoom state={room.now()} actions={actions} packs={packs.state()} packsActions={packs.actions} />
+    ),
   };
 }

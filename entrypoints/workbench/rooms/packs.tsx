@@ -10,37 +10,20 @@ import type { Bench, OpenRoom } from '../bench';
 import { followActions } from '../follow-actions';
 import { keeperActions } from '../keeper-actions';
 import { ownActions } from '../own-actions';
+import { roomState } from '../room-state';
 
 export function openRoom(bench: Bench): OpenRoom {
   const { packs, draw, isPrivate } = bench;
-  let following: FollowState = FOLLOWING_NOTHING;
-  const show = (change: Partial<FollowState>) => {
-    following = { ...following, ...change };
-    draw();
-  };
-  let own: OwnState = OWN_CLOSED;
-  const corrections = ownActions(
-    bench,
-    () => own,
-    (change) => {
-      own = { ...own, ...change };
-      draw();
-    },
-  );
-  let desk: KeeperState = DESK_CLOSED;
-  const keeping = keeperActions(
-    bench,
-    () => desk,
-    (change) => {
-      desk = { ...desk, ...change };
-      draw();
-    },
-  );
+  const following = roomState<FollowState>(FOLLOWING_NOTHING, draw);
+  const own = roomState<OwnState>(OWN_CLOSED, draw);
+  const corrections = ownActions(bench, own.now, own.change);
+  const desk = roomState<KeeperState>(DESK_CLOSED, draw);
+  const keeping = keeperActions(bench, desk.now, desk.change);
   const title = (id: string) => {
     const card = packs.state().shelf?.find((pack) => pack.id === id);
     return card ? titleOf(card) : id;
   };
-  const { actions, read } = followActions(bench, () => following, show, title);
+  const { actions, read } = followActions(bench, following.now, following.change, title);
   if (!isPrivate) {
     // A pack that is removed or put back takes what is followed with it.
     packs.onShelf(() => {
@@ -58,11 +41,11 @@ export function openRoom(bench: Bench): OpenRoom {
       <PacksRoom
         state={packs.state()}
         actions={packs.actions}
-        following={following}
+        following={following.now()}
         followActions={actions}
-        own={own}
+        own={own.now()}
         ownActions={corrections.actions}
-        desk={desk}
+        desk={desk.now()}
         keeperActions={keeping.actions}
       />
     ),

@@ -11,34 +11,31 @@ import type { PricesState } from '../../../src/view/workbench/prices/state';
 import { onMessage } from '../../shared/follow-messages';
 import type { Bench, OpenRoom } from '../bench';
 import { pricesActions } from '../prices-actions';
+import { roomState } from '../room-state';
 
 export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
-  let state: PricesState = {
-    ...{
-      models: null,
-      model: '',
-      grade: '',
-      finish: 'plain',
-      robust: true,
-      asking: '',
-      problem: null,
-      answer: null,
-      looking: false,
-      askedFor: '',
-      askedGrade: false,
+  const room = roomState<PricesState>(
+    {
+      ...{
+        models: null,
+        model: '',
+        grade: '',
+        finish: 'plain',
+        robust: true,
+        asking: '',
+        problem: null,
+        answer: null,
+        looking: false,
+        askedFor: '',
+        askedGrade: false,
+      },
+      ...{ kept: isPrivate ? [] : null, form: NOTHING_WRITTEN, formProblems: [], saved: false, removed: null },
+      ...{ bringing: { step: 'none' }, rates: { ...NO_RATES, kept: isPrivate ? [] : null }, past: NO_PAST },
+      ...{ trouble: null, isPrivate },
     },
-    ...{ kept: isPrivate ? [] : null, form: NOTHING_WRITTEN, formProblems: [], saved: false, removed: null },
-    ...{ bringing: { step: 'none' }, rates: { ...NO_RATES, kept: isPrivate ? [] : null }, past: NO_PAST },
-    ...{ trouble: null, isPrivate },
-  };
-  const prices = pricesActions(
-    engine,
-    () => state,
-    (change) => {
-      state = { ...state, ...change };
-      draw();
-    },
+    draw,
   );
+  const prices = pricesActions(engine, room.now, room.change);
   const filled = () => {
     const written = writtenInLink(location.hash, OBSERVATION_FIELDS);
     if (Object.keys(written).length > 0) prices.fillIn(written);
@@ -48,5 +45,5 @@ export function openRoom({ engine, isPrivate, packs, draw }: Bench): OpenRoom {
   onMessage('prices-changed', () => void prices.follow());
   packs.onShelf(() => void prices.packsRead());
   void prices.start();
-  return { content: () => <PricesRoom state={state} actions={prices.actions} /> };
+  return { content: () => <PricesRoom state={room.now()} actions={prices.actions} /> };
 }
