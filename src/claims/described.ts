@@ -5,7 +5,7 @@ import { countsAt } from './counting';
 import { headOf } from './head-noun';
 import type { Hit } from './hits';
 import { type CueMatch, cuesIn } from './kind-cues';
-import { type ClauseRange, clauseAt, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, firstWordOf, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
 import { type Named, topicsOf } from './topic';
 
@@ -29,7 +29,7 @@ export function asksFirst(description: TextPart | null): boolean {
     (cue) =>
       (cue.value === 'asks' && isInFirstSentence(description, cue)) ||
       (cue.value === 'wanted' &&
-        cue.firstToken === firstWord(first) &&
+        cue.firstToken === first.first + firstWordOf(first.tokens) &&
         description.tokens[cue.firstToken]!.folded === 'wanted'),
   );
 }
@@ -81,7 +81,12 @@ export function describesThing(
   const cues = cuesIn(description);
   // "For the Name." says what it is for.
   const opening = firstClause(description);
-  if (opening && cues.some(({ value, firstToken }) => value === 'fitting' && firstToken === firstWord(opening)))
+  if (
+    opening &&
+    cues.some(
+      ({ value, firstToken }) => value === 'fitting' && firstToken === opening.first + firstWordOf(opening.tokens),
+    )
+  )
     return false;
   const head = headOf(description, hits, names, cues);
   const isNumbered = findSerialShapes(description.text).some(({ normal }) => /[A-Z]/.test(normal));
@@ -100,13 +105,14 @@ function firstSentence(part: TextPart): Span | null {
   return { start: first.start, end: last.end };
 }
 
-/** Where a text begins to speak of what is on sale: not with "My neighbour has another machine." */
-function firstClause(part: TextPart): ClauseRange | null {
-  const others = topicsOf(part, NOTHING_NAMED);
-  return part.clauses.find(({ sentence }) => !others.has(sentence)) ?? null;
-}
+const openings = new WeakMap<TextPart, ClauseRange | null>();
 
-/** Its first token that is no mark. */
-function firstWord({ first, tokens }: ClauseRange): number {
-  return first + tokens.findIndex(({ kind }) => kind !== 'mark');
+/** Where a text begins to speak of what is on sale: not with "My neighbour has another machine." Asked for each cue. */
+function firstClause(part: TextPart): ClauseRange | null {
+  const there = openings.get(part);
+  if (there !== undefined) return there;
+  const others = topicsOf(part, NOTHING_NAMED);
+  const first = part.clauses.find(({ sentence }) => !others.has(sentence)) ?? null;
+  openings.set(part, first);
+  return first;
 }

@@ -2,7 +2,7 @@ import { countsMachines, countsThings, isTimes } from './counting';
 import { type Hit, ofKind } from './hits';
 import type { CueMatch } from './kind-cues';
 import { type Noun, nounsIn } from './nouns';
-import { clauseAt, type TextPart } from './part-text';
+import { clauseAt, firstWordOf, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
 
 /** The head noun of a title, or of a text that has none: is it the thing, a part of it, or several things? */
@@ -32,7 +32,7 @@ function isPairOfNames({ field }: TextPart, names: readonly NameClaim[], cues: r
 
 /** "3 for spares: Name, Other", "Lot: Name + Other". */
 function isCountOfNames({ field, tokens }: TextPart, names: readonly NameClaim[]): boolean {
-  const opening = tokens.find(({ kind }) => kind !== 'mark')?.folded ?? '';
+  const opening = tokens[firstWordOf(tokens)]?.folded ?? '';
   if (!/^(?:[2-9]|lot|konvolut|paket|bundle)$/.test(opening)) return false;
   const models = names.flatMap((name) => (name.field === field && 'model' in name.of ? [name.of.model] : []));
   return new Set(models).size > 1;
@@ -69,7 +69,7 @@ function headOfPhrase(part: TextPart, nouns: readonly Noun[], first: Noun, cues:
 
 /** "Lamp for a Name": whatever it is, it isn't that one. */
 function isFittedTo(part: TextPart, name: Noun, cues: readonly CueMatch[]): boolean {
-  const opens = part.tokens.findIndex(({ kind }) => kind !== 'mark');
+  const opens = firstWordOf(part.tokens);
   const notSmall = lastOtherThanSmall(part, name.firstToken);
   return cues.some(
     ({ value, firstToken, lastToken }) =>

@@ -3,7 +3,7 @@ import { asksFirst, countsNames, describesThing, offersParts, offersWork } from 
 import { headOf } from './head-noun';
 import type { Hit } from './hits';
 import { type CueMatch, cuesIn } from './kind-cues';
-import type { TextPart } from './part-text';
+import { firstWordOf, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
 import type { Kind } from './types';
 
@@ -55,7 +55,7 @@ function itemOrWanted(description: TextPart | null): Kind {
 
 /** "Wanted: …", "Name gesucht", "wer hat …?" */
 function asksForOne(title: TextPart, cues: readonly CueMatch[]): boolean {
-  const first = firstWord(title);
+  const first = firstWordOf(title.tokens);
   return cues.some(({ value, firstToken, lastToken }) => {
     if (value === 'asking') return true;
     if (value !== 'wanted') return false;
@@ -65,7 +65,7 @@ function asksForOne(title: TextPart, cues: readonly CueMatch[]): boolean {
 }
 
 function offersService(title: TextPart, cues: readonly CueMatch[]): boolean {
-  const first = firstWord(title);
+  const first = firstWordOf(title.tokens);
   return cues.some(
     ({ value, firstToken }) => value === 'service' || (value === 'service-first' && firstToken <= first),
   );
@@ -77,10 +77,6 @@ const OPENS_WITHIN = 12;
 function opensWithName(hits: readonly Hit[], names: readonly NameClaim[]): boolean {
   const part = hits.find(({ value }) => value.kind === 'part');
   return names.some(({ field, start }) => field === 'title' && start <= OPENS_WITHIN && (!part || start < part.start));
-}
-
-function firstWord(part: TextPart): number {
-  return part.tokens.findIndex(({ kind }) => kind !== 'mark');
 }
 
 function folded(part: TextPart, token: number): string {

@@ -1,4 +1,4 @@
-import { type ClauseRange, clauseIndexAt, type TextPart } from './part-text';
+import { type ClauseRange, clauseIndexAt, firstWordOf, type TextPart } from './part-text';
 import type { Found } from './triggers-in';
 
 /** Clauses of one list. */
@@ -57,7 +57,7 @@ function isCrossedBehind({ tokens }: TextPart, { first }: ClauseRange, last: num
 
 function isCrossedBefore(part: TextPart, clause: ClauseRange): boolean {
   // Other signs may stand before it: "🧵 ❌ zigzag".
-  const word = clause.tokens.findIndex(({ kind }) => kind !== 'mark');
+  const word = firstWordOf(clause.tokens);
   for (let i = clause.first + Math.max(0, word); i >= 0; i--) {
     const token = part.tokens[i]!;
     if (token.kind === 'break') return false;

@@ -45,6 +45,11 @@ export function textPart(field: TextField, text: string): TextPart {
  */
 export const FARTHEST = 120;
 
+/** The place of the first token of these that is no mark, or -1. */
+export function firstWordOf(tokens: readonly Token[]): number {
+  return tokens.findIndex(({ kind }) => kind !== 'mark');
+}
+
 /** The clause in which a token stands, or null for a mark between clauses. */
 export function clauseAt(part: TextPart, token: number): ClauseRange | null {
   return part.clauses[clauseIndexAt(part, token)] ?? null;

@@ -31,9 +31,7 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   const before = relatedTo(reading, whole) ?? beforeBare(reading, whole, first, last);
   if (before !== null) return before;
   const verb = lastWeighing(part, clause, first);
-  const lifted = verb < 0 && isLifted(part, first);
-  if (lifted) return writtenAt(part, first - 1);
-  if (verb < 0) return strangerIn(reading, clause.first, first);
+  if (verb < 0) return isLifted(part, first) ? writtenAt(part, first - 1) : strangerIn(reading, clause.first, first);
   const opening = openingNoun(reading, clause, verb);
   if (opening !== null) return opening;
   for (let i = verb + 1; i < first; i++) if (isPronoun(part.tokens[i]!.folded)) return null;
@@ -69,9 +67,9 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
   const opening = partAt(reading, previous.first + at);
   if (opening !== null || strangerAt(reading, previous.first + at) === null) return opening;
   // "Flaps of the table, 9 kg": no word of it is the thing's.
-  const isThing = hitsIn(reading, previous).some(({ value }) => value.kind !== 'part');
-  const isPart = hitsIn(reading, previous).some(({ value }) => value.kind === 'part');
-  return isPart && !isThing ? writtenAt(part, previous.first + at) : null;
+  const inside = hitsIn(reading, previous);
+  const isOfPart = inside.length > 0 && inside.every(({ value }) => value.kind === 'part');
+  return isOfPart ? writtenAt(part, previous.first + at) : null;
 }
 
 /** "Head 12.5 kg". */

@@ -35,12 +35,8 @@ export function frameTurns(framed: Framed): Turn | null {
   const word = words[governor.at];
   const said = embedded(words, governor.at);
   if (said) return said;
-  const elsewhere = onOthers(framed);
-  if (elsewhere) return { to: 'other', word: elsewhere };
-  const consists = partOf(framed);
-  if (consists) return { to: 'other', word: consists };
-  const apart = toldApart(framed, governor.determiner);
-  if (apart) return { to: 'other', word: apart };
+  const other = onOthers(framed) ?? partOf(framed) ?? toldApart(framed, governor.determiner);
+  if (other) return { to: 'other', word: other };
   if (!word) return predicateTurns(framed, governor);
   switch (governor.is) {
     case 'prep':

@@ -1,7 +1,7 @@
 import type { Hit } from '../hits';
 import { type ClauseRange, clauseIndexAt, type TextPart } from '../part-text';
 import { type Known, wordsOf } from './clause-words';
-import { type Framed, frameTurns, type Turn } from './english';
+import { frameTurns, type Turn } from './english';
 import { isOfOthers, subjectOf } from './subject-of';
 import type { Word } from './types';
 import { english } from './words-en';
@@ -27,8 +27,9 @@ export function turnInEnglish(
   const changed = ifChanged(part, clause, words.slice(0, first));
   if (changed) return { to: 'guesses', word: changed };
   const afterPerson = isAfterPerson(part, hit.firstToken);
-  const turn = frameTurns({ words, first, last, isOfThing, denied, afterPerson });
-  return turn ?? appositionTurns(part, clause, { words, first, last, isOfThing, denied, afterPerson }, known);
+  return (
+    frameTurns({ words, first, last, isOfThing, denied, afterPerson }) ?? appositionTurns(part, clause, words, known)
+  );
 }
 
 /** "With the table on, it is …", "slide the table on and you have …": of the thing as it can be made. */
@@ -46,9 +47,9 @@ const CHANGE_IT =
 const AS_SET = /^(?:on|in|off|fitted|attached|removed|down|up|out|open|closed|extended)$/;
 
 /** "They had a big one, an alloy brute": an apposition is of what they had. */
-function appositionTurns(part: TextPart, clause: ClauseRange, framed: Framed, known: Known): Turn | null {
+function appositionTurns(part: TextPart, clause: ClauseRange, words: readonly Word[], known: Known): Turn | null {
   const previous = part.clauses[clauseIndexAt(part, clause.first) - 1];
-  if (previous?.sentence !== clause.sentence || !/^an?$/.test(framed.words[0]?.folded ?? '')) return null;
+  if (previous?.sentence !== clause.sentence || !/^an?$/.test(words[0]?.folded ?? '')) return null;
   const before = wordsOf(part, previous, english, known);
   const head = before.at(-1);
   if (head && isOfOthers(before, before.length - 1)) return { to: 'other', word: head };

@@ -39,23 +39,17 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   if (apart) return { to: 'other', word: apart };
   const taken = takenUp(clause, lists);
   if (taken) return taken;
-  const before = words.slice(0, first);
-  if (lists.thatOne.test(before.map(({ folded }) => folded).join(' '))) return { to: 'other', word: before[0]! };
-  const others = aside.find(({ folded }, i) => lists.others.test(folded) && (folded !== 'pour' || i === 0));
-  if (others) return { to: 'other', word: others };
-  const after = words.slice(last + 1);
-  if (lists.holder.test(after.map(({ folded }) => folded).join(' '))) return { to: 'other', word: after[0]! };
-  const kinds = pluralKind(clause);
-  if (kinds) return { to: 'other', word: kinds };
-  const article = words[first - 1];
-  if (article && lists.prepositions.has(words[first]!.folded) && lists.told.test(article.folded))
-    return { to: 'other', word: article };
+  const other =
+    thatOne(clause, lists) ??
+    ofOthers(clause, lists) ??
+    held(clause, lists) ??
+    pluralKind(clause) ??
+    told(clause, lists);
+  if (other) return { to: 'other', word: other };
   const not = notAfter(clause);
   if (not) return { to: 'guesses', word: not };
-  const apposed = apposition(clause, lists);
-  if (apposed) return { to: 'other', word: apposed };
-  const opened = pastOpening(clause, lists);
-  if (opened) return { to: 'other', word: opened };
+  const of = apposition(clause, lists) ?? pastOpening(clause, lists);
+  if (of) return { to: 'other', word: of };
   const beside = governed(clause, lists);
   if (beside) return beside;
   const person = outside.find(
@@ -65,15 +59,14 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   return stranger(clause, lists);
 }
 
+const written = (words: readonly LooseWord[]): string => words.map(({ folded }) => folded).join(' ');
+
 /** "Man kann mit ihr Zickzack nähen." */
 const WITH_IT = /^(?:ihr|damit|darauf)$/;
 
 /** What comes right after a phrase that ends its clause: "…, a word that all use", "…, I threw them out". */
 function takenUp({ words, first, last, aside, goesOn }: LooseClause, lists: LooseWords): LooseTurn {
-  const after = words
-    .slice(last + 1)
-    .map(({ folded }) => folded)
-    .join(' ');
+  const after = written(words.slice(last + 1));
   const example = words[last + 1];
   if (example && lists.example.test(after) && aside.some(({ folded }) => lists.not.test(folded)))
     return { to: 'guesses', word: example };
@@ -83,16 +76,34 @@ function takenUp({ words, first, last, aside, goesOn }: LooseClause, lists: Loos
     return { to: 'guesses', word: answer };
   const word = goesOn.find(({ folded }) => lists.word.test(folded));
   if (word) return { to: 'quotes', word };
-  const opening = goesOn
-    .slice(0, 3)
-    .map(({ folded }) => folded)
-    .join(' ');
-  const done = lists.takesUp.test(opening) && !goesOn.some(({ folded }) => lists.uses.test(folded));
+  const done = lists.takesUp.test(written(goesOn.slice(0, 3))) && !goesOn.some(({ folded }) => lists.uses.test(folded));
   if (done) return { to: 'other', word: goesOn[0]! };
   const owner = words[first - 1];
   return owner && lists.mine.test(owner.folded) && !words.some(({ folded }) => lists.uses.test(folded))
     ? { to: 'other', word: owner }
     : null;
+}
+
+/** "Celle-là est en alu." */
+function thatOne({ words, first }: LooseClause, lists: LooseWords): LooseWord | null {
+  return lists.thatOne.test(written(words.slice(0, first))) ? words[0]! : null;
+}
+
+/** "Die letzten hatten, kaum zu glauben, einen Motor innen", "pour le zigzag, la marche arrière, …". */
+function ofOthers({ aside }: LooseClause, lists: LooseWords): LooseWord | null {
+  return aside.find(({ folded }, i) => lists.others.test(folded) && (folded !== 'pour' || i === 0)) ?? null;
+}
+
+/** "Les canettes longues de la boîte": of what lies there. */
+function held({ words, last }: LooseClause, lists: LooseWords): LooseWord | null {
+  const after = words.slice(last + 1);
+  return lists.holder.test(written(after)) ? after[0]! : null;
+}
+
+/** "Die aus Aluminium": a phrase that begins with the preposition, right behind an article. */
+function told({ words, first }: LooseClause, lists: LooseWords): LooseWord | null {
+  const article = words[first - 1];
+  return article && lists.prepositions.has(words[first]!.folded) && lists.told.test(article.folded) ? article : null;
 }
 
 /** "Dreiviertelmaschinen sind …", "les machines de ce temps ont …": of all of a kind. */
