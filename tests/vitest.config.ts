@@ -8,6 +8,7 @@ export default defineConfig({
     include: ['tests/{unit,laws,outside,corpus}/**/*.test.{ts,tsx}'],
     // Tests that take their time run with `npm run test:long`.
     exclude: process.env.BEDPLATE_LONG ? [] : ['**/*.long.test.ts'],
+    setupFiles: ['tests/seed.ts'],
     environment: 'node',
     testTimeout: 20_000,
     isolate: false,

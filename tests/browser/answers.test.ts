@@ -43,7 +43,7 @@ it('moves the audit by one answer', async () => {
 it('moves it by one key as well', async () => {
   const second = (await panel.evaluate(`document.querySelector('.asked').dataset.question`)) as string;
   // After an answer the focus is at the next question already.
-  expect(await panel.evaluate(`document.activeElement.className`)).toBe('question');
+  await panel.waitFor(`document.activeElement.className === 'question'`);
   await panel.press('0');
   await panel.waitForSelector(seen(second));
 });

@@ -39,7 +39,7 @@ it('answers it by one key, and goes on at the next question', async () => {
   await bench.press(await keyOf('shuttle'));
   await bench.shows('[data-seen="trade/loading"]');
   await settled();
-  expect(await bench.isFocused('.question')).toBe(true);
+  await until('the question has the focus', () => bench.isFocused('.question'));
   expect(await asked()).not.toBe('trade/loading');
   expect(await likely()).toContain('long bobbin');
 });
@@ -98,13 +98,13 @@ it('takes an answer back, and begins again', async () => {
   await bench.press('Enter');
   await bench.lacks('[data-seen="trade/loading"]');
   await settled();
-  expect(await bench.isFocused('.question')).toBe(true);
+  await until('the question has the focus', () => bench.isFocused('.question'));
   await goTo('[data-part="start-again"]');
   await bench.press('Enter');
   await bench.lacks('[data-part="outcome"]');
   await settled();
   expect(await asked()).toBe('trade/loading');
-  expect(await bench.isFocused('.question')).toBe(true);
+  await until('the question has the focus', () => bench.isFocused('.question'));
   expect(await bench.count('[data-seen]')).toBe(0);
 });
 

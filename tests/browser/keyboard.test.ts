@@ -70,7 +70,7 @@ it('opens "how do we know?" of a finding in the panel', async () => {
   await panel.waitForSelector('.asked');
   await tabTo(panel, '[data-part="how"] > summary, [data-part="how-likely"] > summary');
   await panel.press('Enter');
-  expect(await panel.evaluate('document.activeElement.parentElement.open')).toBe(true);
+  await panel.waitFor('document.activeElement.parentElement.open');
 });
 
 it('answers the question there, and goes on at the next one', async () => {
