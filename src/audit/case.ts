@@ -4,7 +4,7 @@ import type { Candidate, Identified } from '../identify/identify';
 import { modelsMeant } from '../identify/names-heard';
 import type { Listing } from '../listing/types';
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
-import type { Run } from '../pack/serial-index';
+import type { Run } from '../pack/serials/run';
 import type { PriceCase } from './price-report';
 import type { SerialCase } from './serial-case';
 

@@ -1,7 +1,7 @@
 import type { FactKnown, ModelKnown } from '../pack/knowledge';
 import type { When } from '../pack/schema/models';
 import { numberInTable } from '../pack/serial-form';
-import type { Run } from '../pack/serial-index';
+import type { Run } from '../pack/serials/run';
 
 /** What is known of when, where and under which number this very machine was made. */
 export interface Conditions {

@@ -2,7 +2,7 @@ import type { Knowledge } from '../pack/knowledge';
 import { misreadings } from '../pack/misreadings';
 import type { Scheme } from '../pack/schema/serials';
 import { formText } from '../pack/serial-form';
-import type { Run } from '../pack/serial-index';
+import type { Run } from '../pack/serials/run';
 import { normaliseSerial } from '../quantity/serials';
 import type { RunReport, SerialReport } from './types';
 

@@ -2,7 +2,7 @@ import type { Reading, SerialClaim } from '../claims/reading';
 import type { Knowledge } from '../pack/knowledge';
 import { misreadings } from '../pack/misreadings';
 import type { Scheme } from '../pack/schema/serials';
-import type { Run } from '../pack/serial-index';
+import type { Run } from '../pack/serials/run';
 import type { RunReport, SerialReport, SerialVerdict } from './types';
 import { yearsDisagree } from './years';
 

@@ -1,5 +1,5 @@
 import type { Reading, YearClaim } from '../claims/reading';
-import type { Run } from '../pack/serial-index';
+import type { Run } from '../pack/serials/run';
 
 /** Blocks were not used up in the year they were allotted: a machine may be some years younger than its number. */
 export const STOCK_YEARS = 4;

@@ -1,7 +1,7 @@
 import type { FactKnown, ModelKnown } from '../pack/knowledge';
 import type { When } from '../pack/schema/models';
 import { numberInTable } from '../pack/serial-form';
-import type { Run } from '../pack/serial-index';
+import type { Run } from '../pack/serials/run';
 import { UNKNOWN_CONDITION } from './assumptions';
 
 /** The run of this very machine's number, and its number. */

@@ -1,7 +1,7 @@
 import type { Knowledge, ModelKnown } from '../pack/knowledge';
 import { misreadings } from '../pack/misreadings';
 import type { Scheme } from '../pack/schema/serials';
-import type { Run } from '../pack/serial-index';
+import type { Run } from '../pack/serials/run';
 import { FORMS, GAP, MISREAD, NOT_THE_SERIAL, OTHER_FORM, UNSTATED, WRONG_READINGS } from './assumptions';
 import type { NumberedIn } from './condition-share';
 import { type Field, type Hypothesis, makerOf } from './field';

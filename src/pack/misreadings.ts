@@ -1,5 +1,5 @@
 import type { Knowledge } from './knowledge';
-import type { Run } from './serial-index';
+import type { Run } from './serials/run';
 
 /** Characters that are taken for each other on a worn plate or in a photograph. */
 const LOOKS_LIKE: Record<string, string> = { O: '0', '0': 'O', I: '1', '1': 'I', S: '5', '5': 'S', B: '8', '8': 'B' };

@@ -20,25 +20,26 @@ function chance(seed: number): () => number {
 export interface Table {
   serials: Serials;
   spans: { low: number; high: number; row: number }[];
-  /** Serials to ask for, within the numbers that were allotted. */
+  /** Serials to ask for, within the numbers that were allotted or were left out between. */
   asked: string[];
 }
 
 /**
- * As tables are: blocks one after another with gaps between, in every tenth a smaller block for another market, and one
- * block in a thousand that spans many others (a year's allotment, stated once more as a whole).
+ * As tables are: blocks one after another with gaps between, in every tenth a smaller block for another market, at one in
+ * a thousand another one that spans many (a year's allotment, stated once more as a whole), and now and then a stretch
+ * of numbers that were never allotted.
  */
 export function tableOf(count: number): Table {
   const random = chance(count);
   const spans: Table['spans'] = [];
   let next = 1;
-  while (spans.length < count) {
+  for (let block = 1; spans.length < count; block++) {
     const width = 20 + Math.floor(random() * 200);
     const add = (low: number, high: number) => spans.push({ low, high, row: spans.length });
     add(next, next + width);
-    if (spans.length % 10 === 0) add(next + Math.floor(width / 4), next + Math.floor(width / 2));
-    if (spans.length % 1000 === 0) add(Math.max(1, next - 50_000), next + 50_000);
-    next += width + 1 + Math.floor(random() * 20);
+    if (block % 10 === 0) add(next + Math.floor(width / 4), next + Math.floor(width / 2));
+    if (block % 1000 === 0) add(Math.max(1, next - 50_000), next + 50_000);
+    next += width + 1 + Math.floor(random() * 20) + (block % 2000 === 0 ? 200_000 : 0);
   }
   spans.length = count;
   const asked = Array.from({ length: 10_000 }, () => writtenIn(SCHEME, 1 + Math.floor(random() * next)));
@@ -53,26 +54,39 @@ export function tableOf(count: number): Table {
 }
 
 export interface Searchable {
-  /** The rows whose run holds the serial, the narrowest first. */
-  find(serial: string): { low: number; high: number }[];
+  /** The ends of the runs that hold the serial, the narrowest first. */
+  find(serial: string): Span[];
+  /** The same, with all that the table says of each. */
+  told(serial: string): (readonly unknown[])[];
 }
+
+type Span = Pick<Table['spans'][number], 'low' | 'high'>;
 
 export function ours({ serials }: Table): Searchable {
   const index = new SerialIndex([
-    { pack: 'p', table: tabulate(serials), modelRef: (ref) => `p/${ref}`, citation: () => null },
+    { pack: 'p', table: tabulate(serials), modelRef: (ref) => ref, citation: () => null },
   ]);
-  return { find: (serial) => index.find(serial).map((run) => ({ low: run.firstNumber, high: run.lastNumber })) };
+  return {
+    find: (serial) => index.find(serial).map((run) => ({ low: run.firstNumber, high: run.lastNumber })),
+    told: (serial) => index.find(serial).map((run) => [run.first, run.last, run.models, run.year]),
+  };
 }
 
-/** A general-purpose interval tree of the npm registry (node-interval-tree 2.1.2), asked for the same answer. */
-export function general({ spans }: Table): Searchable {
+/**
+ * A general-purpose interval tree of the npm registry (node-interval-tree 2.1.2), asked for the same answers. What it
+ * doesn't hold itself, it has for nothing: the table with the texts, and a span for each row.
+ */
+export function general({ spans, serials: { runs } }: Table): Searchable {
   const tree = new IntervalTree<Table['spans'][number]>();
   for (const span of spans) tree.insert(span);
+  const search = (serial: string) => {
+    const number = numberIn(SCHEME, serial);
+    const found = number === null ? [] : tree.search(number, number);
+    return found.sort((a, b) => a.high - a.low - (b.high - b.low) || a.low - b.low);
+  };
   return {
-    find: (serial) => {
-      const number = numberIn(SCHEME, serial);
-      const found = number === null ? [] : tree.search(number, number);
-      return found.sort((a, b) => a.high - a.low - (b.high - b.low) || a.low - b.low);
-    },
+    find: search,
+    told: (serial) =>
+      search(serial).map(({ row }) => [runs.first[row], runs.last[row], runs.models[row], runs.year![row]]),
   };
 }

@@ -1,5 +1,5 @@
 import { onSale } from '../../claims/claimed';
-import type { Run } from '../../pack/serial-index';
+import type { Run } from '../../pack/serials/run';
 import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';

@@ -1,25 +1,26 @@
-import type { Column } from './column';
+import { Column } from './column';
 
-/** Children of a node; so many numbers of four bytes lie in one line of a processor's cache. */
-const EACH = 16;
+/** So many runs, as a power of two, lie in one stretch of the number line on average, and under each lowest node. */
+const BITS = 3;
 
 /**
  * Which runs of one scheme hold a number?
  *
  * Problem: a million runs, which nest and overlap, and one wide run must not make every question slow.
- * Example: runs 1-100, 40-60, 50-50, 70-80; which hold 50? Sorted by first number: 1, 40, 50, 70.
- * Method: the runs, sorted by first number, are the leaves of a tree with sixteen children to a node; each node keeps
- * where it begins and the furthest number that it reaches. From the top down one finds the place after the last run
- * that begins no later than the number (70's); from there back one looks only into nodes that reach it (not into a
- * node of 16 runs that all end before). Three steps of sixteen neighbours for 4,000 runs, five for a million.
+ * Example: runs 1-100, 40-60, 50-50, 70-80; which hold 65? Sorted by first number: 1, 40, 50, 70.
+ * Method: the line from the first beginning to the last is cut into stretches of one length, one for each eight runs;
+ * of each it is kept which run is the first to begin there. So only the number's own stretch is searched for the place
+ * after the last run that begins no later than the number: before 70. From there back to the first run one has to find
+ * those that reach the number. How far runs reach at the most is kept of each eight, each sixteen and so on, so that the
+ * most that end at this place and do not reach it are passed over in one step: here 50 and 40, one by one, being fewer
+ * than eight. 1-100 reaches it.
  */
 export class RunSearch {
   readonly #firsts: Column;
   readonly #widths: Column;
   readonly #from: number;
   readonly #count: number;
-  /** From the runs' parents up to the top, of sixteen nodes at most: where each begins, and how far it reaches. */
-  #levels: { begins: Float64Array; reaches: Float64Array }[] | null = null;
+  #index: Index | null = null;
 
   /** The runs from `from` to `to`, without `to`. */
   constructor(firsts: Column, widths: Column, from: number, to: number) {
@@ -32,71 +33,71 @@ export class RunSearch {
   /** Positions of runs that hold the number, those that begin last first, `most` of them. */
   holding(number: number, most: number): number[] {
     const found: number[] = [];
-    const tops = this.#tree().length;
-    let end = this.after(number) - this.#from;
-    for (let level = 0; end > 0; level++) {
-      const begin = level === tops ? 0 : Math.floor((end - 1) / EACH) * EACH;
-      for (let node = end - 1; node >= begin && found.length < most; node--)
-        this.#gather(level, node, number, most, found);
-      end = begin / EACH;
+    const { reaches, room } = this.#made();
+    for (let end = this.after(number) - this.#from; end > 0 && found.length < most; ) {
+      // The largest node that ends here, then its later half, and so on, until one does not reach the number.
+      let level = 31 - Math.clz32(end & -end);
+      while (level >= BITS && reaches.at((room >> level) + (end >> level) - 1) >= number) level--;
+      if (level >= BITS) end -= 1 << level;
+      else {
+        const at = this.#from + --end;
+        if (this.#firsts.at(at) + this.#widths.at(at) >= number) found.push(at);
+      }
     }
     return found;
   }
 
   /** The position after the last run that begins at or before the number. */
   after(number: number): number {
-    const tree = this.#tree();
-    let begin = 0;
-    let end = tree.at(-1)?.begins.length ?? this.#count;
-    for (let level = tree.length; level >= 0; level--) {
-      let node = begin;
-      while (node < end && this.#begins(level, node) <= number) node++;
-      if (node === 0) return this.#from;
-      if (level === 0) return this.#from + node;
-      begin = (node - 1) * EACH;
-      end = Math.min(begin + EACH, this.#size(level - 1));
+    const { starts, base, scale } = this.#made();
+    if (number < base) return this.#from;
+    const stretch = Math.floor((number - base) * scale);
+    let low = this.#from + (starts[stretch] ?? this.#count);
+    let high = this.#from + (starts[stretch + 1] ?? this.#count);
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (this.#firsts.at(middle) <= number) low = middle + 1;
+      else high = middle;
     }
-    return this.#from;
-  }
-
-  #gather(level: number, node: number, number: number, most: number, found: number[]): void {
-    if (this.#reaches(level, node) < number) return;
-    if (level === 0) found.push(this.#from + node);
-    else
-      for (let child = Math.min((node + 1) * EACH, this.#size(level - 1)) - 1; child >= node * EACH; child--) {
-        if (found.length >= most) return;
-        this.#gather(level - 1, child, number, most, found);
-      }
-  }
-
-  #size(level: number): number {
-    return level === 0 ? this.#count : this.#tree()[level - 1]!.begins.length;
-  }
-
-  #begins(level: number, node: number): number {
-    return level === 0 ? this.#firsts.at(this.#from + node) : this.#tree()[level - 1]!.begins[node]!;
-  }
-
-  #reaches(level: number, node: number): number {
-    if (level > 0) return this.#tree()[level - 1]!.reaches[node]!;
-    return this.#firsts.at(this.#from + node) + this.#widths.at(this.#from + node);
+    return low;
   }
 
   /** Made when first asked for: one walk through the numbers. */
-  #tree(): { begins: Float64Array; reaches: Float64Array }[] {
-    if (this.#levels) return this.#levels;
-    const levels: { begins: Float64Array; reaches: Float64Array }[] = [];
-    this.#levels = levels;
-    for (let below = this.#count; below > EACH; below = levels.at(-1)!.begins.length) {
-      const count = Math.ceil(below / EACH);
-      const [begins, reaches] = [new Float64Array(count), new Float64Array(count)];
-      for (let node = 0; node < below; node++) {
-        const parent = Math.floor(node / EACH);
-        if (node % EACH === 0) begins[parent] = this.#begins(levels.length, node);
-        reaches[parent] = Math.max(reaches[parent]!, this.#reaches(levels.length, node));
-      }
-      levels.push({ begins, reaches });
-    }
-    return levels;
+  #made(): Index {
+    this.#index ??= indexOf(this.#firsts, this.#widths, this.#from, this.#count);
+    return this.#index;
   }
+}
+
+interface Index {
+  /** Which run is the first to begin in each stretch or behind it; one more for their end. */
+  starts: Uint32Array;
+  /** Where the first stretch begins. */
+  base: number;
+  /** Stretches to a number. */
+  scale: number;
+  /** How many runs the highest node has room for: a power of two. */
+  room: number;
+  /** How far all runs reach at place 1, each half of them at 2 and 3, each quarter at 4 to 7, down to eight runs each. */
+  reaches: Column;
+}
+
+function indexOf(firsts: Column, widths: Column, from: number, count: number): Index {
+  const stretches = Math.ceil(count / 2 ** BITS);
+  const base = count && firsts.at(from);
+  const scale = count && stretches / (firsts.at(from + count - 1) - base + 1);
+  const starts = new Uint32Array(stretches + 1);
+  const room = 1 << Math.max(BITS, 32 - Math.clz32(count - 1));
+  const furthest = new Float64Array(((room + count - 1) >> BITS) + 1);
+  let stretch = 0;
+  for (let i = 0; i < count; i++) {
+    const first = firsts.at(from + i);
+    while (stretch < Math.floor((first - base) * scale)) starts[++stretch] = i;
+    const node = (room + i) >> BITS;
+    furthest[node] = Math.max(furthest[node]!, first + widths.at(from + i));
+  }
+  starts.fill(count, stretch + 1);
+  for (let node = furthest.length - 1; node > 1; node--)
+    furthest[node >> 1] = Math.max(furthest[node >> 1]!, furthest[node]!);
+  return { starts, base, scale, room, reaches: Column.of(furthest) };
 }

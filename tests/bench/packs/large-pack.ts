@@ -98,13 +98,13 @@ function runsOf(models: number, count: number, random: () => number): Required<O
     place.push(WORKS[Math.floor(random() * WORKS.length)]!);
     source.push(id('ledger', Math.floor((SOURCES * scheme.length) / (count + 1))));
   };
-  while (scheme.length < count) {
+  for (let block = 1; scheme.length < count; block++) {
     const at = Math.floor((SCHEMES * scheme.length) / count);
     const begin = next[at]!;
     const width = 20 + Math.floor(random() * 200);
     add(at, begin, begin + width);
-    if (scheme.length % 10 === 0) add(at, begin + (width >> 2), begin + (width >> 1));
-    if (scheme.length % 1000 === 0) add(at, Math.max(1, begin - 50_000), begin + 50_000);
+    if (block % 10 === 0) add(at, begin + (width >> 2), begin + (width >> 1));
+    if (block % 1000 === 0) add(at, Math.max(1, begin - 50_000), begin + 50_000);
     next[at] = begin + width + 1 + Math.floor(random() * 20);
   }
   for (const column of [scheme, first, last, list, year, place, source]) column.length = count;

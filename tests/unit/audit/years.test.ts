@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { STOCK_YEARS, yearsAgree, yearsClaimed, yearsDisagree } from '../../../src/audit/years';
-import type { Run } from '../../../src/pack/serial-index';
+import type { Run } from '../../../src/pack/serials/run';
 import { readingOf } from '../claims/support/reading';
 
 const reading = (description: string) => readingOf({ title: 'Sewing machine', description });

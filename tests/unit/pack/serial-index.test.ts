@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Scheme } from '../../../src/pack/schema/serials';
-import { type RunColumns, SerialIndex } from '../../../src/pack/serial-index';
+import { SerialIndex } from '../../../src/pack/serial-index';
+import type { RunColumns } from '../../../src/pack/serials/pack-runs';
 import { tabulate } from '../../../src/pack/serials/run-table';
-import { columnsFrom, columnsOf, FIVE_DIGITS, indexOf, serialsOf } from './support/runs';
+import { columnsFrom, columnsOf, FIVE_DIGITS, indexOf, serialsOf, told } from './support/runs';
 
 const spans = (index: SerialIndex, serial: string) =>
   index.find(serial).map((run) => [run.firstNumber, run.lastNumber]);
@@ -81,7 +82,7 @@ describe('find', () => {
       citation: (id) => (id ? `cited: ${id}` : null),
     };
     const index = new SerialIndex([columns]);
-    expect(index.find('K20050')).toEqual([
+    expect(index.find('K20050').map(told)).toEqual([
       {
         pack: 'p',
         entry: 'k-k20001',
@@ -96,10 +97,10 @@ describe('find', () => {
         source: 'cited: page',
       },
     ]);
-    expect(index.find('K20150')).toMatchObject([
+    expect(index.find('K20150').map(told)).toMatchObject([
       { models: ['p/m', 'other/n'], year: 1952, place: null, source: 'cited: ledger' },
     ]);
-    expect(index.find('K20250')).toMatchObject([{ models: [], year: null }]);
+    expect(index.find('K20250').map(told)).toMatchObject([{ models: [], year: null }]);
   });
 });
 

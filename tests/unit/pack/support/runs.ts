@@ -1,5 +1,7 @@
 import type { Scheme, Serials } from '../../../../src/pack/schema/serials';
-import { type RunColumns, SerialIndex } from '../../../../src/pack/serial-index';
+import { SerialIndex } from '../../../../src/pack/serial-index';
+import type { RunColumns } from '../../../../src/pack/serials/pack-runs';
+import type { Run } from '../../../../src/pack/serials/run';
 import { tabulate } from '../../../../src/pack/serials/run-table';
 
 export const FIVE_DIGITS: Scheme = { id: 'k', prefix: 'K', digits: 5 };
@@ -30,4 +32,10 @@ export function columnsOf(spans: readonly Span[], pack = 'p', scheme = FIVE_DIGI
 
 export function indexOf(...spans: Span[]): SerialIndex {
   return new SerialIndex([columnsOf(spans)]);
+}
+
+/** All that a run says, which it puts together only when it is asked. */
+export function told(run: Run) {
+  const { pack, entry, scheme, first, last, firstNumber, lastNumber, models, year, place, source } = run;
+  return { pack, entry, scheme, first, last, firstNumber, lastNumber, models, year, place, source };
 }

@@ -1,0 +1,82 @@
+import type { Scheme } from '../schema/serials';
+import { numberIn } from '../serial-form';
+import { narrowestFirst, Run } from './run';
+import { RunSearch } from './run-search';
+import type { RunTable } from './run-table';
+
+/** One pack's runs, and how its references and sources are read. */
+export interface RunColumns {
+  pack: string;
+  table: RunTable;
+  modelRef: (ref: string) => string;
+  citation: (id: string | null | undefined) => string | null;
+}
+
+/** A serial may lie in this many runs of one pack at the most; a pack that says more is hostile. */
+const MOST_RUNS = 64;
+
+/** So many are looked at for the narrowest; where more hold a number, those that begin last. */
+const MOST_SEEN = MOST_RUNS * 4;
+
+/** The runs of one pack. */
+export class PackRuns {
+  readonly pack: string;
+  readonly table: RunTable;
+  readonly citation: RunColumns['citation'];
+  readonly schemes: readonly Scheme[];
+  readonly #modelRef: RunColumns['modelRef'];
+  readonly #searches: readonly RunSearch[];
+  /** Sets of models with their references in full, as far as they were asked for. */
+  readonly #models: string[][] = [];
+
+  constructor({ pack, table, modelRef, citation }: RunColumns) {
+    const { firsts, widths, from, schemes } = table;
+    this.pack = pack;
+    this.table = table;
+    this.citation = citation;
+    this.schemes = schemes;
+    this.#modelRef = modelRef;
+    this.#searches = schemes.map((_, i) => new RunSearch(firsts, widths, from[i]!, from[i + 1]!));
+  }
+
+  /** Those that hold the number, the narrowest first, 64 at most. */
+  find(normal: string): Run[] {
+    const found: Run[] = [];
+    for (let i = 0; i < this.schemes.length && found.length < MOST_SEEN; i++) {
+      const scheme = this.schemes[i]!;
+      const number = numberIn(scheme, normal);
+      if (number === null) continue;
+      for (const at of this.#searches[i]!.holding(number, MOST_SEEN - found.length))
+        found.push(new Run(this, scheme, at));
+    }
+    if (found.length > 1) found.sort(narrowestFirst);
+    return found.length > MOST_RUNS ? found.slice(0, MOST_RUNS) : found;
+  }
+
+  /** Those of one scheme that begin next to a number, in order: so many at or before it, so many after it. */
+  around(scheme: string, number: number, each: number): Run[] {
+    const place = this.schemes.findIndex(({ id }) => id === scheme);
+    if (place < 0) return [];
+    const after = this.#searches[place]!.after(number);
+    const from = Math.max(this.table.from[place]!, after - each);
+    const to = Math.min(this.table.from[place + 1]!, after + each);
+    return Array.from({ length: to - from }, (_, i) => new Run(this, this.schemes[place]!, from + i));
+  }
+
+  /** Those that name a model, in order of their numbers. */
+  runsOf(model: string): Run[] {
+    const { from, models } = this.table;
+    const out: Run[] = [];
+    this.schemes.forEach((scheme, place) => {
+      for (let at = from[place]!; at < from[place + 1]!; at++)
+        if (this.modelsIn(models.at(at)).includes(model)) out.push(new Run(this, scheme, at));
+    });
+    return out;
+  }
+
+  /** The models of one set, packId/modelId. */
+  modelsIn(set: number): string[] {
+    this.#models[set] ??= this.table.words.models.at(set).map(this.#modelRef);
+    return this.#models[set];
+  }
+}
