@@ -158,11 +158,14 @@ export interface Price {
 }
 
 export interface FieldNote {
-  source: SourceName;
+  /** "user" for what is not on the page, but was typed in by the user. */
+  source: SourceName | 'user';
   /** 0 to 1. */
   confidence: number;
   /** Values that lost, most likely first. */
   alternatives: { value: string; source: SourceName }[];
+  /** The user has decided, by picking one of the page's readings or by typing; left out where the reader has. */
+  byUser?: 'picked' | 'typed';
 }
 
 /** What the advert says. Offsets into its texts are UTF-16 units, end exclusive. */

@@ -3,6 +3,7 @@ import { type NumberPlace, numberPlace } from '../audit/number-place';
 import type { Audit } from '../audit/types';
 import { type Described, listingByHand } from '../listing/by-hand';
 import { readDraft } from '../listing/draft';
+import type { Lapsed } from '../listing/picks';
 import type { Draft, Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
 import type { Rate } from '../pack/schema/prices';
@@ -30,6 +31,8 @@ export interface Answered {
   pictures: Pictures;
   /** Where its number stands among its neighbours, or null. */
   place: NumberPlace | null;
+  /** What the user has said of how the page is to be read and what no longer counts; left out where no page was read. */
+  lapsed?: readonly Lapsed[];
 }
 
 /** What the user has kept of prices. */

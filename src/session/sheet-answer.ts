@@ -3,6 +3,7 @@ import { sheetLanguages, type ViewingSheet, viewingSheet } from '../audit/viewin
 import type { Listing } from '../listing/types';
 import type { Knowledge } from '../pack/knowledge';
 import { type Answer, answered, type OwnPrices } from './answer';
+import { withoutPicks } from './picks';
 import type { Seen } from './seen';
 import type { Shipped } from './words-of';
 
@@ -24,7 +25,7 @@ export function answerToSheet(
   shipped: Shipped,
   own: OwnPrices,
 ): SheetAnswer {
-  const answer = answered(() => listing, asOf, knowledge, seen, shipped, own);
+  const answer = answered(() => listing, asOf, knowledge, withoutPicks(seen), shipped, own);
   if (!answer.ok) return { sheets: [], answer };
   const asked = caseOf(listing, knowledge, { asOf });
   return {

@@ -1,3 +1,4 @@
+import { UNSURE } from '../../listing/doubt';
 import type { FieldName } from '../../listing/types';
 import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
@@ -9,9 +10,6 @@ import { askOf, knownFacts, saidEach } from '../words';
 import { knownBand } from './price';
 
 const texts = findingTexts.sourceConflict;
-
-/** Below this the reader itself isn't sure of a field that the page gives twice. */
-const UNSURE = 0.7;
 
 /** The page gives a field in two ways, or two packs say different things of one claim: both are shown. */
 export function sourceConflict(auditCase: AuditCase): Finding[] {

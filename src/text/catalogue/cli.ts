@@ -149,6 +149,7 @@ export const cli = {
       meta: 'page metadata',
       page: 'the visible page',
       draft: 'the draft',
+      user: 'the user',
     },
   },
   pack: {

@@ -19,6 +19,7 @@ import { ownTexts } from './own';
 import { packCliTexts } from './pack-cli';
 import { panelTexts } from './panel';
 import { photoTexts } from './photos';
+import { pickTexts } from './picks';
 import { priceCliTexts } from './price-cli';
 import { priceFieldTexts } from './price-fields';
 import { priceRoomTexts } from './price-room';
@@ -55,6 +56,7 @@ export const texts = {
   packCli: packCliTexts,
   panel: panelTexts,
   photos: photoTexts,
+  picks: pickTexts,
   price: priceTexts,
   priceCli: priceCliTexts,
   priceRoom: priceRoomTexts,

@@ -1,4 +1,5 @@
 import type { Standing } from '../../audit/types';
+import { pickAnswer, pickName } from '../../session/picks';
 import type { Screen } from '../../session/screen';
 import { likelyTexts } from '../../text/catalogue/likely';
 import { likelyAdds } from '../likely';
@@ -12,6 +13,7 @@ import { PacksSpoke } from './PacksSpoke';
 import type { SeenActions } from './Panel';
 import { PriceLine, PricePart } from './PricePart';
 import { Questions, questionsOf } from './Questions';
+import { ReadingNote } from './ReadingNote';
 import { SerialPart } from './SerialPart';
 import type { BesideProps } from './SideBySide';
 import { shownFindings, summaryOf } from './summary';
@@ -38,10 +40,11 @@ interface Props {
  * what it is instead and what it costs, what would settle it, what to ask and to mind; then, folded, what agrees.
  */
 export function AuditView({ screen, copy, save, makeSheet, seen: actions, isPrivate, workbench }: Props) {
-  const { audit, listing, words, seen, kind, place, pending, reading } = screen;
+  const { audit, listing, words, seen, kind, place, pending, reading, lapsed = [] } = screen;
   const about = reading.address;
   // Of a part, a wish or a service there is no machine's price and no machine's number to speak of.
   const forSale = audit.kind === 'item' || audit.kind === 'lot';
+  const keptNote = isPrivate ? likelyTexts.settle.keptNot : likelyTexts.settle.kept;
   const keep = <KeepPrice workbench={workbench} audit={audit} listing={listing} />;
   const group = (standing: Standing) => (
     <FindingGroup
@@ -61,6 +64,7 @@ export function AuditView({ screen, copy, save, makeSheet, seen: actions, isPriv
       <p class="summary" data-part="summary">
         {summaryOf(audit)}
       </p>
+      <ReadingNote listing={listing} lapsed={lapsed} />
       {FIRST.map(group)}
       {likelyAdds(audit, seen.length) && (
         <LikelyPart
@@ -75,7 +79,7 @@ export function AuditView({ screen, copy, save, makeSheet, seen: actions, isPriv
       <NextPart
         next={audit.nextEvidence}
         {...{ seen, words, pending }}
-        keptNote={isPrivate ? likelyTexts.settle.keptNot : likelyTexts.settle.kept}
+        keptNote={keptNote}
         onSaw={(attribute, value) => actions.saw(about, attribute, value)}
         onTakeBack={(attribute) => actions.takeBack(about, attribute)}
       />
@@ -86,7 +90,11 @@ export function AuditView({ screen, copy, save, makeSheet, seen: actions, isPriv
       {forSale && <SerialPart audit={audit} words={words} place={place} />}
       <PacksSpoke audit={audit} words={words} />
       <UnreadParts addresses={screen.reading.harvest.unread} />
-      <WhatWasRead listing={listing} />
+      <WhatWasRead
+        {...{ listing, lapsed, keptNote }}
+        onPick={(field, pick) => actions.saw(about, pickName(field), pickAnswer(pick))}
+        onTakeBack={(field) => actions.takeBack(about, pickName(field))}
+      />
     </article>
   );
 }

@@ -5,6 +5,7 @@ import { collect } from '../../../src/listing/collect';
 import { compile } from '../../../src/pack/compile';
 import { parsePack } from '../../../src/pack/parse';
 import { answerTo } from '../../../src/session/page-answer';
+import { pickAnswer, pickName } from '../../../src/session/picks';
 import { harvestFrom } from '../../../src/session/reading';
 import { sampleHarvest } from './sample-harvest';
 
@@ -41,6 +42,36 @@ describe('the answer to a harvest', () => {
     for (const { id } of audit.packs) expect(words.packs.has(id)).toBe(true);
     // It travels from the engine's thread to the panel.
     expect(structuredClone(answer)).toEqual(answer);
+  });
+
+  it('is made with the reading that the user has picked, all of it', () => {
+    const harvest = harvestOf('haddercombe-price-clash');
+    const told = (value: string | null) => {
+      const seen = new Map(value === null ? [] : [[pickName('price'), pickAnswer({ how: 'picked', value })]]);
+      const answer = answerTo(harvest, '2026-06-01', knowledge, seen);
+      if (!answer.ok) throw new Error(answer.problem);
+      return answer;
+    };
+    const conflict = ({ audit }: ReturnType<typeof told>) =>
+      audit.findings.some(({ id }) => id === 'source-conflict:price');
+    const before = told(null);
+    expect([before.audit.price.standing, conflict(before), before.audit.listing.price?.amount]).toEqual([
+      'within',
+      true,
+      '450.00',
+    ]);
+    const after = told('45.00 GBP');
+    expect([after.audit.price.standing, conflict(after), after.audit.listing.price?.amount]).toEqual([
+      'below',
+      false,
+      '45.00',
+    ]);
+    expect(after.audit.listing.fields.price).toMatchObject({ source: 'json-ld', confidence: 1, byUser: 'picked' });
+    // It is no feature of the machine that was seen.
+    expect([after.seen, after.lapsed]).toEqual([[], []]);
+    const gone = told('£44');
+    expect(gone.audit).toEqual(before.audit);
+    expect(gone.lapsed).toEqual([{ field: 'price', value: '£44', why: 'gone' }]);
   });
 
   it('explains the attributes that findings speak of', () => {
