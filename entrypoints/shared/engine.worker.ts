@@ -91,6 +91,7 @@ async function answer(
       return answerKeeper(question);
     }
     case 'own':
+    case 'correction':
     case 'proposal': {
       // Asked in one room alone, where somebody corrects a pack.
       const { answerOwn } = await import('./own-answers');

@@ -4,15 +4,19 @@ import type { KeptLayer } from '../../src/keep/schema';
 import { contentHash } from '../../src/pack/compiled/content-hash';
 import type { Pack } from '../../src/pack/schema/index';
 import type { Question, Replies } from '../../src/session/engine-messages';
-import { carriedTo, changesOf } from '../../src/session/own/changed-layer';
+import { asChange, carriedTo, changesOf } from '../../src/session/own/changed-layer';
 import { ownTold } from '../../src/session/own/editable';
+import { issueWith } from '../../src/session/own/in-order';
 import { writeProposal } from '../../src/sharing/propose/proposal';
 import { withKeep } from './keep';
 
-type Asked = Extract<Question, { about: 'own' | 'proposal' }>;
+type Asked = Extract<Question, { about: 'own' | 'correction' | 'proposal' }>;
 
-/** What a user has changed of a pack and can change, or a signed proposal of it; null where that pack is not here. */
-export async function answerOwn(question: Asked): Promise<Replies['own' | 'proposal']> {
+/**
+ * What a user has changed of a pack and can change, what would be wrong with one more correction, or a signed proposal of
+ * them; null where that pack is not here.
+ */
+export async function answerOwn(question: Asked): Promise<Replies[Asked['about']]> {
   const text = await withKeep((db) => readText(db, question.pack));
   const layers = await withKeep(readLayers);
   if (!text.ok || text.value === null || !layers.ok) return null;
@@ -21,6 +25,7 @@ export async function answerOwn(question: Asked): Promise<Replies['own' | 'propo
   const { layer, cameBack } = await carried(layers.value.get(question.pack), pack, hash);
   const changes = layer ? changesOf(layer) : [];
   if (question.about === 'own') return { ...ownTold(pack, hash, changes, question.sought), cameBack };
+  if (question.about === 'correction') return issueWith(pack, changes, asChange(question.typed));
   const keys = await withKeep((db) => memberKeys(db, newKeys));
   if (!keys.ok || changes.length === 0) return null;
   const { name, note } = question;

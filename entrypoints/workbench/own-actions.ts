@@ -1,7 +1,7 @@
 import { changeLayer } from '../../src/keep/layers';
 import type { KeptLayer } from '../../src/keep/schema';
 import { withChange, withoutSlots } from '../../src/session/own/changed-layer';
-import { valueTyped } from '../../src/session/own/typed-value';
+import { typedForm, valueTyped } from '../../src/session/own/typed-value';
 import type { OwnActions, OwnState } from '../../src/view/workbench/own/state';
 import { withKeep } from '../shared/keep';
 import { saveFile } from '../shared/save-file';
@@ -50,14 +50,18 @@ export function ownActions(
       void read();
     },
     choose: (entry) => show({ chosen: entry && { part: entry.part, entry: entry.entry }, field: null }),
-    async keep({ part, entry }, { field, typed: was, value }, typed) {
+    async keep({ part, entry }, { field, typed: was, value, like }, typed) {
       const { pack, told } = state();
       if (pack === null || told === null) return;
       const name = field.join('.');
-      const now = valueTyped(typed, value ?? undefined);
-      if (now === undefined) return show({ field: { name, wrong: was } });
-      const kept = await change(pack, (layer) => withChange(layer, { part, entry, field, saw: value, now }, told.base));
-      show({ field: { name, wrong: kept ? null : 'stale' } });
+      const now = valueTyped(typed, like);
+      if (now === undefined) return show({ field: { name, wrong: { why: 'form', example: was || typedForm(like) } } });
+      const mine = { part, entry, field, saw: value, now };
+      const issue = await engine.ask({ about: 'correction', pack, typed: mine });
+      if (!issue.ok) return show({ trouble: issue.trouble });
+      if (issue.value) return show({ field: { name, wrong: { why: 'order', ...issue.value } } });
+      const kept = await change(pack, (layer) => withChange(layer, mine, told.base));
+      show({ field: { name, wrong: kept ? null : { why: 'stale' } } });
     },
     takeBack(slots) {
       const { pack } = state();

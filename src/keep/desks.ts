@@ -1,5 +1,6 @@
 import { change, look } from './change';
 import { remember } from './known';
+import { GOES_ALONG, goAlong } from './new-id';
 import type { Database } from './open';
 import type { PackWithText } from './packs';
 import type { KeptDesk, KeptKnown } from './schema';
@@ -27,32 +28,48 @@ export function keeperKeys(db: Database, id: string): Promise<Kept<CryptoKeyPair
   return look(db, ['keys'], async (transaction) => (await transaction.objectStore('keys').get(id))?.keys ?? null);
 }
 
+/** What an edition is made of: the pack's text and the desk, as they stood when it was made. */
+export interface MadeOf {
+  text: string;
+  desk: KeptDesk;
+}
+
+export interface NewEdition {
+  pack: PackWithText;
+  known: KeptKnown;
+  keys: CryptoKeyPair;
+  files: readonly { name: string; text: string }[];
+}
+
 /**
  * A new edition: the pack on the shelf, what is remembered of it, its key, and the files that wait to be saved, with a desk
- * that is cleared; all of it or nothing.
- * @param old the id under which the pack stood, which is another one where it is sealed for the first time: that goes
+ * that is cleared; all of it or nothing. Sealed for the first time, the pack has another id, under which it goes on.
+ * @returns stale: nothing is kept, for another window has decided something, or has published or taken an edition, since
+ * this one was made. Two editions of one number would be two packs, and what was decided would be lost.
  */
-export function keepEdition(
-  db: Database,
-  old: string,
-  pack: PackWithText,
-  known: KeptKnown,
-  keys: CryptoKeyPair,
-  files: readonly { name: string; text: string }[],
-): Promise<Kept<void>> {
-  return change(db, ['packs', 'texts', 'known', 'keys', 'desks'], async (transaction) => {
+export function keepEdition(db: Database, from: MadeOf, edition: NewEdition): Promise<Kept<'kept' | 'stale'>> {
+  const { pack, known, keys, files } = edition;
+  const stores = ['packs', 'texts', 'known', 'keys', 'desks', ...GOES_ALONG] as const;
+  return change(db, [...stores], async (transaction) => {
+    const [packs, texts] = [transaction.objectStore('packs'), transaction.objectStore('texts')];
+    const [desks, remembered] = [transaction.objectStore('desks'), transaction.objectStore('known')];
+    const old = from.desk.id;
+    const desk = (await desks.get(old)) ?? emptyDesk(old);
+    const highest = (await remembered.get(pack.id))?.edition ?? 0;
+    const isSame = (await texts.get(old))?.text === from.text && JSON.stringify(desk) === JSON.stringify(from.desk);
+    if (!isSame || highest >= pack.edition) return 'stale';
     const { text, ...head } = pack;
-    await transaction.objectStore('packs').put(head);
-    await transaction.objectStore('texts').put({ id: pack.id, text });
-    await remember(transaction.objectStore('known'), known);
+    await packs.put(head);
+    await texts.put({ id: pack.id, text });
+    await remember(remembered, known);
     await transaction.objectStore('keys').put({ id: pack.id, keys });
-    const desks = transaction.objectStore('desks');
-    // Sealed, it has another id; side by side the two would say everything twice.
-    if (old !== pack.id) {
-      await transaction.objectStore('packs').delete(old);
-      await transaction.objectStore('texts').delete(old);
-    }
     await desks.delete(old);
     await desks.put({ ...emptyDesk(pack.id), published: { edition: pack.edition, files } });
+    if (old === pack.id) return 'kept';
+    // Side by side the two would say everything twice.
+    await packs.delete(old);
+    await texts.delete(old);
+    await goAlong(transaction, old, pack.id);
+    return 'kept';
   });
 }

@@ -11,7 +11,7 @@ export interface KeptPack {
   sealedBy?: string | null;
   /** SHA-256 of the text, see content-hash.ts; left out until it has been computed. */
   hash?: string;
-  /** The last day of this edition by its seal, YYYY-MM-DD; null or left out: none is given. */
+  /** The last day of this edition, YYYY-MM-DD; null or left out: none is given. */
   expires?: string | null;
 }
 

@@ -2,6 +2,7 @@ import type { PastPrice, PastTold, PriceAnswer, PriceAsked } from '../audit/pric
 import type { Kept } from '../keep/trouble';
 import type { Described } from '../listing/by-hand';
 import type { Draft, Harvest, Listing } from '../listing/types';
+import type { PackIssue } from '../pack/issues';
 import type { ModelNamed } from '../price/writing';
 import type { Answer } from './answer';
 import type { EnquiryAnswer } from './enquiry';
@@ -9,6 +10,7 @@ import type { SessionEvent, Wanted } from './events';
 import type { OfferStep } from './following/offer-told';
 import type { InstallStep } from './install';
 import type { DeskTold, PublishOutcome } from './keeper/desk-told';
+import type { TypedChange } from './own/changed-layer';
 import type { OwnTold } from './own/editable';
 import type { PackCard } from './pack-card';
 import type { Seen } from './seen';
@@ -49,6 +51,8 @@ export type Question =
   | { about: 'serial'; serial: string; pack: string | null }
   /** What the user has corrected of a pack, and the entries that could be, by part of a name. */
   | { about: 'own'; pack: string; sought: string }
+  /** Whether the pack would be in order with one more correction. */
+  | { about: 'correction'; pack: string; typed: TypedChange }
   /** The user's corrections as a signed proposal, as text. */
   | { about: 'proposal'; pack: string; name: string; note: string }
   /** A keeper's desk: proposals beside the pack, and what was decided. */
@@ -78,6 +82,8 @@ export interface Replies {
   desk: DeskTold | null;
   publish: PublishOutcome;
   proposal: string | null;
+  /** What would be wrong with it; null: nothing. */
+  correction: PackIssue | null;
   past: PastTold | null;
 }
 

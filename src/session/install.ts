@@ -46,7 +46,7 @@ export interface Accepted {
   hash: string;
   compiled: ArrayBuffer;
   sealedBy: string | null;
-  /** The last day of this edition by its seal, or null. */
+  /** The last day of this edition, YYYY-MM-DD, or null. */
   expires: string | null;
   /** What is to be remembered of it; null: nothing, for it is unsealed. */
   remember: KeptKnown | null;
@@ -147,11 +147,11 @@ export async function examine(
 
 type Opened = Extract<OpenedPack, { json: string }>;
 
-async function made({ pack, json, sealedBy, seal }: Opened, there: Standing | undefined) {
+async function made({ pack, json, sealedBy, seal, expires }: Opened, there: Standing | undefined) {
   const hash = seal?.hash ?? (await contentHash(json));
   const { buffer: compiled } = bytesOf(partsOf(pack));
   const replaces = there ? { edition: there.edition, otherText: there.hash !== hash } : null;
-  return { edition: pack.about.edition, json, hash, compiled, sealedBy, expires: seal?.expires ?? null, replaces };
+  return { edition: pack.about.edition, json, hash, compiled, sealedBy, expires, replaces };
 }
 
 /** What is known already stays known where the user goes back. */

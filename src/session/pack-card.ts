@@ -15,7 +15,7 @@ export interface PackCard {
   installedAt: string | null;
   /** Fingerprint of the key that sealed it, null for an unsealed one. */
   sealedBy: string | null;
-  /** The last day of its edition by its seal, or null. */
+  /** The last day of its edition, YYYY-MM-DD, or null. */
   expires: string | null;
   /** null where this version of the program can't read the kept text; `issues` says why. */
   about: PackAbout | null;

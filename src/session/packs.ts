@@ -29,7 +29,7 @@ export interface ShelvedPack extends OpenedPack {
   installedAt: string | null;
   /** Fingerprint of the key that sealed it, null for an unsealed one. */
   sealedBy: string | null;
-  /** The last day of its edition by its seal, or null. */
+  /** The last day of its edition, YYYY-MM-DD, or null. */
   expires: string | null;
 }
 

@@ -2,13 +2,22 @@ import type { PackIssue } from '../pack/issues';
 import { parsePack } from '../pack/parse';
 import type { Pack } from '../pack/schema/index';
 import { sealTexts as texts } from '../text/catalogue/seal';
+import { lastDay } from './last-day';
 import { iJsonIssue } from './seal/i-json-issue';
 import { isSealed } from './seal/is-sealed';
 import type { OpenedSeal } from './seal/open-seal';
 import { splitId } from './seal/pack-id';
 
 export type OpenedPack =
-  | { pack: Pack; json: string; sealedBy: string | null; seal: OpenedSeal | null; issues?: undefined }
+  | {
+      pack: Pack;
+      json: string;
+      sealedBy: string | null;
+      seal: OpenedSeal | null;
+      /** The last day of the edition, YYYY-MM-DD, or null. */
+      expires: string | null;
+      issues?: undefined;
+    }
   | { issues: PackIssue[]; pack?: undefined };
 
 /**
@@ -25,7 +34,7 @@ export async function openPackFile(text: string): Promise<OpenedPack> {
     // Unsealed never takes a sealed pack's place, whether or not that one is here.
     if (splitId(pack.about.id).founder !== null)
       return { issues: [{ path: 'about.id', ...texts.unsealedId(pack.about.id) }] };
-    return { pack, json: text, sealedBy: null, seal: null };
+    return { pack, json: text, sealedBy: null, seal: null, expires: lastDay(pack.about, null) };
   }
   // Most files are plain, and whoever opens one needs nothing of keys and signatures.
   const [{ openSealed }, { spokenFingerprint }] = await Promise.all([
@@ -34,5 +43,6 @@ export async function openPackFile(text: string): Promise<OpenedPack> {
   ]);
   const seal = await openSealed(text);
   if (seal.issues) return { issues: seal.issues };
-  return { pack: seal.pack, json: seal.json, sealedBy: spokenFingerprint(seal.fingerprint), seal };
+  const { pack, json, expires } = seal;
+  return { pack, json, sealedBy: spokenFingerprint(seal.fingerprint), seal, expires };
 }

@@ -1,4 +1,5 @@
 import type { Pack } from '../../pack/schema/index';
+import { lastDay } from '../../sharing/last-day';
 import { fingerprintOf, spokenFingerprint } from '../../sharing/seal/fingerprint';
 import { changeKey, type KeyChange } from '../../sharing/seal/key-change';
 import { keyHash } from '../../sharing/seal/key-hash';
@@ -45,6 +46,9 @@ export async function sealCommand(files: string[], values: PackValues): Promise<
     ...(over ? { previous: { edition: over.edition, hash: over.hash } } : {}),
     next: await nextFor(over, keys, values),
   };
+  const { expires } = options;
+  if (expires && pack.about.expires !== undefined && lastDay(pack.about, null) !== expires)
+    throw new BadInput(texts.otherLastDay(path, pack.about.expires, expires));
   const text = await sealPack(pack, keys, options);
   const wrote = texts.wrote(out, writeOutput(out, text, values.force));
   const { id, edition } = pack.about;

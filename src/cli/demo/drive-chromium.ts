@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, mkdtempSync, rmSync, statfsSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, statfsSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { type BrowserContext, type CDPSession, chromium, type Page, type Worker } from 'playwright-core';
@@ -30,6 +30,8 @@ export interface DriveOptions {
   grants?: readonly string[];
   /** How many bytes there are for all that pages keep; left out: as many as on any machine like this. */
   space?: number;
+  /** A folder for the profile, which outlives the browser and may have been another one's; left out: one for this time. */
+  profile?: string;
 }
 
 /** A real Chromium with the extension loaded. */
@@ -48,6 +50,7 @@ export interface Chromium extends Driven {
  * without a window doesn't outlive; and hosts for which the user has said yes before, which a browser doesn't ask again.
  */
 function settle(profile: string, extension: string, { privately = false, grants = [] }: DriveOptions): void {
+  if (existsSync(join(profile, 'Default'))) return;
   mkdirSync(join(profile, 'Default'));
   const hosts = { api: [], explicit_host: grants, manifest_permissions: [], scriptable_host: [] };
   const granted = grants.length > 0 ? { runtime_granted_permissions: hosts } : {};
@@ -92,7 +95,7 @@ function flags(options: DriveOptions): string[] {
 }
 
 /**
- * Starts Chromium with the extension, on a profile of its own that is removed at the end.
+ * Starts Chromium with the extension, on a profile of its own that is removed at the end, or on a given one.
  * @throws Error where the browser doesn't start or doesn't take the extension.
  */
 export async function driveChromium(options: DriveOptions): Promise<Chromium> {
@@ -100,11 +103,12 @@ export async function driveChromium(options: DriveOptions): Promise<Chromium> {
   // In the project's own folder: a sandboxed package of Chromium doesn't see the machine's /tmp.
   const scratch = resolve('.test');
   mkdirSync(scratch, { recursive: true });
-  const profile = mkdtempSync(join(scratch, 'profile-'));
+  const profile = options.profile ?? mkdtempSync(join(scratch, 'profile-'));
   const network = options.watch ? await watchNetwork() : null;
   const tidy = async () => {
     await network?.close();
-    rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+    if (options.profile === undefined)
+      rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   };
   if (options.privately || options.grants) settle(profile, extension, options);
   try {

@@ -48,6 +48,7 @@ export const About = entry({
   sources: z.optional(table(Id, Citation)),
   /** Invented content, for demonstration and tests: said wherever the pack is shown. */
   demo: z.optional(z.boolean()),
+  /** The last day, month or year of this edition; where its seal says a day too, the earlier one counts. */
   expires: z.optional(PartialDate),
   note: z.optional(LocalText),
 });

@@ -134,7 +134,7 @@ async function offered(
   followed: string | null,
   { stood }: OfferReach,
 ): Promise<Offering> {
-  const { pack, json, sealedBy, seal } = opened;
+  const { pack, json, sealedBy, seal, expires } = opened;
   const { id, edition, title, language, licence } = pack.about;
   const judgement = await judged(opened, stood.known);
   const { verdict, reason, remember } = judgement;
@@ -160,12 +160,12 @@ async function offered(
     state: 'offered',
     offer: {
       ...{ id, text: json, judgedAgainst: known, remember, replaces: here?.hash ?? null },
-      pack: { id, edition, installedAt: '', sealedBy, hash, expires: seal?.expires ?? null },
+      pack: { id, edition, installedAt: '', sealedBy, hash, expires },
       subscription: { address, sha256: notice.file.sha256 },
     },
     told: {
       ...{ about, hash, address, here: here?.edition ?? null, isHere, otherText },
-      ...{ bytes: { fetched: bytes, whole: notice.file.bytes }, expires: seal?.expires ?? null },
+      ...{ bytes: { fetched: bytes, whole: notice.file.bytes }, expires },
       keepers: pack.about.keepers?.map(({ name }) => name) ?? [],
       handedOver: await handedOver(judgement.changes),
       changes: before && !isHere ? tellChanges(diffPacks(before, pack), before, pack) : null,

@@ -22,7 +22,8 @@ export interface RowTold {
 }
 
 export interface DeskTold {
-  edition: number;
+  /** The number that the next edition gets. */
+  next: number;
   proposals: { author: string; note: string; base: number }[];
   /** How many of the texts are no proposals to this pack. */
   strangers: number;
@@ -37,5 +38,5 @@ export interface DeskTold {
 
 export type PublishOutcome =
   | { state: 'published'; id: string; edition: number }
-  | { state: 'not'; why: 'passphrase' | 'undecided' | 'issues' | 'key' | 'gone' }
+  | { state: 'not'; why: 'passphrase' | 'undecided' | 'issues' | 'key' | 'gone' | 'stale' }
   | { state: 'trouble'; trouble: Trouble };

@@ -31,7 +31,7 @@ export async function openDesk(pack: Pack, desk: KeptDesk): Promise<OpenedDesk> 
 export function deskTold(
   pack: Pack,
   { proposals, strangers, rows, decisions, merged }: OpenedDesk,
-  key: DeskTold['key'],
+  { key, next }: Pick<DeskTold, 'key' | 'next'>,
   published: KeptDesk['published'],
 ): DeskTold {
   const names = entryNames(pack);
@@ -53,7 +53,7 @@ export function deskTold(
     };
   };
   return {
-    edition: pack.about.edition,
+    next,
     proposals: proposals.map(({ author, note, base }) => ({ author: author.name, note, base: base.edition })),
     ...{ strangers, rows: rows.map(tell), undecided: merged.undecided.length, issues: merged.issues, key },
     published: published && { edition: published.edition, files: [...published.files] },

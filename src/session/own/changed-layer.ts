@@ -13,6 +13,11 @@ export interface TypedChange {
   now: Json;
 }
 
+/** What was typed, as a change of what was seen. */
+export function asChange({ part, entry, field, saw, now }: TypedChange): Change {
+  return { do: 'change', part, entry, field, ...(saw === null ? {} : { was: saw }), now };
+}
+
 /**
  * The layer with one more change, or with another one of the same field; without it where the pack says the same.
  * @returns null where another window has changed the field meanwhile, so that the user has not seen what stands there
@@ -22,7 +27,7 @@ export function withChange(
   { part, entry, field, saw, now }: TypedChange,
   base: KeptLayer['base'],
 ): KeptLayer | null {
-  const mine: Change = { do: 'change', part, entry, field, ...(saw === null ? {} : { was: saw }), now };
+  const mine = asChange({ part, entry, field, saw, now });
   const slot = slotOf(mine);
   const there = changesOf(layer).find((change) => slotOf(change) === slot);
   if (there?.do === 'change' && !sameJson(there.now ?? null, saw)) return null;

@@ -16,8 +16,10 @@ const NAMING: Readonly<Record<string, readonly string[]>> = {
   'serials.runs': ['scheme', 'first', 'last'],
   'prices.bands': ['model', 'grade', 'kind', 'currency', 'date'],
 };
-/** What a run may say and often doesn't. */
-const MAY_BE_ADDED: Readonly<Record<string, readonly string[]>> = { 'serials.runs': ['year', 'place'] };
+/** What a run may say and often doesn't, each with a value of its kind: what is typed first is taken for such a one. */
+const MAY_BE_ADDED: Readonly<Record<string, Readonly<Record<string, Json>>>> = {
+  'serials.runs': { year: 1900, place: '' },
+};
 
 /** A field that can be typed anew. */
 export interface EditableField {
@@ -27,6 +29,8 @@ export interface EditableField {
   typed: string;
   /** The value itself, with which the change is made. */
   value: Json | null;
+  /** A value of the kind that what is typed must be of. */
+  like: Json;
 }
 
 export interface EditableEntry {
@@ -97,9 +101,9 @@ function isWithin(pack: Pack, part: string, { scheme, first, last }: JsonObject,
 
 function fieldsOf(pack: Pack, part: string, entry: JsonObject): EditableField[] {
   const fields: EditableField[] = [];
-  const add = (field: readonly string[], value: Json | undefined) => {
-    if (isTypable(value))
-      fields.push({ field, label: fieldLabel(pack, field), typed: typedForm(value), value: value ?? null });
+  const add = (field: readonly string[], value: Json | undefined, like = value) => {
+    const [label, typed] = [fieldLabel(pack, field), typedForm(value)];
+    if (isTypable(value)) fields.push({ field, label, typed, value: value ?? null, like: like ?? '' });
   };
   for (const [key, value] of Object.entries(entry)) {
     if (NAMING[part]?.includes(key) || value === undefined || key === 'pictures') continue;
@@ -107,7 +111,8 @@ function fieldsOf(pack: Pack, part: string, entry: JsonObject): EditableField[] 
       for (const [attribute, fact] of Object.entries(value)) add([key, attribute], fact);
     else add([key], value);
   }
-  for (const key of MAY_BE_ADDED[part] ?? []) if (entry[key] === undefined) add([key], undefined);
+  for (const [key, like] of Object.entries(MAY_BE_ADDED[part] ?? {}))
+    if (entry[key] === undefined) add([key], undefined, like);
   return fields;
 }
 

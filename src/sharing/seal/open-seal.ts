@@ -3,6 +3,7 @@ import type { PackIssue } from '../../pack/issues';
 import { parsePack } from '../../pack/parse';
 import type { Pack } from '../../pack/schema/index';
 import { sealTexts as texts } from '../../text/catalogue/seal';
+import { lastDay } from '../last-day';
 import { isCanonical } from './canonical';
 import type { EditionRef } from './edition-ref';
 import { fingerprintOf } from './fingerprint';
@@ -33,7 +34,7 @@ export interface OpenedSeal {
   edition: number;
   /** How the pack came from the founding key to this one, oldest first. */
   history: KeyChange[];
-  /** The last day of this edition, YYYY-MM-DD. */
+  /** The last day of this edition, YYYY-MM-DD, by the pack or its seal: see last-day.ts. */
   expires: string | null;
   /** The hash of the only key to which this one can be changed, see key-hash.ts. */
   next: string | null;
@@ -62,7 +63,13 @@ export async function openSealed(text: string): Promise<Opening> {
   if (founder === null || !(await leadsFromFounder(id, seal.history, seal.key, edition))) return refuse('key-history');
   return {
     ...{ pack, json: body, hash: await contentHash(body), key: seal.key, fingerprint: await fingerprintOf(seal.key) },
-    ...{ founder, edition, history: seal.history, expires: seal.expires ?? null, next: seal.next ?? null },
+    ...{
+      founder,
+      edition,
+      history: seal.history,
+      expires: lastDay(pack.about, seal.expires ?? null),
+      next: seal.next ?? null,
+    },
     previous: seal.previous ?? null,
   };
 }

@@ -16,7 +16,7 @@ export const Seal = z.strictObject({
   signature: z.string(),
   /** How the pack came from the key that founded it to this one; empty where it never changed hands. */
   history: z.array(KeyChange).check(z.maxLength(MOST_KEY_CHANGES)),
-  /** The last day on which this edition should be trusted without looking for a newer one. */
+  /** The last day on which this edition should be trusted without looking for a newer one, unless the pack says an earlier one. */
   expires: z.optional(PartialDate.check(z.length(10))),
   /** See key-hash.ts: the only key to which this one can be changed. */
   next: z.optional(z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/))),

@@ -52,5 +52,7 @@ export const keeperTexts = {
     issues: 'With all that is decided the pack would not be in order:',
     key: 'The key that seals this pack is not in this browser.',
     gone: 'The pack is no longer here.',
+    stale:
+      'Something was decided, brought here or published in another window while this edition was sealed, so it was not kept. Look at the desk again.',
   },
 } as const;

@@ -13,7 +13,9 @@ export const ownTexts = {
   hint: 'Change one thing, then keep it. A range is written “11 to 13”, several values with commas, yes or no as such.',
   keep: 'Keep',
   keepOf: (field: string) => `: ${field}`,
-  wrong: (was: string) => `That is not written as what stands there: “${was}”.`,
+  wrong: (example: string) => `That is not written as such a value is, for example “${example}”.`,
+  notInOrder: (what: string, expected: string) =>
+    `With that the pack would not be in order, so it was not kept. There would be: ${what}. There may be: ${expected}.`,
   stale:
     'This was changed in another window meanwhile. It is shown as it is now; what you typed stands in the field still.',
   yours: 'Your corrections',

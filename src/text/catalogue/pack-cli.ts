@@ -35,6 +35,8 @@ export const packCliTexts = {
   otherKey: (path: string, over: string) =>
     `${path}: ${over} is sealed by another key. Hand the pack over with --old-key and --old-passphrase; where the old key is lost, leave --over out: what is sealed then is a new pack`,
   notCommitted: (path: string) => `${path}: an earlier edition committed to another key than this one as the next`,
+  otherLastDay: (path: string, said: string, sealed: string) =>
+    `${path}: the pack says that this edition lasts until ${said}, and --expires says ${sealed}; say one of them, or the same`,
   otherPack: (path: string, id: string, expected: string) => `${path}: pack ${id}, expected ${expected}`,
   foreignId: (path: string, id: string) =>
     `${path}: the id ${id} is of another key; give the edition before with --over, or the pack a plain id for a new one`,

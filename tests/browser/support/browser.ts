@@ -26,6 +26,8 @@ export interface RoomOptions {
   hosts?: readonly string[];
   /** How many bytes there are for all that pages keep. */
   space?: number;
+  /** The folder of a profile that outlives the browser; for Chromium alone. */
+  profile?: string;
 }
 
 /** The browser that this run is about, whose driver alone is loaded; the tests that are written for both ask for it. */
@@ -60,10 +62,11 @@ export function openTestedRoom(options: RoomOptions = {}): Promise<Room<Driven>>
 }
 
 const WINDOW = { width: 1280, height: 800 };
-const wishesOf = ({ space, hosts, privately = false }: RoomOptions) => ({
+const wishesOf = ({ space, hosts, profile, privately = false }: RoomOptions) => ({
   privately,
   ...(hosts === undefined ? {} : { anyCertificate: true, grants: hosts }),
   ...(space === undefined ? {} : { space }),
+  ...(profile === undefined ? {} : { profile }),
 });
 
 async function furnish<B extends Driven>(

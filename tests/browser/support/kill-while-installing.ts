@@ -3,29 +3,10 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { folderOf } from '../hands';
 import type { Room } from './browser';
+import { growingPack } from './growing-pack';
 
 /** Runs of an edition: their number tells which one is whole. */
 const runsOf = (edition: number) => 20_000 + edition;
-
-function editionText(edition: number): string {
-  const runs = runsOf(edition);
-  const numbers = (from: number) => Array.from({ length: runs }, (_, i) => String(from + i * 10).padStart(8, '0'));
-  return JSON.stringify({
-    schema: 1,
-    about: {
-      ...{ id: 'growing', title: 'A growing table', edition, licence: 'CC0-1.0', language: 'en', demo: true },
-      covers: { thing: 'sewing machine', words: ['sewing machine'] },
-    },
-    models: [{ id: 'plain', label: 'Plain one', names: ['Plain Onemodel'] }],
-    serials: {
-      schemes: [{ id: 'n', prefix: 'N', digits: 8 }],
-      runs: {
-        scheme: Array(runs).fill('n'),
-        ...{ first: numbers(1), last: numbers(10), models: Array(runs).fill(['plain']) },
-      },
-    },
-  });
-}
 
 const row = (page: Page) => page.locator('[data-pack-id="growing"]');
 
@@ -73,7 +54,12 @@ export async function crash(page: Page): Promise<void> {
  */
 export async function killWhileInstalling(room: Room, points: number): Promise<{ before: number; after: number }> {
   const files = folderOf(
-    Object.fromEntries(Array.from({ length: points + 1 }, (_, i) => [`${i + 1}.json`, editionText(i + 1)])),
+    Object.fromEntries(
+      Array.from({ length: points + 1 }, (_, i) => [
+        `${i + 1}.json`,
+        JSON.stringify(growingPack('growing', i + 1, runsOf(i + 1))),
+      ]),
+    ),
   );
   const choose = (page: Page, edition: number) =>
     page.locator('[data-part="pack-file"]').setInputFiles(`${files}/${edition}.json`);

@@ -6,30 +6,13 @@ import { founded, sealPack } from '../../../src/sharing/seal/seal';
 import { publication } from '../../../src/sharing/subscribe/publication';
 import type { PackHost } from '../../support/pack-host';
 import type { Room } from './browser';
+import { growingPack } from './growing-pack';
 import { crash } from './kill-while-installing';
 
 /** Runs of an edition: their number tells which one is whole. */
 const runsOf = (edition: number) => 20_000 + edition;
 
-function editionOf(edition: number): Pack {
-  const runs = runsOf(edition);
-  const numbers = (from: number) => Array.from({ length: runs }, (_, i) => String(from + i * 10).padStart(8, '0'));
-  return {
-    schema: 1,
-    about: {
-      ...{ id: 'growing', title: 'A growing table', edition, licence: 'CC0-1.0', language: 'en', demo: true },
-      covers: { thing: 'sewing machine', words: ['sewing machine'] },
-    },
-    models: [{ id: 'plain', label: 'Plain one', names: ['Plain Onemodel'] }],
-    serials: {
-      schemes: [{ id: 'n', prefix: 'N', digits: 8 }],
-      runs: {
-        scheme: Array(runs).fill('n'),
-        ...{ first: numbers(1), last: numbers(10), models: Array(runs).fill(['plain']) },
-      },
-    },
-  };
-}
+const editionOf = (edition: number) => growingPack('growing', edition, runsOf(edition));
 
 interface KeptAll {
   /** The edition on the shelf; whether its text is that of its hash. */

@@ -77,7 +77,7 @@ function Publish({ state: { pack, told, outcome }, actions }: Props) {
     <section data-part="publish">
       <h4>{texts.publish}</h4>
       <p role="status">
-        {texts.next(told.edition + 1)} {told.undecided > 0 && texts.undecided(told.undecided)}
+        {texts.next(told.next)} {told.undecided > 0 && texts.undecided(told.undecided)}
       </p>
       {told.key === 'elsewhere' ? (
         <p>{texts.elsewhere}</p>

@@ -3,7 +3,7 @@ import type { EditableEntry, EditableField } from '../../../session/own/editable
 import { changesTold } from '../../../text/catalogue/changes-told';
 import { ownTexts as texts } from '../../../text/catalogue/own';
 import { shown } from '../../shown';
-import type { OwnActions, OwnState } from './state';
+import type { OwnActions, OwnState, Wrong } from './state';
 
 interface Props {
   entry: EditableEntry;
@@ -39,7 +39,7 @@ export function EntryForm({ entry, outcome, actions }: Props) {
 interface FieldProps {
   name: string;
   field: EditableField;
-  wrong: string | null;
+  wrong: Wrong | null;
   onKeep: (typed: string) => void;
 }
 
@@ -75,9 +75,20 @@ function Field({ name, field, wrong, onKeep }: FieldProps) {
       </div>
       {wrong !== null && (
         <p role="alert" class="trouble" data-part="own-wrong">
-          {wrong === 'stale' ? texts.stale : texts.wrong(shown(wrong, 120))}
+          {wordsOf(wrong)}
         </p>
       )}
     </form>
   );
+}
+
+function wordsOf(wrong: Wrong): string {
+  switch (wrong.why) {
+    case 'form':
+      return texts.wrong(shown(wrong.example, 120));
+    case 'order':
+      return texts.notInOrder(shown(wrong.what, 160), shown(wrong.expected, 160));
+    case 'stale':
+      return texts.stale;
+  }
 }

@@ -1,6 +1,15 @@
 import type { Trouble } from '../../../keep/trouble';
 import type { EditableEntry, EditableField, OwnTold } from '../../../session/own/editable';
 
+/**
+ * Why a field was not kept. form: not written as such a value is; order: the pack would not be in order with it; stale:
+ * another window has changed it meanwhile.
+ */
+export type Wrong =
+  | { why: 'form'; example: string }
+  | { why: 'order'; what: string; expected: string }
+  | { why: 'stale' };
+
 export interface OwnState {
   /** The pack whose part is open; null: none. */
   pack: string | null;
@@ -9,7 +18,7 @@ export interface OwnState {
   /** The entry that is being corrected, by part and name in its part. */
   chosen: { part: string; entry: string } | null;
   /** What came of the field that was kept last. */
-  field: { name: string; wrong: string | 'stale' | null } | null;
+  field: { name: string; wrong: Wrong | null } | null;
   proposal: { text: string } | 'failed' | 'nameless' | null;
   trouble: Trouble | null;
 }

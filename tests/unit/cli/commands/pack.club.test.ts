@@ -81,6 +81,13 @@ describe('a keeper', () => {
     );
     await says([...seal, '--next', at('member.key'), '--force'], 'committed to another key');
     await says([...seal, '--force', '--expires', '2027-02-30'], '--expires: "2027-02-30" is not a day');
+    const lasting = { ...club(2), about: { ...club(2).about, expires: '2027-01' } };
+    put('lasting.json', lasting);
+    const other = ['seal', at('lasting.json'), ...keyed('keeper'), '--over', at('1.pack'), '--out', at('lasting.pack')];
+    await says([...other, '--expires', '2027-02-01'], 'lasts until 2027-01, and --expires says 2027-02-01');
+    await run(...other, '--expires', '2027-01-31');
+    await run(...other, '--force');
+    expect((await opened('lasting.pack')).expires).toBe('2027-01-31');
     await says(['seal', at('2.pack'), ...keyed('member'), '--out', at('x')], 'is of another key');
   });
 

@@ -4,6 +4,7 @@ import type { KeptLayer } from '../../../../src/keep/schema';
 import type { Pack } from '../../../../src/pack/schema/index';
 import { carriedTo, changesOf, withChange, withoutSlots } from '../../../../src/session/own/changed-layer';
 import { ownTold } from '../../../../src/session/own/editable';
+import { valueTyped } from '../../../../src/session/own/typed-value';
 import { applyChanges } from '../../../../src/sharing/propose/apply-changes';
 
 const demo = JSON.parse(readFileSync('fixtures/packs/grindlewade-circle.json', 'utf8')) as Pack;
@@ -21,7 +22,7 @@ describe('a layer of one’s own', () => {
     expect(applyChanges(demo, changesOf(layer)).pack.models?.[0]?.number).toBe(7);
     const { changes, found } = ownTold(demo, 'h', changesOf(layer), model.label);
     expect(changes[0]?.told.fields).toEqual([{ field: 'number', was: '142000', now: '7' }]);
-    expect(found[0]?.fields).toContainEqual({ field: ['number'], label: 'number', typed: '7', value: 7 });
+    expect(found[0]?.fields).toContainEqual({ field: ['number'], label: 'number', typed: '7', value: 7, like: 7 });
   });
 
   it('takes another word on the same field, held against the pack’s', () => {
@@ -53,10 +54,20 @@ describe('a layer of one’s own', () => {
     const pack: Pack = { ...demo, serials: { ...demo.serials!, runs } };
     const { first, last } = runs;
     const run = ownTold(pack, 'h', [], `${first[0]} to ${last[0]}`).found.find(({ part }) => part === 'serials.runs')!;
-    expect(run.fields).toContainEqual({ field: ['place'], label: 'place', typed: '', value: null });
+    expect(run.fields).toContainEqual({ field: ['place'], label: 'place', typed: '', value: null, like: '' });
     const change = { part: run.part, entry: run.entry, field: ['place'], saw: null, now: 'Harrowslade' };
     const made = applyChanges(pack, changesOf(withChange(EMPTY, change, BASE)!));
     expect(made.misfits).toEqual([]);
     expect(made.pack.serials?.runs.place?.[0]).toBe('Harrowslade');
+  });
+
+  it('takes what is typed where nothing was said for a value of its kind', () => {
+    const { year: _, ...runs } = demo.serials!.runs;
+    const pack: Pack = { ...demo, serials: { ...demo.serials!, runs } };
+    const [run] = ownTold(pack, 'h', [], `${runs.first[0]} to ${runs.last[0]}`).found;
+    const year = run!.fields.find(({ field }) => field[0] === 'year')!;
+    expect(year).toMatchObject({ typed: '', value: null });
+    expect(valueTyped('1901', year.like)).toBe(1901);
+    expect(valueTyped('long ago', year.like)).toBeUndefined();
   });
 });
