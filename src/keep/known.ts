@@ -11,11 +11,27 @@ export function readKnown(db: Database): Promise<Kept<ReadonlyMap<string, KeptKn
   });
 }
 
-/** Forgets a pack whose file is not here: whatever comes under its id next is a first one. Otherwise nothing happens. */
-export function forgetKnown(db: Database, id: string): Promise<Kept<void>> {
+/**
+ * Forgets a pack whose file is not here: whatever comes under its id next is a first one.
+ * @returns what was forgotten; null where nothing was, for the pack is here or is not remembered
+ */
+export function forgetKnown(db: Database, id: string): Promise<Kept<KeptKnown | null>> {
   return change(db, ['packs', 'known'], async (transaction) => {
-    if (!(await transaction.objectStore('packs').getKey(id))) await transaction.objectStore('known').delete(id);
+    const [packs, known] = [transaction.objectStore('packs'), transaction.objectStore('known')];
+    const there = (await packs.getKey(id)) === undefined ? await known.get(id) : undefined;
+    if (there) await known.delete(id);
+    return there ?? null;
   });
+}
+
+/** Remembers again what was forgotten, unless something has come under that id meanwhile. */
+export function recallKnown(db: Database, forgotten: KeptKnown): Promise<Kept<void>> {
+  return change(db, ['known'], (transaction) => recall(transaction.objectStore('known'), forgotten));
+}
+
+/** Within a change. */
+export async function recall(store: Store, known: KeptKnown): Promise<void> {
+  if (!(await store.get(known.id))) await store.put(known);
 }
 
 interface Store {

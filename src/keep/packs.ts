@@ -1,5 +1,5 @@
 import { change, look } from './change';
-import { remember } from './known';
+import { recall, remember } from './known';
 import type { Database } from './open';
 import type { KeptKnown, KeptPack, KeptSubscription } from './schema';
 import type { Kept } from './trouble';
@@ -19,6 +19,8 @@ export interface Removed {
   on: boolean;
   /** Where it was followed, or null. */
   subscription: KeptSubscription | null;
+  /** What was remembered of it, or null; it stays, but can be forgotten while the pack is not here. */
+  known: KeptKnown | null;
 }
 
 export function readShelf(db: Database): Promise<Kept<Shelf>> {
@@ -66,7 +68,7 @@ export function noteHash(db: Database, pack: KeptPack, hash: string): Promise<Ke
  * @returns what was taken, or null where nothing was
  */
 export function removePack(db: Database, id: string): Promise<Kept<Removed | null>> {
-  const stores = ['packs', 'texts', 'switches', 'subscriptions', 'offers'] as const;
+  const stores = ['packs', 'texts', 'switches', 'subscriptions', 'offers', 'known'] as const;
   return change(db, [...stores], async (transaction) => {
     const [packs, texts] = [transaction.objectStore('packs'), transaction.objectStore('texts')];
     const [switches, subscriptions] = [transaction.objectStore('switches'), transaction.objectStore('subscriptions')];
@@ -79,13 +81,17 @@ export function removePack(db: Database, id: string): Promise<Kept<Removed | nul
     await switches.delete(id);
     await subscriptions.delete(id);
     await transaction.objectStore('offers').delete(id);
-    return pack ? { pack: { ...pack, text }, on, subscription } : null;
+    const known = (await transaction.objectStore('known').get(id)) ?? null;
+    return pack ? { pack: { ...pack, text }, on, subscription, known } : null;
   });
 }
 
 /** Puts a pack back as it was before it was removed. */
-export function restorePack(db: Database, { pack: { text, ...pack }, on, subscription }: Removed): Promise<Kept<void>> {
-  return change(db, ['packs', 'texts', 'switches', 'subscriptions'], async (transaction) => {
+export function restorePack(db: Database, removed: Removed): Promise<Kept<void>> {
+  const { on, subscription, known } = removed;
+  const { text, ...pack } = removed.pack;
+  return change(db, ['packs', 'texts', 'switches', 'subscriptions', 'known'], async (transaction) => {
+    if (known) await recall(transaction.objectStore('known'), known);
     if (subscription) await transaction.objectStore('subscriptions').put(subscription);
     await transaction.objectStore('packs').put(pack);
     await transaction.objectStore('texts').put({ id: pack.id, text });

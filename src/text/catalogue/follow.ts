@@ -104,6 +104,8 @@ export const followTexts = {
     seeOther: 'Look at it',
     stop: 'Follow no longer',
   },
+  over: (date: string) =>
+    `This edition was to be followed by another one by ${date}. It still speaks; look for a newer one, or ask its keeper.`,
   outcome: {
     taken: (title: string, edition: number) => `${title}, edition ${edition}, is here now and is followed.`,
     left: (title: string, edition: number) => `${title}, edition ${edition}, was left. Nothing was changed.`,

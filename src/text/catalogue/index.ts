@@ -27,6 +27,7 @@ import { priceScaleTexts } from './price-scale';
 import { priceTableTexts } from './price-table';
 import { priceTexts } from './prices';
 import { proposeTexts } from './propose';
+import { rememberedTexts } from './remembered';
 import { sealTexts } from './seal';
 import { selectionTexts } from './selection';
 import { sheetTexts } from './sheet';
@@ -64,6 +65,7 @@ export const texts = {
   priceScale: priceScaleTexts,
   priceTable: priceTableTexts,
   propose: proposeTexts,
+  remembered: rememberedTexts,
   seal: sealTexts,
   selection: selectionTexts,
   sheet: sheetTexts,

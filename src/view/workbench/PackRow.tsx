@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { type PackAbout, type PackCard, titleOf } from '../../session/pack-card';
 import { originOf } from '../../session/pack-origin';
+import { isOver } from '../../sharing/subscribe/against-known';
+import { followTexts } from '../../text/catalogue/follow';
 import { originTexts } from '../../text/catalogue/origin';
 import { workbenchTexts } from '../../text/catalogue/workbench';
 import { Disclosure } from '../panel/Disclosure';
@@ -14,12 +16,14 @@ interface Props {
   pack: PackCard;
   onSwitch: (id: string, on: boolean) => void;
   onRemove: (id: string) => void;
-  /** Where it is followed, if it is. */
+  /** Where it is followed it is said there whether its time is over. */
+  isFollowed?: boolean;
+  /** Where it is followed, if it is, and what else can be done with it. */
   children?: ComponentChildren;
 }
 
 /** One pack on the shelf: what it is, whether it speaks, and how to take it off again. */
-export function PackRow({ pack, onSwitch, onRemove, children }: Props) {
+export function PackRow({ pack, onSwitch, onRemove, isFollowed = false, children }: Props) {
   const { id, edition, shipped, on, installedAt, about, issues } = pack;
   const title = shown(titleOf(pack), 160);
   return (
@@ -36,6 +40,11 @@ export function PackRow({ pack, onSwitch, onRemove, children }: Props) {
         ]}
       />
       {about ? <About pack={pack} about={about} /> : <p>{shipped ? texts.missing : texts.unreadable}</p>}
+      {!isFollowed && isOver(pack.expires, new Date().toISOString().slice(0, 10)) && (
+        <p class="trouble" data-part="over">
+          {followTexts.over(pack.expires ?? '')}
+        </p>
+      )}
       {issues.length > 0 && <IssueList issues={issues} />}
       <div class="pack-actions">
         {about && (

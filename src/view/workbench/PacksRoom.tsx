@@ -11,6 +11,7 @@ import type { OwnActions, OwnState } from './own/state';
 import { PackRow } from './PackRow';
 import { Followed } from './packs/Followed';
 import { FollowForm } from './packs/FollowForm';
+import { Remembered, type RememberedActions, type RememberedState } from './packs/Remembered';
 import type { FollowActions, FollowOutcome, FollowState } from './packs/state';
 import { TroubleNote } from './TroubleNote';
 import type { BenchTrouble } from './trouble';
@@ -45,10 +46,13 @@ interface Props {
   ownActions: OwnActions;
   desk: KeeperState;
   keeperActions: KeeperActions;
+  remembered: RememberedState;
+  rememberedActions: RememberedActions;
 }
 
 /** The shelf: what is on it, what speaks, what is followed, and the ways onto it. */
-export function PacksRoom({ state, actions, following, followActions, own, ownActions, desk, keeperActions }: Props) {
+export function PacksRoom(props: Props) {
+  const { state, actions, following, followActions, own, ownActions, desk, keeperActions } = props;
   const { shelf, trouble, outcome, removed, isPrivate } = state;
   const { part, pressed } = useFocusKept();
   const remove = (id: string) => {
@@ -59,6 +63,7 @@ export function PacksRoom({ state, actions, following, followActions, own, ownAc
     pressed();
     actions.undoRemove();
   };
+  const isFollowed = (pack: PackCard) => following.subscriptions.some(({ id }) => id === pack.id);
   const followedOf = (pack: PackCard) => {
     const subscription = following.subscriptions.find(({ id }) => id === pack.id);
     const shared = {
@@ -86,7 +91,13 @@ export function PacksRoom({ state, actions, following, followActions, own, ownAc
         {shelf === null && !trouble && <p>{texts.loading}</p>}
         <ul class="shelf">
           {shelf?.map((pack) => (
-            <PackRow key={pack.id} pack={pack} onSwitch={actions.switchPack} onRemove={remove}>
+            <PackRow
+              key={pack.id}
+              pack={pack}
+              onSwitch={actions.switchPack}
+              onRemove={remove}
+              isFollowed={isFollowed(pack)}
+            >
               {followedOf(pack)}
               {!pack.shipped && pack.about && !isPrivate && <OwnDoor pack={pack} state={own} actions={ownActions} />}
               {!pack.shipped && pack.about && !isPrivate && (
@@ -111,6 +122,7 @@ export function PacksRoom({ state, actions, following, followActions, own, ownAc
       </section>
       {!isPrivate && <FollowForm state={following} actions={followActions} />}
       <Installer outcome={outcome} onFiles={actions.install} onCancel={actions.cancelInstall} />
+      {!isPrivate && <Remembered state={props.remembered} actions={props.rememberedActions} />}
     </>
   );
 }

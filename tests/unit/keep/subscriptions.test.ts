@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, it } from 'vitest';
-import { forgetKnown, readKnown } from '../../../src/keep/known';
+import { forgetKnown, readKnown, recallKnown } from '../../../src/keep/known';
 import { type Database, openKeep } from '../../../src/keep/open';
 import { putPacks, readShelf, readText, removePack, restorePack } from '../../../src/keep/packs';
 import type { KeptKnown, KeptOffer } from '../../../src/keep/schema';
@@ -169,8 +169,24 @@ describe('what is remembered of a pack', () => {
     expect(value(await readKnown(db)).get('club')).toEqual(known(2));
     await removePack(db, 'club');
     expect(value(await readKnown(db)).get('club')).toEqual(known(2));
-    await forgetKnown(db, 'club');
+    expect(value(await forgetKnown(db, 'club'))).toEqual(known(2));
     expect(value(await readKnown(db)).size).toBe(0);
+    expect(value(await forgetKnown(db, 'club'))).toBeNull();
+  });
+
+  it('is remembered again where nothing else has come under that id, and with the pack that is put back', async () => {
+    const db = await opened();
+    await putPacks(db, [{ ...pack(2), text: 'text of 2' }], [known(2)]);
+    const removed = value(await removePack(db, 'club'));
+    const forgotten = value(await forgetKnown(db, 'club'));
+    await recallKnown(db, forgotten!);
+    expect(value(await readKnown(db)).get('club')).toEqual(known(2));
+    await forgetKnown(db, 'club');
+    await restorePack(db, removed!);
+    expect(value(await readKnown(db)).get('club')).toEqual(known(2));
+    await putPacks(db, [{ ...pack(3), text: '' }], [known(3)]);
+    await recallKnown(db, forgotten!);
+    expect(value(await readKnown(db)).get('club')).toEqual(known(3));
   });
 
   it('never goes back, also where an earlier edition is put on the shelf', async () => {

@@ -3,11 +3,14 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { PackAbout, PackCard } from '../../../src/session/pack-card';
+import { followTexts } from '../../../src/text/catalogue/follow';
 import { originTexts } from '../../../src/text/catalogue/origin';
+import { rememberedTexts } from '../../../src/text/catalogue/remembered';
 import { workbenchTexts as texts } from '../../../src/text/catalogue/workbench';
 import { DESK_CLOSED, type KeeperActions } from '../../../src/view/workbench/keeper/state';
 import { OWN_CLOSED, type OwnActions } from '../../../src/view/workbench/own/state';
 import { type PacksActions, PacksRoom, type PacksState } from '../../../src/view/workbench/PacksRoom';
+import { REMEMBERED_NONE, type RememberedState } from '../../../src/view/workbench/packs/Remembered';
 import { FOLLOWING_NOTHING, type FollowActions, type FollowState } from '../../../src/view/workbench/packs/state';
 import { roomOf } from '../../../src/view/workbench/rooms';
 import { Workbench } from '../../../src/view/workbench/Workbench';
@@ -40,7 +43,11 @@ const onShelf = (change: Partial<PackCard> = {}): PackCard => ({
 let root = document.createElement('div');
 let calls: unknown[][] = [];
 
-function show(state: Partial<PacksState>, follow: Partial<FollowState> = {}): void {
+function show(
+  state: Partial<PacksState>,
+  follow: Partial<FollowState> = {},
+  past: Partial<RememberedState> = {},
+): void {
   calls = [];
   const note =
     (name: string) =>
@@ -84,6 +91,8 @@ function show(state: Partial<PacksState>, follow: Partial<FollowState> = {}): vo
           ownActions={{} as OwnActions}
           desk={DESK_CLOSED}
           keeperActions={{} as KeeperActions}
+          remembered={{ ...REMEMBERED_NONE, ...past }}
+          rememberedActions={{ forget: note('forget'), recall: note('recall') }}
         />
       </Workbench>,
       root,
@@ -224,5 +233,47 @@ describe('the packs', () => {
   it('says what troubles the storage', () => {
     show({ trouble: 'full' });
     expect(root.querySelector('[role="alert"]')?.textContent).toBe(texts.troubles.full);
+  });
+});
+
+describe('packs that were here', () => {
+  const gone = { id: 'club-key', name: 'club', edition: 7, sealedBy: '0123 4567' };
+  const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
+
+  it('are told with what is remembered of each, and forgotten one by one', () => {
+    show({ shelf: [onShelf()] });
+    expect(part('remembered')).toBeNull();
+    show({ shelf: [onShelf()] }, {}, { packs: [gone] });
+    for (const words of ['club', 'up to edition 7', '0123 4567', rememberedTexts.means])
+      expect(part('remembered')?.textContent).toContain(words);
+    expect(part('forget')?.textContent).toBe('Forget it: club');
+    part('forget')?.click();
+    expect(calls).toEqual([['forget', 'club-key']]);
+  });
+
+  it('can be remembered again, and say what troubles the storage', () => {
+    show({ shelf: [] }, {}, { forgotten: 'club', trouble: 'failed' });
+    expect(part('remembered')?.textContent).toContain(rememberedTexts.forgotten('club'));
+    expect(part('remembered')?.querySelector('[role="alert"]')?.textContent).toBe(texts.troubles.failed);
+    part('undo-forget')?.click();
+    expect(calls.map(([name]) => name)).toEqual(['recall']);
+  });
+});
+
+describe('an edition whose last day has passed', () => {
+  const over = () => root.querySelector('[data-part="over"]')?.textContent;
+
+  it('says so, wherever it came from; where it is followed that says it', () => {
+    show({ shelf: [onShelf({ expires: '2020-06-30' })] });
+    expect(over()).toBe(followTexts.over('2020-06-30'));
+    show({ shelf: [onShelf({ expires: '9999-06-30' })] });
+    expect(over()).toBeUndefined();
+    const followed = {
+      ...{ id: 'club', address: 'https://packs.example/club', since: '', triedAt: null, checkedAt: null, due: 0 },
+      ...{ failures: 0, finding: { state: 'overdue' as const }, file: { edition: 4, sha256: '' }, left: null },
+    };
+    show({ shelf: [onShelf({ expires: '2020-06-30' })] }, { subscriptions: [followed] });
+    expect(over()).toBeUndefined();
+    expect(root.querySelector('[data-part="finding"]')?.textContent).toContain('2020-06-30');
   });
 });
