@@ -24,7 +24,7 @@ export async function answerOwn(question: Asked): Promise<Replies[Asked['about']
   const pack = JSON.parse(text.value) as Pack;
   const { layer, cameBack } = await carried(layers.value.get(question.pack), pack, hash);
   const changes = layer ? changesOf(layer) : [];
-  if (question.about === 'own') return { ...ownTold(pack, hash, changes, question.sought), cameBack };
+  if (question.about === 'own') return { ...ownTold(pack, hash, changes, question.sought, question.chosen), cameBack };
   if (question.about === 'correction') return issueWith(pack, changes, asChange(question.typed));
   const keys = await withKeep((db) => memberKeys(db, newKeys));
   if (!keys.ok || changes.length === 0) return null;

@@ -17,11 +17,11 @@ export function ownActions(
   let asked = 0;
 
   async function read(): Promise<void> {
-    const { pack, sought } = state();
+    const { pack, sought, chosen } = state();
     if (pack === null) return;
     asked += 1;
     const mine = asked;
-    const answer = await engine.ask({ about: 'own', pack, sought });
+    const answer = await engine.ask({ about: 'own', pack, sought, chosen });
     if (mine !== asked) return;
     if (answer.ok) show({ told: answer.value });
     else show({ trouble: answer.trouble });

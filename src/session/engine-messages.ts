@@ -11,7 +11,7 @@ import type { OfferStep } from './following/offer-told';
 import type { InstallStep } from './install';
 import type { DeskTold, PublishOutcome } from './keeper/desk-told';
 import type { TypedChange } from './own/changed-layer';
-import type { OwnTold } from './own/editable';
+import type { EntryChosen, OwnTold } from './own/editable';
 import type { PackCard } from './pack-card';
 import type { Seen } from './seen';
 import type { SheetAnswer } from './sheet-answer';
@@ -49,8 +49,8 @@ export type Question =
   | { about: 'sheet'; listing: Listing; asOf: string; seen: Seen }
   /** A machine's number; of one pack alone, or of all that are switched on. */
   | { about: 'serial'; serial: string; pack: string | null }
-  /** What the user has corrected of a pack, and the entries that could be, by part of a name. */
-  | { about: 'own'; pack: string; sought: string }
+  /** What the user has corrected of a pack, and the entries that could be: by part of a name, and the one that is chosen. */
+  | { about: 'own'; pack: string; sought: string; chosen: EntryChosen | null }
   /** Whether the pack would be in order with one more correction. */
   | { about: 'correction'; pack: string; typed: TypedChange }
   /** The user's corrections as a signed proposal, as text. */

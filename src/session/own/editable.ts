@@ -46,6 +46,8 @@ export interface OwnTold {
   found: EditableEntry[];
   /** How many more there are. */
   more: number;
+  /** The entry that was chosen, as it is now, whatever it is called by now; null: none was, or it is there no more. */
+  chosen: EditableEntry | null;
   /** Own changes, entry by entry, with what each is known by. */
   changes: { slots: string[]; told: EntryTold }[];
   /** How many of them don't fit the pack any more, so that they don't speak. */
@@ -57,29 +59,37 @@ export interface OwnTold {
 
 const MOST = 8;
 
+/** An entry by its part, and by its name there. */
+export type EntryChosen = Pick<EditableEntry, 'part' | 'entry'>;
+
 /** @param sought part of a name, or of a number in a run */
 export function ownTold(
   pack: Pack,
   hash: string,
   changes: readonly Change[],
   sought: string,
+  chosen: EntryChosen | null = null,
 ): Omit<OwnTold, 'cameBack'> {
   const { pack: own, misfits } = applyChanges(pack, changes);
   const names = entryNames(own);
   const wanted = sought.trim().toLowerCase();
   const found: EditableEntry[] = [];
   let more = 0;
+  let mine: EditableEntry | null = null;
   for (const part of LISTS.filter(({ name }) => (PARTS as readonly string[]).includes(name))) {
     for (const [entry, value] of entriesOf(own, part)) {
       const name = names(part.name, entry, value);
+      const told = () => ({ part: part.name, entry, name, fields: fieldsOf(own, part.name, value) });
+      if (part.name === chosen?.part && entry === chosen.entry) mine = told();
       if (wanted === '' || !(isNamed(`${name} ${entry}`, wanted) || isWithin(own, part.name, value, wanted))) continue;
-      if (found.length < MOST) found.push({ part: part.name, entry, name, fields: fieldsOf(own, part.name, value) });
+      if (found.length < MOST) found.push(told());
       else more += 1;
     }
   }
   return {
     found,
     more,
+    chosen: mine,
     changes: grouped(pack, own, changes),
     clashing: misfits.length,
     base: { edition: pack.about.edition, hash },

@@ -1,3 +1,4 @@
+import type { EntryChosen } from '../../../session/own/editable';
 import { changesTold } from '../../../text/catalogue/changes-told';
 import { ownTexts as texts } from '../../../text/catalogue/own';
 import { shown } from '../../shown';
@@ -9,7 +10,9 @@ import type { OwnActions, OwnState } from './state';
 /** What a user corrects of one pack for themselves: find an entry, change a field, see all of it, propose it. */
 export function OwnPart({ state, actions }: { state: OwnState; actions: OwnActions }) {
   const { told, chosen, sought, trouble } = state;
-  const entry = chosen && told?.found.find(({ part, entry: name }) => part === chosen.part && name === chosen.entry);
+  const isChosen = (one: EntryChosen) => one.part === chosen?.part && one.entry === chosen.entry;
+  // Also where it is called otherwise by now, so that what was sought finds it no more.
+  const entry = [...(told?.found ?? []), told?.chosen].find((one) => one && isChosen(one));
   return (
     <div data-part="own">
       <p>{texts.intro}</p>

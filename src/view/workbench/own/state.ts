@@ -1,5 +1,5 @@
 import type { Trouble } from '../../../keep/trouble';
-import type { EditableEntry, EditableField, OwnTold } from '../../../session/own/editable';
+import type { EditableEntry, EditableField, EntryChosen, OwnTold } from '../../../session/own/editable';
 
 /**
  * Why a field was not kept. form: not written as such a value is; order: the pack would not be in order with it; stale:
@@ -16,7 +16,7 @@ export interface OwnState {
   sought: string;
   told: OwnTold | null;
   /** The entry that is being corrected, by part and name in its part. */
-  chosen: { part: string; entry: string } | null;
+  chosen: EntryChosen | null;
   /** What came of the field that was kept last. */
   field: { name: string; wrong: Wrong | null } | null;
   proposal: { text: string } | 'failed' | 'nameless' | null;
