@@ -38,9 +38,4 @@ export class SerialIndex {
   around(pack: string, scheme: string, number: number, each: number): Run[] {
     return this.#packs.find((one) => one.pack === pack)?.around(scheme, number, each) ?? [];
   }
-
-  /** The runs that name a model, in order of their numbers. Walks all runs: for showing, not for searching. */
-  runsOf(model: string): Run[] {
-    return this.#packs.flatMap((pack) => pack.runsOf(model));
-  }
 }

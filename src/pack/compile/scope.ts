@@ -70,7 +70,8 @@ export class Scope implements PackKnown {
     if (ref.includes('/')) return ref;
     const own = `${this.id}/${ref}`;
     const base = this.about.extends;
-    return !among.has(own) && base !== undefined && among.has(`${base}/${ref}`) ? `${base}/${ref}` : own;
+    // Whether it is there is asked of a pack that extends another one alone: the answer takes all ids of a pack.
+    return base !== undefined && !among.has(own) && among.has(`${base}/${ref}`) ? `${base}/${ref}` : own;
   }
 
   citation(id: string | null | undefined): string | null {

@@ -1,5 +1,6 @@
 import type { PackedTree } from '../../text/packed-phrases';
 import type { Entries, NameTable, PackParts, PhraseTable, Texts } from '../parts';
+import type { Model } from '../schema/models';
 import type { ModelSets, RunTable, RunWords } from '../serials/run-table';
 import { LAYOUT } from './layout';
 import { SectionReader } from './sections';
@@ -36,31 +37,35 @@ class Reader {
 
   parts(): PackParts {
     const rest = once(() => this.#from.json<PackParts['rest']>('rest'));
+    const models = this.#entries<Model>('models');
     return {
       about: this.#from.json('about'),
       get rest() {
         return rest();
       },
-      ...{ families: this.#entries('families'), models: this.#entries('models') },
+      ...{ families: this.#entries('families'), models },
       brands: this.#from.json<{ brands: number }>('counts').brands,
       ...{ phrases: this.#phrases(), names: this.#names() },
-      runs: this.#from.has('runs.schemes') ? this.#runs() : null,
+      runs: this.#from.has('runs.schemes') ? this.#runs(models) : null,
     };
   }
 
   #value<T>(name: string): () => T {
-    return once(() => readValue(this.#from.numbers(name), 0, this.#texts, this.#shapes) as T);
+    return once(() => this.#values<T>(name).at(0));
+  }
+
+  #values<T>(name: string): { length: number; at(place: number): T } {
+    const { length, at } = this.#from.pieces(name);
+    return { length, at: (place) => readValue(at(place), this.#texts, this.#shapes) as T };
   }
 
   #entries<T>(name: string): Entries<T> {
     const ids = once(() => this.#from.json<string[]>(`${name}.ids`));
-    const bytes = this.#from.numbers<Uint8Array>(name);
-    const ends = this.#from.ends(`${name}.lengths`);
     return {
       get ids() {
         return ids();
       },
-      at: (place) => readValue(bytes, place === 0 ? 0 : ends()[place - 1]!, this.#texts, this.#shapes) as T,
+      at: this.#values<T>(name).at,
     };
   }
 
@@ -103,16 +108,15 @@ class Reader {
     };
   }
 
-  #sets(): ModelSets {
-    const sets = this.#from.json<PlacedSet[]>('runs.models.sets');
-    const ids = once(() => this.#from.json<string[]>('models.ids'));
-    const ref = (placed: number | string) => (typeof placed === 'string' ? placed : ids()[placed]!);
-    return { length: sets.length, at: (place) => [sets[place]!].flat().map(ref) };
+  #sets(models: Entries<Model>): ModelSets {
+    const { length, at } = this.#values<PlacedSet>('runs.models.sets');
+    const ref = (placed: number | string) => (typeof placed === 'string' ? placed : models.ids[placed]!);
+    return { length, at: (place) => [at(place)].flat().map(ref) };
   }
 
-  #runs(): RunTable {
+  #runs(models: Entries<Model>): RunTable {
     const others = this.#value<Omit<RunWords, 'models'>>('runs.words');
-    const words = once((): RunWords => ({ ...others(), models: this.#sets() }));
+    const words = once((): RunWords => ({ ...others(), models: this.#sets(models) }));
     const column = (name: string) => this.#from.column(`runs.${name}`);
     return {
       ...{ schemes: this.#from.json<RunTable['schemes']>('runs.schemes'), from: this.#from.numbers('runs.from') },

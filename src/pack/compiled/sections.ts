@@ -17,6 +17,9 @@ const KINDS = { u8: Uint8Array, u16: Uint16Array, u32: Uint32Array, f64: Float64
 /** same: a column whose numbers are all its base. */
 type Kind = keyof typeof KINDS | 'same';
 
+/** So many pieces are counted off from one whose place is known. */
+const EACH = 16;
+
 const aligned = (at: number): number => Math.ceil(at / 8) * 8;
 
 export class SectionWriter {
@@ -42,14 +45,27 @@ export class SectionWriter {
   texts(name: string, texts: readonly string[]): void {
     const encoder = new TextEncoder();
     const encoded = texts.map((text) => encoder.encode(text));
-    const all = new Uint8Array(encoded.reduce((length, bytes) => length + bytes.length, 0));
+    const lengths = encoded.map((bytes) => bytes.length);
+    const all = new Uint8Array(lengths.reduce((sum, length) => sum + length, 0));
     let at = 0;
     for (const bytes of encoded) {
       all.set(bytes, at);
       at += bytes.length;
     }
-    this.column(`${name}.lengths`, Column.of(encoded.map((bytes) => bytes.length)));
-    this.numbers(name, all);
+    this.pieces(name, all, lengths);
+  }
+
+  /** Pieces that stand one behind the other, of such lengths. Of every sixteenth it is written too where it begins. */
+  pieces(name: string, bytes: Uint8Array, lengths: ArrayLike<number>): void {
+    const begins: number[] = [];
+    let begin = 0;
+    for (let i = 0; i < lengths.length; i++) {
+      if (i % EACH === 0) begins.push(begin);
+      begin += lengths[i]!;
+    }
+    this.column(`${name}.lengths`, Column.of(lengths));
+    this.column(`${name}.begins`, Column.of(begins));
+    this.numbers(name, bytes);
   }
 
   finish(layout: number): Uint8Array<ArrayBuffer> {
@@ -114,30 +130,25 @@ export class SectionReader {
   }
 
   texts(name: string): Texts {
-    const ends = this.ends(`${name}.lengths`);
-    const bytes = this.#view(name) as Uint8Array;
+    const pieces = this.pieces(name);
     const known: string[] = [];
     const at = (i: number) => {
-      known[i] ??= decoded(bytes.subarray(i === 0 ? 0 : ends()[i - 1]!, ends()[i]));
+      known[i] ??= decoded(pieces.at(i));
       return known[i];
     };
-    return { length: this.column(`${name}.lengths`).length, at };
+    return { length: pieces.length, at };
   }
 
-  /** Where stretches of such lengths end that stand one behind the other; added up when first asked for. */
-  ends(name: string): () => Uint32Array {
-    const lengths = this.column(name);
-    let ends: Uint32Array | null = null;
-    return () => {
-      if (ends) return ends;
-      ends = new Uint32Array(lengths.length);
-      let end = 0;
-      for (let i = 0; i < lengths.length; i++) {
-        end += lengths.at(i);
-        ends[i] = end;
-      }
-      return ends;
+  /** Bytes that were written as pieces. */
+  pieces(name: string): { length: number; at(i: number): Uint8Array } {
+    const [lengths, begins] = [this.column(`${name}.lengths`), this.column(`${name}.begins`)];
+    const bytes = this.numbers<Uint8Array>(name);
+    const at = (i: number) => {
+      let begin = begins.at(Math.floor(i / EACH));
+      for (let before = i - (i % EACH); before < i; before++) begin += lengths.at(before);
+      return bytes.subarray(begin, begin + lengths.at(i));
     };
+    return { length: lengths.length, at };
   }
 
   #view(name: string): Numbers {

@@ -67,8 +67,8 @@ export class ValueWriter {
 }
 
 /** Reads one value. @param shapes asked for once something with keys is read */
-export function readValue(bytes: Uint8Array, from: number, texts: Texts, shapes: () => string[][]): unknown {
-  let at = from;
+export function readValue(bytes: Uint8Array, texts: Texts, shapes: () => string[][]): unknown {
+  let at = 0;
   const head = (): number => {
     let [number, unit] = [0, 1];
     for (;;) {

@@ -13,8 +13,7 @@ export function bytesOf(parts: PackParts): Uint8Array<ArrayBuffer> {
   const values = new ValueWriter();
   const write = (name: string, count: number, at: (place: number) => unknown): void => {
     const { bytes, lengths } = values.write(count, at);
-    to.column(`${name}.lengths`, Column.of(lengths));
-    to.numbers(name, bytes);
+    to.pieces(name, bytes, lengths);
   };
   to.json('about', about);
   to.json('rest', rest);
@@ -35,7 +34,7 @@ export function bytesOf(parts: PackParts): Uint8Array<ArrayBuffer> {
     table(to, runs);
     const { models: sets, ...words } = runs.words;
     write('runs.words', 1, () => words);
-    to.json('runs.models.sets', setsByPlace(sets, models.ids));
+    write('runs.models.sets', sets.length, setsByPlace(sets, models.ids));
   }
   to.texts('texts', values.texts.values);
   to.json('shapes', values.shapes.values);
@@ -43,13 +42,13 @@ export function bytesOf(parts: PackParts): Uint8Array<ArrayBuffer> {
   return to.finish(LAYOUT);
 }
 
-/** Each set as the place of its model, or a list of several; a model that isn't the pack's own as its reference. */
-function setsByPlace({ length, at }: ModelSets, ids: readonly string[]): PlacedSet[] {
+/** A set as the place of its model, or a list of several; a model that isn't the pack's own as its reference. */
+function setsByPlace({ at }: ModelSets, ids: readonly string[]): (place: number) => PlacedSet {
   const places = new Map(ids.map((id, place) => [id, place]));
-  return Array.from({ length }, (_, i) => {
-    const set = at(i).map((ref) => places.get(ref) ?? ref);
+  return (place) => {
+    const set = at(place).map((ref) => places.get(ref) ?? ref);
     return set.length === 1 ? set[0]! : set;
-  });
+  };
 }
 
 export type PlacedSet = Placed | Placed[];

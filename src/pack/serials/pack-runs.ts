@@ -63,17 +63,6 @@ export class PackRuns {
     return Array.from({ length: to - from }, (_, i) => new Run(this, this.schemes[place]!, from + i));
   }
 
-  /** Those that name a model, in order of their numbers. */
-  runsOf(model: string): Run[] {
-    const { from, models } = this.table;
-    const out: Run[] = [];
-    this.schemes.forEach((scheme, place) => {
-      for (let at = from[place]!; at < from[place + 1]!; at++)
-        if (this.modelsIn(models.at(at)).includes(model)) out.push(new Run(this, scheme, at));
-    });
-    return out;
-  }
-
   /** The models of one set, packId/modelId. */
   modelsIn(set: number): string[] {
     this.#models[set] ??= this.table.words.models.at(set).map(this.#modelRef);

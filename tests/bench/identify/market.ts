@@ -3,6 +3,7 @@ import type { Field } from '../../../src/identify/field';
 import type { Leaves } from '../../../src/identify/leaves';
 import type { Knowledge, ModelKnown } from '../../../src/pack/knowledge';
 import { writtenIn } from '../../../src/pack/serial-form';
+import type { Run } from '../../../src/pack/serials/run';
 import { makerNamed, type Simulated } from './advert';
 import type { Chance } from './chance';
 import { leafOf, toldAs } from './own-model';
@@ -126,7 +127,7 @@ function careful(
 
 function serialOf(model: ModelKnown | null, field: Field, knowledge: Knowledge, chance: Chance): string | null {
   const other = chance.happens(NUMBERS.sisters) ? alike(field, model, chance) : model;
-  const runs = other && !other.isType ? knowledge.serials.runsOf(other.ref) : [];
+  const runs = other && !other.isType ? runsOf(other.ref, knowledge) : [];
   if (runs.length === 0) {
     const letters = chance.happens(0.4) ? String.fromCharCode(65 + chance.below(26)) : '';
     return letters + String(10 ** (4 + chance.below(4)) + chance.below(10 ** (4 + chance.below(4))));
@@ -137,4 +138,12 @@ function serialOf(model: ModelKnown | null, field: Field, knowledge: Knowledge, 
   const digits = [...written].flatMap((character, i) => (/\d/.test(character) ? [i] : []));
   const at = digits[chance.below(digits.length)]!;
   return written.slice(0, at) + String(chance.below(10)) + written.slice(at + 1);
+}
+
+/** The runs that name a model, in order of their numbers. */
+function runsOf(model: string, { serials }: Knowledge): Run[] {
+  const all = serials
+    .schemes()
+    .flatMap(({ pack, scheme }) => serials.around(pack, scheme.id, 0, Number.POSITIVE_INFINITY));
+  return all.filter(({ models }) => models.includes(model));
 }

@@ -168,19 +168,6 @@ describe('schemesOf and schemes', () => {
   });
 });
 
-test('runsOf: the runs of one model, in order of their numbers', () => {
-  const serials = serialsOf([
-    [50, 60],
-    [1, 10],
-    [20, 30],
-  ]);
-  serials.runs.models = [['a'], ['a', 'b'], ['b']];
-  const index = new SerialIndex([columnsFrom(serials)]);
-  expect(index.runsOf('p/a').map((run) => run.firstNumber)).toEqual([1, 50]);
-  expect(index.runsOf('p/b').map((run) => run.firstNumber)).toEqual([1, 20]);
-  expect(index.runsOf('p/c')).toEqual([]);
-});
-
 describe('the runs around a number', () => {
   const index = indexOf([30, 39], [10, 19], [20, 29], [50, 59], [12, 14]);
   const firsts = (number: number, each: number) => index.around('p', 'k', number, each).map((run) => run.firstNumber);
@@ -188,6 +175,7 @@ describe('the runs around a number', () => {
   test('are those that begin at or before it and those that begin after it, in order', () => {
     expect(firsts(25, 2)).toEqual([12, 20, 30, 50]);
     expect(firsts(45, 1)).toEqual([30, 50]);
+    expect(firsts(45, Number.POSITIVE_INFINITY)).toEqual([10, 12, 20, 30, 50]);
   });
 
   test('are fewer at the ends of a table, and none of another one', () => {

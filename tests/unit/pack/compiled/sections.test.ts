@@ -20,6 +20,15 @@ function written(): Uint8Array<ArrayBuffer> {
 const values = (column: Column) => Array.from({ length: column.length }, (_, i) => column.at(i));
 
 describe('sections', () => {
+  it.each([0, 1, 15, 16, 17, 32, 33, 100])('give back %i texts of different lengths', (count) => {
+    const many = Array.from({ length: count }, (_, i) => 'x'.repeat((i * 7) % 23));
+    const to = new SectionWriter();
+    to.texts('many', many);
+    const read = SectionReader.open(to.finish(3).buffer, 3)!.texts('many');
+    // From the last to the first: none may lean on what was read before.
+    expect(Array.from({ length: read.length }, (_, i) => read.at(count - 1 - i))).toEqual([...many].reverse());
+  });
+
   it('give back what was written', () => {
     const from = SectionReader.open(written().buffer, 3)!;
     expect(from.json('json')).toEqual({ a: [1, 'é', null] });

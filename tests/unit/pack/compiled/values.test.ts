@@ -8,7 +8,7 @@ function back(values: readonly unknown[]): unknown[] {
   const texts = { length: writer.texts.values.length, at: (place: number) => writer.texts.values[place]! };
   let from = 0;
   return Array.from(lengths, (length) => {
-    const read = readValue(bytes, from, texts, () => writer.shapes.values as string[][]);
+    const read = readValue(bytes.subarray(from), texts, () => writer.shapes.values as string[][]);
     from += length;
     return read;
   });
