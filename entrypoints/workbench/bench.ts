@@ -15,8 +15,11 @@ export interface Bench {
     actions: PacksActions;
     /** Tells a room that the shelf was read, for the first time or anew; at once where it has been read already. */
     onShelf(tell: (shelf: readonly PackCard[]) => void): void;
-    /** What is kept of packs was changed here: all our pages read it anew. Done once the shelf is shown as it is by now. */
-    changed(): Promise<void>;
+    /**
+     * What is kept of packs was changed here: all our pages read it anew. Done once the shelf is shown as it is by now.
+     * @param leaving a pack that was taken away with it, or goes on under another id
+     */
+    changed(leaving?: string): Promise<void>;
   };
   /** What one room hands to another, which takes it when it comes to the front; also where nothing may be kept. */
   handed: { draft: { draft: Draft; seen: Seen } | null };

@@ -64,8 +64,8 @@ export function keeperActions(
       if (!answer.ok) return show({ trouble: answer.trouble });
       const outcome = answer.value;
       if (outcome.state === 'trouble') return show({ trouble: outcome.trouble });
-      show({ outcome, ...(outcome.state === 'published' ? { pack: outcome.id } : {}) });
-      if (outcome.state === 'published') await packs.changed();
+      show({ trouble: null, outcome, ...(outcome.state === 'published' ? { pack: outcome.id } : {}) });
+      if (outcome.state === 'published') await packs.changed(pack);
       await read();
     },
     save: ({ name, text }) => saveFile(name, text, 'application/octet-stream'),

@@ -15,7 +15,7 @@ import { type Installing, installInThread } from './installing';
 export function packsActions(
   engine: BenchEngine,
   show: (change: Partial<PacksState>) => void,
-): { actions: PacksActions; start: () => void; follow: () => void; changed: () => Promise<void> } {
+): { actions: PacksActions; start: () => void; follow: () => void; changed: (leaving?: string) => Promise<void> } {
   let shelf: readonly PackCard[] = [];
   let lastRemoved: (Removed & { title: string }) | null = null;
   let installing: Installing | null = null;
@@ -100,7 +100,7 @@ export function packsActions(
   return {
     actions,
     start: () => void reload(() => true),
-    changed: () => readAnew(),
+    changed: readAnew,
     // What another window has taken away is not lost: somebody wanted it so.
     follow() {
       follows += 1;

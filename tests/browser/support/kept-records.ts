@@ -1,10 +1,10 @@
-import type { Page } from 'playwright-core';
+import type { Tab } from '../../../src/cli/demo/driven';
 
 /** All that is kept, by store, each record by its key; of keys, the public half. What can be made anew is left out. */
 export type Records = Readonly<Record<string, Readonly<Record<string, Readonly<Record<string, unknown>>>>>>;
 
 /** Read past our own code, which may hide or mend what is wrong. */
-export function keptRecords(page: Page): Promise<Records> {
+export function keptRecords(page: Tab): Promise<Records> {
   return page.evaluate(async () => {
     const db = await new Promise<IDBDatabase>((resolve) => {
       const opening = indexedDB.open('bedplate');
