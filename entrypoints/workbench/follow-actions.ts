@@ -37,12 +37,15 @@ export function followActions(
 
   /** Once the user has given leave. */
   async function look(pack: string | null, address: string, leave: Promise<boolean>): Promise<void> {
+    const before = current;
     stop?.();
     show({ looking: { pack, step: { state: 'asking' } }, outcome: null, trouble: null });
-    const mine = Symbol();
+    const mine = { address };
     current = mine;
+    if (before) void giveBack(before.address);
     const granted = await leave.catch(() => false);
-    if (current !== mine) return;
+    // A yes that comes too late is leave for nothing.
+    if (current !== mine) return granted ? giveBack(address) : undefined;
     if (!granted) return show({ looking: { pack, step: { state: 'not-begun', problem: 'no-leave' } } });
     if (pack) await read();
     if (current !== mine) return;
@@ -50,10 +53,14 @@ export function followActions(
       if (current !== mine) return;
       if (step.state === 'trouble') show({ looking: null, trouble: step.trouble });
       else show({ looking: { pack, step } });
-      if (step.state === 'failed' || step.state === 'refused') void giveBack(address);
+      if (step.state === 'failed' || step.state === 'refused' || step.state === 'trouble') {
+        current = null;
+        void giveBack(address);
+      }
     });
   }
-  let current: symbol | null = null;
+  /** What is being looked at; another one from each time on. */
+  let current: { address: string } | null = null;
 
   function end(): void {
     stop?.();
@@ -66,7 +73,8 @@ export function followActions(
     const pattern = patternOf(address);
     const kept = await withKeep(readSubscriptions);
     if (!kept.ok) return;
-    if (!kept.value.some((each) => patternOf(each.address) === pattern))
+    const isLookedAt = current !== null && patternOf(current.address) === pattern;
+    if (!isLookedAt && !kept.value.some((each) => patternOf(each.address) === pattern))
       await browser.permissions.remove({ origins: [pattern] }).catch(() => false);
     if (kept.value.length === 0) await clearCheckAlarm();
   }
@@ -103,7 +111,9 @@ export function followActions(
     },
     cancel() {
       const looking = state().looking;
+      const before = current;
       end();
+      if (before) void giveBack(before.address);
       show({ looking: null });
       if (looking?.step.state !== 'not-begun') void read();
     },
@@ -118,6 +128,7 @@ export function followActions(
         }),
       );
       end();
+      if (!done.ok || done.value !== 'taken') void giveBack(told.address);
       if (!done.ok) return show({ looking: null, trouble: done.trouble });
       const { title, edition } = told.about;
       show({
