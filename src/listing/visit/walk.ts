@@ -192,8 +192,12 @@ class Walker {
       if (kind & CUSTOM) hint = `${hintOf(tag)} ${hint}`.trim();
       if (kind & HEADING) level = Number(tag[1]);
       if (level === 1 && out.title < 0) out.title = lining.lines.length;
-      // The text of a heading that is a button is a heading; that of other buttons is no part of the advert.
-      if (level) flags &= ~CONTROL;
+      if (level) {
+        // The text of a heading that is a button is a heading; that of other buttons is no part of the advert.
+        flags &= ~CONTROL;
+        // What stands before a heading is no icon of it.
+        lining.icon = '';
+      }
       const from = lining.lines.length;
       const made: Box = { tag, parent: box, from, to: from, hint };
       if (level) made.level = level;
