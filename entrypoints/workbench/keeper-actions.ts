@@ -1,5 +1,6 @@
 import { changeDesk } from '../../src/keep/desks';
 import type { KeptDesk } from '../../src/keep/schema';
+import type { RowTold } from '../../src/session/keeper/desk-told';
 import type { Decision } from '../../src/sharing/propose/merge-proposals';
 import type { KeeperActions, KeeperState } from '../../src/view/workbench/keeper/state';
 import { withKeep } from '../shared/keep';
@@ -32,11 +33,11 @@ export function keeperActions(
     await read();
   }
 
-  const decided = (desk: KeptDesk, slots: readonly string[], decision: Decision | null): KeptDesk => ({
+  const decided = (desk: KeptDesk, rows: readonly RowTold[], decision: Decision | null): KeptDesk => ({
     ...desk,
     decisions: [
-      ...desk.decisions.filter(([slot]) => !slots.includes(slot)),
-      ...(decision ? slots.map((slot) => [slot, decision] as const) : []),
+      ...desk.decisions.filter(([slot]) => !rows.some((row) => row.slot === slot)),
+      ...(decision ? rows.map(({ slot, saw }) => [slot, decision, saw] as const) : []),
     ],
   });
 
@@ -50,12 +51,11 @@ export function keeperActions(
       await change((desk) => ({ ...desk, proposals: [...new Set([...desk.proposals, ...texts])] }));
     },
     clear: () => void change((desk) => ({ ...desk, proposals: [], decisions: [] })),
-    decide: ({ slot }, decision) => void change((desk) => decided(desk, [slot], decision)),
+    decide: (row, decision) => void change((desk) => decided(desk, [row], decision)),
     acceptAll() {
       const rows = state().told?.rows ?? [];
       const fitting = rows.filter((row) => row.decision === null && (row.state === 'open' || row.state === 'already'));
-      const slots = fitting.map(({ slot }) => slot);
-      void change((desk) => decided(desk, slots, { do: 'accept', offer: 0 }));
+      void change((desk) => decided(desk, fitting, { do: 'accept', offer: 0 }));
     },
     async publish(passphrase) {
       const { pack } = state();

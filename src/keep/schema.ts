@@ -199,11 +199,14 @@ export interface KeptKeys {
   keys: CryptoKeyPair;
 }
 
-/** A keeper's work on the next edition of a pack: proposals as they came, and what was decided, by the row's slot. */
+/**
+ * A keeper's work on the next edition of a pack: proposals as they came, and what was decided, by the row's slot, with the
+ * hash of what was seen there, for which alone it holds.
+ */
 export interface KeptDesk {
   id: string;
   proposals: readonly string[];
-  decisions: readonly (readonly [slot: string, decision: unknown])[];
+  decisions: readonly (readonly [slot: string, decision: unknown, saw: string])[];
   /** The files of the edition that was published last; null: none was from here. */
   published: { edition: number; files: readonly { name: string; text: string }[] } | null;
 }

@@ -138,12 +138,21 @@ it('the next one is sealed by the same key, with another value than was proposed
   const proposal = await member('Member Three', id, { edition: before.edition, hash: before.hash }, [
     field('label', 'Called otherwise', 'A third name'),
   ]);
-  const more = folderOf({ 'three.proposal': proposal });
+  const another = await member('Member Four', id, { edition: before.edition, hash: before.hash }, [
+    field('label', 'Called otherwise', 'A fourth name'),
+  ]);
+  const more = folderOf({ 'three.proposal': proposal, 'four.proposal': another });
   await bench.choose(part('proposal-files'), `${more}/three.proposal`);
   await bench.fill(`${place('label')} ${part('reason')}`, 'As the works called it.');
   await bench.fill(`${place('label')} ${part('other-value')}`, 'The works’ own name');
   await bench.click(`${place('label')} ${part('edit')}`);
   await bench.shows(`${place('label')}[data-decided="edit"]`);
+  // What was decided was about the one name alone.
+  await bench.choose(part('proposal-files'), `${more}/four.proposal`);
+  await bench.shows(`${place('label')}[data-decided="no"] ${part('lapsed')}`);
+  await bench.click(`${place('label')} ${part('edit')}`);
+  await bench.shows(`${place('label')}[data-decided="edit"]`);
+  expect(await bench.count(part('lapsed'))).toBe(0);
   await bench.click(part('publish-make'));
   await bench.shows(part('published'), texts.made(before.edition + 1));
   const opened = await openSealed(await published('.pack'));

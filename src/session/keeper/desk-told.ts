@@ -19,6 +19,10 @@ export interface RowTold {
   /** The value that is offered first, for one that is typed in its place; null where there is none. */
   offered: Json | null;
   decision: Decision | null;
+  /** It was decided, and something else is proposed or stands there since. */
+  lapsed: boolean;
+  /** What a decision that is made now is about. */
+  saw: string;
 }
 
 export interface DeskTold {

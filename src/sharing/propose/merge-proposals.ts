@@ -45,6 +45,14 @@ export interface Row {
   against: string[];
 }
 
+/**
+ * What of a row a decision is about, as text: what the pack says there, and all that is offered, whoever offers it. A
+ * decision holds for that alone: one more proposal or another edition makes it another question.
+ */
+export function questionOf({ here, state, offers }: Row): string {
+  return JSON.stringify([here ?? null, state, offers.map(({ change }) => textOf(change))]);
+}
+
 /** What proposals come to, held against the pack. Rows in the order of the pack's parts, then by entry and field. */
 export function mergeRows(pack: Pack, proposals: readonly Pick<Proposal, 'changes'>[]): Row[] {
   const rows = new Map<string, Row>();

@@ -33,6 +33,7 @@ export const keeperTexts = {
   needsReason: 'Say why: the author is told.',
   wrongValue: 'That is not written as such a value is.',
   decided: { accept: 'Accepted.', edit: 'Edited.', decline: 'Declined.' },
+  lapsed: 'You had decided here. Since then something else is proposed, or the pack says something else: decide anew.',
   again: 'Decide again',
   acceptAll: 'Accept all that fits',
   publish: 'Publish',

@@ -31,7 +31,7 @@ it('two windows at one desk lose no decision of each other’s', async () => {
   const keep = await openKeep('desks-two');
   if (!keep.ok) throw new Error(keep.trouble);
   const add = (slot: string) =>
-    changeDesk(keep.value, 'club', (desk) => ({ ...desk, decisions: [...desk.decisions, [slot, 'yes']] }));
+    changeDesk(keep.value, 'club', (desk) => ({ ...desk, decisions: [...desk.decisions, [slot, 'yes', '']] }));
   await Promise.all([add('a'), add('b')]);
   const desk = await readDesk(keep.value, 'club');
   expect(desk.ok && desk.value.decisions.map(([slot]) => slot).sort()).toEqual(['a', 'b']);

@@ -35,6 +35,11 @@ export function ProposedRow({ row, onDecide }: Props) {
     <li data-slot={row.slot} data-state={row.state} data-decided={row.decision?.do ?? 'no'}>
       <h5>{place}</h5>
       <p>{row.here === null ? texts.hereNothing : texts.here(shown(row.here, 300))}</p>
+      {row.lapsed && (
+        <p class="trouble" data-part="lapsed">
+          {texts.lapsed}
+        </p>
+      )}
       {row.state !== 'open' && <p class="soft">{texts.states[row.state]}</p>}
       <ul>
         {row.offers.map(({ words, from }, at) => (
