@@ -4,9 +4,13 @@ import { defineConfig } from 'vitest/config';
 // Needs a build in .output and a browser: `npm test` sees to both. BEDPLATE_TESTED says which: Chromium or Firefox. One
 // worker, one file after another: two browsers at once on a small machine only slow each other down.
 /** Crash a process, weigh a heap: what is done with Chromium's own driver. */
-const CHROMIUM_ALONE = ['killed.long', 'killed-editing.long', 'killed-merging.long', 'large-pack.long'].map(
-  (name) => `tests/browser/${name}.test.ts`,
-);
+const CHROMIUM_ALONE = [
+  'killed.long',
+  'killed-editing.long',
+  'killed-merging.long',
+  'killed-taking.long',
+  'large-pack.long',
+].map((name) => `tests/browser/${name}.test.ts`);
 
 /**
  * What these try is our own code above the browser, and the same in both: Chromium's turn holds it, Firefox's in the
