@@ -13,6 +13,8 @@ export interface Assertion {
   guessed: boolean;
   /** A word used loosely disproves nothing. */
   loose: boolean;
+  /** Told only in passing, wherever it is said: that disproves nothing either. */
+  aside: boolean;
   said: Stanced[];
 }
 
@@ -25,8 +27,11 @@ export function assertions({ reading, knowledge }: AuditCase): Assertion[] {
     const guessed = claim.stance === 'guesses';
     const key = [attribute.ref, keyOf(allowed), denied, guessed, loose].join(' ');
     const there = byKey.get(key);
-    if (there) there.said.push(claim);
-    else byKey.set(key, { key, attribute, allowed, denied, guessed, loose, said: [claim] });
+    const aside = claim.aside ?? false;
+    if (there) {
+      there.said.push(claim);
+      there.aside &&= aside;
+    } else byKey.set(key, { key, attribute, allowed, denied, guessed, loose, aside, said: [claim] });
   };
   for (const claim of reading.values) {
     const allowed: Allowed =

@@ -47,6 +47,8 @@ export interface Stanced extends Quote {
   trigger: string | null;
   /** For a denial: the words together with what denies them ("not aluminium"), where both stand in one stretch. */
   denial?: Quote;
+  /** It stands in a sentence that rather tells a tale: it proves nothing against the thing. */
+  aside?: boolean;
   /** How it came to this, in order; absent where nothing turned it from "says" of "this". Nothing is decided by it. */
   why?: readonly Why[];
 }

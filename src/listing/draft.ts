@@ -1,4 +1,5 @@
-import { settleCandidates } from './settle-candidates';
+import { readDate } from './decide/dates';
+import { foundIn, settleWritten } from './settle-candidates';
 import type { Candidate, Draft, FieldName, Listing } from './types';
 
 const FIELDS: [keyof Draft & string, FieldName][] = [
@@ -7,8 +8,9 @@ const FIELDS: [keyof Draft & string, FieldName][] = [
   ['priceText', 'price'],
   ['conditionText', 'condition'],
   ['location', 'place'],
-  ['listedDate', 'listedDate'],
 ];
+
+const PHOTOS_MOST = 40;
 
 /** A seller's own draft as a listing: nothing to weigh, every field is what the seller wrote. Never throws. */
 export function readDraft(draft: Draft): Listing {
@@ -19,9 +21,10 @@ export function readDraft(draft: Draft): Listing {
     if (typeof value === 'string') add(field, value);
   }
   for (const serial of (draft.serialText ?? '').split(/[\n;,]/)) add('serial', serial);
-  for (const photo of draft.photos ?? []) add('photo', photo);
   const language = draft.language?.trim().toLowerCase() || null;
-  const listing = settleCandidates(candidates, { url: null, offers: 1, language });
+  const listing = settleWritten(foundIn(candidates), { url: null, offers: 1, language });
+  listing.photos = [...new Set(draft.photos ?? [])].filter((photo) => photo !== '').slice(0, PHOTOS_MOST);
+  listing.listedDate = readDate(draft.listedDate ?? '', listing.language);
   // As the seller wrote it, whether or not it reads as money.
   if (draft.priceText) listing.priceText = draft.priceText.trim();
   return listing;

@@ -1,12 +1,9 @@
 import { homeCurrency } from './decide/home-currency';
-import { settleKind } from './decide/kinds';
 import { guessLanguage } from './decide/language';
-import { settleDate, settleDetails, settleSerials } from './decide/lists';
-import { settlePhotos } from './decide/photos';
+import { settleDetails, settleSerials } from './decide/lists';
 import { withoutPlace } from './decide/place-in-title';
 import { plain } from './decide/plain';
 import { settlePrice } from './decide/price';
-import { saleIn, sellerIn } from './decide/sale-words';
 import { settleDescription, settleTitle, settleWords } from './decide/words';
 import type { Candidate, FieldName, Listing } from './types';
 
@@ -34,17 +31,11 @@ export const emptyListing = (url: string | null): Listing => ({
   fields: {},
 });
 
-/**
- * What an advert says, from what was found of each field. Each is decided by stated reasons; what lost is kept as an
- * alternative. Pages and drafts alike: drafts need nothing of how pages are read. `asOf`: the day of reading, ISO 8601.
- */
-export function settleCandidates(
-  candidates: Candidate[],
-  page: Pick<Listing, 'url' | 'offers' | 'language'>,
-  asOf: string | null = null,
-): Listing {
-  const listing: Listing = { ...emptyListing(page.url), offers: page.offers, language: page.language };
-  if (page.offers === 0) return listing;
+/** What was found of each field, tidied. */
+export type Found = (field: FieldName) => Candidate[];
+
+/** Sorts candidates by their fields, with what pages write around words taken off. */
+export function foundIn(candidates: readonly Candidate[]): Found {
   const byField = new Map<FieldName, Candidate[]>();
   for (const candidate of candidates) {
     const most = LONG.has(candidate.field) ? candidate.value.length : SHORT_MOST;
@@ -54,7 +45,16 @@ export function settleCandidates(
     if (its) its.push({ ...candidate, value });
     else byField.set(candidate.field, [{ ...candidate, value }]);
   }
-  const of = (field: FieldName) => byField.get(field) ?? [];
+  return (field) => byField.get(field) ?? [];
+}
+
+/**
+ * What an advert says in words that somebody wrote for it, whether on a page or in a draft. Each field is decided by
+ * stated reasons; what lost is kept as an alternative. What only pages say is settled beside it.
+ */
+export function settleWritten(of: Found, page: Pick<Listing, 'url' | 'offers' | 'language'>): Listing {
+  const listing: Listing = { ...emptyListing(page.url), offers: page.offers, language: page.language };
+  if (page.offers === 0) return listing;
 
   const title = settleTitle(of('title'));
   if (title) {
@@ -83,21 +83,6 @@ export function settleCandidates(
     listing.fields[field] = words.note;
   }
   if (listing.place) listing.title = withoutPlace(listing.title, listing.place);
-  const date = settleDate(of('listedDate'), listing.language, asOf);
-  if (date) {
-    listing.listedDate = date.text;
-    listing.fields.listedDate = date.note;
-  }
-  const sale = settleKind(of('sale'), saleIn);
-  if (sale) {
-    listing.sale = sale.kind;
-    listing.fields.sale = sale.note;
-  }
-  const seller = settleKind(of('seller'), sellerIn);
-  if (seller) {
-    listing.seller = seller.kind;
-    listing.fields.seller = seller.note;
-  }
   const details = settleDetails(of('details'));
   if (details) {
     listing.details = details.text;
@@ -107,11 +92,6 @@ export function settleCandidates(
   if (serials) {
     listing.serials = serials.values;
     listing.fields.serial = serials.note;
-  }
-  const photos = settlePhotos(of('photo'));
-  if (photos) {
-    listing.photos = photos.values;
-    listing.fields.photo = photos.note;
   }
   return listing;
 }

@@ -94,9 +94,9 @@ function finding(auditCase: AuditCase, assertion: Assertion, outcome: Outcome): 
 }
 
 /** What speaks for the model named and against the one whose number it has is still to be seen. */
-function standingOf({ guessed, loose }: Assertion, { held, other, countered }: Outcome): Standing {
+function standingOf({ guessed, loose, aside }: Assertion, { held, other, countered }: Outcome): Standing {
   if (held.verdict === 'agrees') return other?.verdict === 'refutes' ? 'unproved' : 'agrees';
-  if (guessed || countered) return 'unproved';
+  if (guessed || aside || countered) return 'unproved';
   return held.firm && !loose ? 'disproved' : 'caution';
 }
 

@@ -40,7 +40,7 @@ export function wording(auditCase: AuditCase): Finding[] {
       {
         id: `wording:${pack}/${entry.id}`,
         check: 'wording',
-        standing: entry.never ? 'disproved' : 'caution',
+        standing: entry.never && !claims.every(({ aside }) => aside) ? 'disproved' : 'caution',
         attribute: null,
         said: saidEach(claims),
         known: [{ pack, entry: entry.id, text: say(entry.never ?? entry.mind!), source }],

@@ -6,6 +6,7 @@ import { ofAnother } from '../other-thing';
 import { type ClauseRange, clauseAt, type TextPart } from '../part-text';
 import type { NameClaim } from '../reading';
 import type { Stance, Stanced } from '../types';
+import { isAside } from './aside';
 import { classesOf, type Known } from './clause-words';
 import { turnInEnglish } from './in-english';
 import { turnLoosely } from './in-loose';
@@ -56,7 +57,10 @@ export class Framer {
       return turn.to === 'other' ? ofAnother(claim, 'frame', written) : turned(claim, turn.to, 'frame', written);
     }
     const taken = retracted(this.#part, clause, hit);
-    return taken === null ? claim : turned(claim, 'quotes', 'retracted', taken);
+    if (taken !== null) return turned(claim, 'quotes', 'retracted', taken);
+    return this.#language && isAside(this.#part, clause, hit, this.#known, this.#language)
+      ? { ...claim, aside: true }
+      : claim;
   }
 
   #turn(whole: ClauseRange, hit: Hit, denied: boolean) {

@@ -1,9 +1,7 @@
 import { fold } from '../../text/fold';
 import { cutTo } from '../tidy';
 import type { Candidate, FieldNote } from '../types';
-import { readDate } from './dates';
-import { grouped, noteOf, rounded } from './groups';
-import { dayBefore, daysAgo } from './relative-date';
+import { rounded } from './groups';
 import type { SettledText } from './words';
 
 const ROWS_MOST = 60;
@@ -56,17 +54,4 @@ export function settleSerials(candidates: Candidate[]): SettledList | null {
   if (!first) return null;
   // Two serials are no contradiction by themselves (machine and motor): the audit looks at each.
   return { values, note: { source: first.source, confidence: rounded(first.weight), alternatives: [] } };
-}
-
-/** The day the advert was placed. `asOf`: the day on which it was read, which "3 days ago" is counted from, or null. */
-export function settleDate(candidates: Candidate[], language: string | null, asOf: string | null): SettledText | null {
-  const dated: Candidate[] = [];
-  for (const candidate of candidates) {
-    const days = asOf === null ? null : daysAgo(candidate.value, language);
-    const value = readDate(candidate.value, language) ?? (days === null ? null : dayBefore(asOf!, days));
-    if (value) dated.push({ ...candidate, value });
-  }
-  const [winner, ...losers] = grouped(dated, ({ value }) => value);
-  const [best] = winner?.members ?? [];
-  return winner && best ? { text: best.value, note: noteOf(winner, best.source, losers) } : null;
 }
