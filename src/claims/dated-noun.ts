@@ -5,9 +5,9 @@ import type { PartReading } from './values';
 
 const COPULA = /^(?:is|was|are|were|ist|war|sind|hat|est|sont|etait|a|ont|dates?)$/;
 
-/** "It replaced the model of 1950": the year is that one's. Folded; English, German, French. */
+/** "It replaced the model of 1950", "patent dates 1879 to 1888": the year is that one's. Folded; English, German, French. */
 const FOLLOWS =
-  /^(?:replac(?:es|ed|ing)|succeed(?:s|ed)|supersed(?:es|ed)|predates?|ersetzte?|loste|folgte|remplac(?:e|ait)|succed(?:e|ait))$/;
+  /^(?:patent(?:s|ed|e|en)?|brevets?|replac(?:es|ed|ing)|succeed(?:s|ed)|supersed(?:es|ed)|predates?|ersetzte?|loste|folgte|remplac(?:e|ait)|succed(?:e|ait))$/;
 
 /** "Motor is from 1955", "the house is over 100 years old": what the clause speaks of before its verb isn't the thing. */
 export function isOfAnother({ part, hits }: PartReading, first: number): boolean {

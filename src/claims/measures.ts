@@ -89,6 +89,7 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
       foldedNear(part, measure.end, measure.end + BESIDE),
     ),
     withMore: isWithMore(words),
+    alone: words.some((word, i) => WITHOUT.has(word) && words.slice(i + 1, i + 4).some((one) => WITH_MORE.has(one))),
   };
 }
 

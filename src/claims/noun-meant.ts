@@ -19,7 +19,7 @@ const OF_THE_THING = new Set(
     'performance stitching stitch stitcher build built construction weight size finish condition capability capabilities standard standards look feel ' +
     'sewing sewer seam seams function facility option feature setting settings capability mode mechanism system design action movement stitches width plus lever dial material casting bodied framed frame shell ' +
     'sewing sewer portable treadle electric straight zigzag domestic cast iron metal aluminium aluminum alloy vintage old antique condition spec duty made girl lady brute monster lump tank warhorse baby treasure marvel wonder dream bargain specimen survivor creature companion ' +
-    'bed arm pillar head casting body anvil dear horse darling stunner heavyweight lightweight antique oldie oldtimer veteran relic heirloom'
+    'ok okay bed arm pillar head casting body anvil dear horse darling stunner heavyweight lightweight antique oldie oldtimer veteran relic heirloom'
   ).split(' '),
 );
 const LONGEST = 4;

@@ -17,6 +17,7 @@ import { packsNamed } from './packs-named';
 import { type TextPart, textParts } from './part-text';
 import { placesIn } from './places';
 import type { Reading } from './reading';
+import { rowValuesIn } from './row-values';
 import { serialsOf } from './serials';
 import { StanceReader } from './stance';
 import { titleNames } from './title-names';
@@ -75,7 +76,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     names,
     claimedModels: models,
     claimedFamily: claimedFamily(names, models[0] ?? null),
-    values: each(valuesIn),
+    values: [...each(valuesIn), ...each((reading) => rowValuesIn(reading, measurable))],
     wordings: each(wordingsIn),
     measures: each((reading) => measuresIn(reading, measurable, listing.language)),
     years: each(yearsIn),

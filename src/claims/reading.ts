@@ -29,6 +29,8 @@ export interface MeasureClaim extends Stanced {
   bound: Bound | null;
   /** "with case", "in cabinet": the weight may be of more than the thing itself. */
   withMore: boolean;
+  /** "without the case": of the thing itself, the advert says so. */
+  alone: boolean;
 }
 
 export interface YearClaim extends Stanced {

@@ -38,6 +38,13 @@ export function partMeant(
     const follows = gap >= 1 && gap <= 2 && wordsBetween(part, hit.lastToken, noun.firstToken) === 0;
     const links = noun.lastToken < hit.firstToken && isLinked(part, noun.lastToken + 1, hit.firstToken);
     if (!follows && !links) continue;
+    // "Takes high shank feet."
+    if (
+      follows &&
+      TAKES.test(part.tokens[hit.firstToken - 1]?.folded ?? '') &&
+      part.tokens[noun.firstToken]!.folded === 'feet'
+    )
+      continue;
     const thingBetween = things.some((thing) => thing.firstToken > noun.lastToken && thing.lastToken < hit.firstToken);
     if ((follows || !thingBetween) && !isHeld(noun)) return noun;
   }
@@ -79,6 +86,7 @@ function isAbout(attribute: AttributeKnown, part: TextPart, noun: Hit): boolean 
   return false;
 }
 
+const TAKES = /^(?:takes|uses|needs|nimmt|prend)$/;
 const MOST_LINKING = 4;
 
 /** Only linking and small words stand between the noun and the feature. */

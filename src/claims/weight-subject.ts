@@ -31,7 +31,10 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   const before = relatedTo(reading, whole) ?? beforeBare(reading, whole, first, last);
   if (before !== null) return before;
   const verb = lastWeighing(part, clause, first);
-  if (verb < 0) return isLifted(part, first) ? writtenAt(part, first - 1) : strangerIn(reading, clause.first, first);
+  if (verb < 0) {
+    if (isLifted(part, first)) return writtenAt(part, first - 1);
+    return isSaidOf(part, clause.first, first) ? null : strangerIn(reading, clause.first, first);
+  }
   const opening = openingNoun(reading, clause, verb);
   if (opening !== null) return opening;
   for (let i = verb + 1; i < first; i++) if (isPronoun(part.tokens[i]!.folded)) return null;
@@ -64,12 +67,21 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
   );
   if (at < 0) return null;
   if (saysWhat(part, clause) || isFeature(reading, previous)) return null;
-  const opening = partAt(reading, previous.first + at);
+  const opening = partAt(reading, previous.first + at) ?? tableOf(reading, clause);
   if (opening !== null || strangerAt(reading, previous.first + at) === null) return opening;
   // "Flaps of the table, 9 kg": no word of it is the thing's.
   const inside = hitsIn(reading, previous);
   const isOfPart = inside.length > 0 && inside.every(({ value }) => value.kind === 'part');
   return isOfPart ? writtenAt(part, previous.first + at) : null;
+}
+
+/** "The treadle table, iron legs, 30 kg": of what the sentence opened with, where that is a part. */
+function tableOf(reading: PartReading, clause: ClauseRange): string | null {
+  const { part } = reading;
+  const at = clauseIndexAt(part, clause.first);
+  let opening = at;
+  while (part.clauses[opening - 1]?.sentence === clause.sentence && at - opening < MOST_CLAUSES) opening--;
+  return opening < at - 1 ? openingPart(reading, part.clauses[opening]!) : null;
 }
 
 /** "Head 12.5 kg". */
@@ -124,9 +136,13 @@ function openingNoun(reading: PartReading, clause: ClauseRange, verb: number): s
   let opening = at;
   while (part.clauses[opening - 1]?.sentence === clause.sentence && at - opening < MOST_CLAUSES) opening--;
   if (opening === at) return null;
-  const { first, last } = part.clauses[opening]!;
+  return openingPart(reading, part.clauses[opening]!);
+}
+
+/** The part by which a clause opens, or null. */
+function openingPart(reading: PartReading, { first, last }: ClauseRange): string | null {
   for (let i = first; i <= last; i++) {
-    const { kind, folded } = part.tokens[i]!;
+    const { kind, folded } = reading.part.tokens[i]!;
     if (kind === 'word' && !/^(?:the|its|a|an|my|der|die|das|den|la|le|les|un|une|sa|son|ein|eine)$/.test(folded))
       return partAt(reading, i);
   }
@@ -140,6 +156,16 @@ function isLifted({ tokens }: TextPart, first: number): boolean {
     /^(?:i|we|he|she|you|ich|wir|er|man|je|on|nous)$/.test(who?.folded ?? '') &&
     /^(?:lift|lifts|carry|carries|press|trage|heb|hebe|tragt|stemme|porte|souleve)$/.test(does?.folded ?? '')
   );
+}
+
+/** "Which is why it is only 7 kg", "easy to carry at 4 kg". */
+function isSaidOf({ tokens }: TextPart, from: number, first: number): boolean {
+  let i = first - 1;
+  while (i > from && /^(?:only|just|about|under|barely|is|'s|at|nur|ist|gerade|est|que|a)$/.test(tokens[i]!.folded))
+    i--;
+  if (i === first - 1) return false;
+  if (/^(?:carry|lift|handle)$/.test(tokens[i]!.folded) && tokens[i - 1]?.folded === 'to') return true;
+  return /^(?:it|it's|she|she's|sie|elle)$/.test(tokens[i]!.folded);
 }
 
 const MOST_CLAUSES = 8;

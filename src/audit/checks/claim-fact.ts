@@ -25,8 +25,9 @@ export function claimFact(auditCase: AuditCase): Finding[] {
     if (held.facts.every(({ fact }) => fact.necessary)) return [];
     const refuted = held.verdict === 'refutes';
     if (refuted && isSaidAnyhow(auditCase, all, assertion)) return [];
+    const besides = refuted ? saidBesides(auditCase, all, assertion) : [];
     const countered = refuted ? counter(auditCase, all, assertion) : null;
-    return finding(auditCase, assertion, { held, other, countered });
+    return finding(auditCase, assertion, { held, other, countered, besides });
   });
 }
 
@@ -54,16 +55,29 @@ function isSaidAnyhow(auditCase: AuditCase, all: readonly Assertion[], { attribu
   );
 }
 
+/** "Straight stitch only, no zigzag", of one that does zigzag: the second half goes along with the first. */
+function saidBesides(auditCase: AuditCase, all: readonly Assertion[], { attribute, denied }: Assertion): Assertion[] {
+  if (denied) return [];
+  return all.filter(
+    (one) =>
+      one.attribute === attribute &&
+      one.denied &&
+      !one.guessed &&
+      hold(auditCase, attribute, one.allowed, true)?.verdict === 'refutes',
+  );
+}
+
 /** What came of a claim: for the model named, for the one whose number it has, and what else the advert says of it. */
 interface Outcome {
   held: Held;
   other: Held | null;
   countered: Assertion | null;
+  besides: readonly Assertion[];
 }
 
 function finding(auditCase: AuditCase, assertion: Assertion, outcome: Outcome): Finding[] {
   const { attribute, guessed } = assertion;
-  const { held, other, countered } = outcome;
+  const { held, other, countered, besides } = outcome;
   const first = held.facts[0];
   if (!first) return [];
   const sameModel = held.facts.every(({ model }) => model === first.model);
@@ -84,7 +98,7 @@ function finding(auditCase: AuditCase, assertion: Assertion, outcome: Outcome): 
   const facts = [...held.facts.slice(0, 3), ...(other?.facts ?? [])];
   return [
     {
-      ...common(assertion, countered),
+      ...common(assertion, countered, besides),
       standing: standingOf(assertion, outcome),
       known: knownFacts(facts, auditCase.knowledge, facts.length),
       text: countered ? text : withSerials(auditCase, text, held.verdict, other),
@@ -116,12 +130,13 @@ function onlyOfSerials(auditCase: AuditCase, assertion: Assertion, other: Held):
 function common(
   assertion: Assertion,
   countered: Assertion | null,
+  besides: readonly Assertion[] = [],
 ): Pick<Finding, 'id' | 'check' | 'attribute' | 'said'> {
   return {
     id: `claim-fact:${assertion.key.replaceAll(' ', ':')}`,
     check: 'claim-fact',
     attribute: assertion.attribute.id,
-    said: saidEach([...quotesOf(assertion), ...(countered?.said.slice(0, 1) ?? [])]),
+    said: saidEach([...[assertion, ...besides].flatMap(quotesOf), ...(countered?.said.slice(0, 1) ?? [])]),
   };
 }
 

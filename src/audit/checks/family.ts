@@ -19,7 +19,9 @@ export function family(auditCase: AuditCase): Finding[] {
     const own = auditCase.claimed.some((model) => model.facts.get(one.attribute.ref)?.some((fact) => !fact.necessary));
     if (facts.length === 0 || own || one.guessed) return [];
     const verdict = judge({ allowed: one.allowed, denied: one.denied }, one.attribute, facts);
-    return verdict === 'open' || (verdict === 'refutes' && one.aside) ? [] : [finding(auditCase, one, named, facts[0]!, verdict === 'refutes')];
+    return verdict === 'open' || (verdict === 'refutes' && one.aside)
+      ? []
+      : [finding(auditCase, one, named, facts[0]!, verdict === 'refutes')];
   });
 }
 

@@ -37,8 +37,8 @@ interface Stated {
 
 function measured(auditCase: AuditCase): Finding[] {
   const said = auditCase.reading.measures.filter((claim) => isAsserted(claim) && claim.stance === 'says');
-  const key = ({ attribute, low, high, approximate, bound, withMore }: MeasureClaim): string =>
-    [attribute.ref, low, high, approximate, bound, withMore].join(' ');
+  const key = ({ attribute, low, high, approximate, bound, withMore, alone }: MeasureClaim): string =>
+    [attribute.ref, low, high, approximate, bound, withMore, alone].join(' ');
   return grouped(said, key).flatMap((claims) => {
     const claim = claims[0];
     const slack = claim.approximate ? GUESS_SLACK : SCALE_SLACK;
@@ -58,7 +58,7 @@ function measured(auditCase: AuditCase): Finding[] {
     const tooHeavy = held.facts.every(({ fact }) => fact.allowed.kind === 'range' && claim.low > fact.allowed.to);
     const inCase: Allowed = { kind: 'range', from: exact.from - allowance, to: exact.to };
     const evenInCase = hold(auditCase, claim.attribute, inCase, false)?.verdict === 'refutes';
-    if (tooHeavy && (claim.withMore || !evenInCase)) {
+    if (tooHeavy && !claim.alone && (claim.withMore || !evenInCase)) {
       return claim.withMore ? [] : [report(auditCase, stated, held.facts, 'unproved', texts.withCase)];
     }
     const [standing, text] = held.firm

@@ -63,7 +63,9 @@ const BY_FACTS: ReadonlySet<CheckId> = new Set<CheckId>(['claim-fact', 'family',
 
 function softer({ check, standing }: Finding, { what, claim }: Claim): Softer | null {
   if (standing !== 'caution' && standing !== 'unproved') return null;
-  if ((claim as Partial<Stanced>).stance === 'guesses') return 'a-guess';
+  const { stance, aside } = claim as Partial<Stanced>;
+  if (stance === 'guesses') return 'a-guess';
+  if (aside) return 'in-passing';
   if (what === 'wording' && claim.entry.use === 'loose' && check !== 'wording') return 'loose-word';
   return standing === 'caution' && BY_FACTS.has(check) ? 'usually-only' : null;
 }

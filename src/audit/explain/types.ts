@@ -51,7 +51,7 @@ export type Reason =
   | 'shows-harmless';
 
 /** Why a finding says less than "doesn't hold", where that is so. */
-export type Softer = 'loose-word' | 'usually-only' | 'a-guess';
+export type Softer = 'loose-word' | 'usually-only' | 'a-guess' | 'in-passing';
 /** Why a finding is not shown. */
 export type Unshown = 'same-said' | 'too-many' | 'said-better';
 

@@ -1,61 +1,20 @@
 import type { Hit } from '../hits';
-import { type ClauseRange, clauseIndexAt, type TextPart } from '../part-text';
+import { type ClauseRange, clauseIndexAt, FARTHEST, hasNameCapital, type TextPart } from '../part-text';
+import { type FramedLanguage, WAYS, type Ways } from './aside-words';
 import type { Known } from './clause-words';
-import { french, german, type LooseWords } from './loose-words';
+import type { WordClass } from './types';
 import { english } from './words-en';
 
-/** What tells of a language's sentences whether they tell a tale or say what the thing is. On folded words. */
-interface Ways {
-  isPerson: (folded: string) => boolean;
-  isOwn: (folded: string) => boolean;
-  past: RegExp;
-  not: RegExp;
-  /** They open a clause that says what the thing has or does. */
-  verbs: RegExp;
-  is: RegExp;
-  indefinite: RegExp;
-  definite: RegExp;
-  /** What follows says what the feature is good for: nothing against it. */
-  therefore: RegExp;
+/** The words of a sentence around a phrase in it, folded. */
+interface Around {
+  /** In the clauses before the phrase's own. */
+  earlier: readonly string[];
+  /** In its own clause, before and behind; what a feature is good for is left out. */
+  before: readonly string[];
+  after: readonly string[];
+  whole: readonly string[];
+  isAsked: boolean;
 }
-
-const loose = ({ persons, own, not }: LooseWords, rest: Omit<Ways, 'isPerson' | 'isOwn' | 'not'>): Ways => ({
-  isPerson: (folded) => persons.has(folded) && !/^(?:man|on|nous|wir)$/.test(folded),
-  isOwn: (folded) => own.has(folded),
-  not,
-  ...rest,
-});
-
-/** Common practice, no source. */
-const WAYS: Record<'en' | 'de' | 'fr', Ways> = {
-  en: {
-    isPerson: (folded) => (english.classOf(folded) === 'person' && !/^(?:you|we|those|they)$/.test(folded)) || /^(?:my|his|her|he|she|they|nobody)$/.test(folded),
-    isOwn: (folded) => english.classOf(folded) === 'own' || /^(?:it|it's|its|she|she's|this|here's)$/.test(folded),
-    past: /^(?:was|were|had|did|didn't|wasn't|went|came|told|called|wanted|bought|gave|took|thought|used|made)$/,
-    not: /^(?:not|never|nor|neither|\w+n't)$/,
-    verbs: /^(?:has|have|having|takes|taking|uses|using|sews|does|comes|runs|made|features|includes|with)$/,
-    is: /^(?:is|are|isn't|can|will|a|an)$/,
-    indefinite: /^an?$/,
-    definite: /^the$/,
-    therefore: /^(?:so|which|as|because|and|for|therefore)$/,
-  },
-  de: loose(german, {
-    past: /^(?:war|waren|hatten?|kam|ging|wollten?|wurden?|braucht?en?|brauchte|hiess|meinte|sagte|versprach)$/,
-    verbs: /^(?:hat|naht|nimmt|lauft|kann|mit|aus|ist|besitzt|verfugt)$/,
-    is: /^(?:ist|sind)$/,
-    indefinite: /^ein(?:e[nmrs]?)?$/,
-    definite: /^d(?:er|ie|as|en|em)$/,
-    therefore: /^(?:damit|sodass|daher|deshalb|weil|und|so|zum)$/,
-  }),
-  fr: loose(french, {
-    past: /^(?:etait|etaient|avait|avaient|voulait|disait|fut|promettait|fallait|aurait)$/,
-    verbs: /^(?:a|fait|possede|prend|coud|avec|est|en|dispose|fonctionne)$/,
-    is: /^(?:est|sont)$/,
-    indefinite: /^une?$/,
-    definite: /^(?:les?|la|l')$/,
-    therefore: /^(?:donc|pour|car|qui|et)$/,
-  }),
-};
 
 /**
  * A phrase can stand in a sentence that speaks of people, of what was, or of something that is not the thing, without
@@ -68,68 +27,102 @@ export function isAside(
   clause: ClauseRange,
   hit: Hit,
   { classes }: Known,
-  language: 'en' | 'de' | 'fr',
+  language: FramedLanguage,
 ): boolean {
   const ways = WAYS[language];
+  const around = wordsAround(part, clause, hit, ways);
+  const isAmong = around.earlier.some((word) => ways.isPerson(word) && !SELF.test(word));
+  const own = { hit, classes, ways, isAmong, hasNames: language !== 'de' };
+  // "The overlocker is sold, the free arm too."
+  const isToo = TOO.test(around.after.at(-1) ?? '') && around.earlier.some((word) => GONE.test(word));
+  if (isOfItself(part, clause, own)) return around.isAsked || isToo;
+  return signs(around, ways, isAmong) >= ENOUGH;
+}
+
+/** How much of a sentence says that it tells a tale. Weights by trial on labelled adverts. */
+function signs({ earlier, before, after, whole, isAsked }: Around, ways: Ways, isAmong: boolean): number {
+  const here = [...before, ...after];
+  const isWorked = here.some((word) => english.classOf(word) === 'uses');
+  const last = before.at(-1) ?? '';
+  const owns = here.some((word, i) => ways.isOwn(word) && !ways.indefinite.test(here[i - 1] ?? ''));
+  const all: readonly [boolean, number][] = [
+    [isAsked, 4],
+    [here.some(ways.isPerson) && !isWorked, 4],
+    [here.some((word) => ways.past.test(word)), 4],
+    [whole.some((word) => GONE.test(word)), 4],
+    // "An industrial machine.": what opens a sentence so is the thing.
+    [ways.indefinite.test(last) && earlier.length + before.length > 1, 3],
+    [isAmong, 2],
+    [earlier.some((word) => ways.past.test(word)), 2],
+    [[...earlier, ...here].some((word) => ways.not.test(word)), 2],
+    [earlier.length + before.length > LONG, 2],
+    [before.length > 2, 1],
+    [ways.definite.test(last), 1],
+    [owns, -2],
+  ];
+  return all.reduce((sum, [holds, weight]) => (holds ? sum + weight : sum), 0);
+}
+
+function wordsAround(part: TextPart, clause: ClauseRange, hit: Hit, ways: Ways): Around {
   const words = (from: number, to: number): string[] =>
-    part.tokens.slice(from, to).flatMap(({ kind, folded }) => (kind === 'mark' || kind === 'break' ? [] : [folded]));
+    part.tokens
+      .slice(Math.max(from, hit.firstToken - FARTHEST), Math.min(to, hit.lastToken + FARTHEST))
+      .flatMap(({ kind, folded }) => (kind === 'mark' || kind === 'break' ? [] : [folded]));
   const at = clauseIndexAt(part, clause.first);
   let opening = at;
   while (part.clauses[opening - 1]?.sentence === clause.sentence && at - opening < NEIGHBOURS) opening--;
-  const earlier = words(part.clauses[opening]!.first, clause.first);
-  const before = words(clause.first, hit.firstToken);
-  const all = words(hit.lastToken + 1, clause.last + 1);
-  const good = all.findIndex((word) => ways.therefore.test(word));
-  const after = good < 0 ? all : all.slice(0, good);
-  const isThings = (token: number): boolean => {
-    const is = classes.get(token);
-    return is === 'own' || is === 'feature' || is === 'part';
+  let ending = at;
+  while (part.clauses[ending + 1]?.sentence === clause.sentence && ending - at < NEIGHBOURS) ending++;
+  const [first, last] = [part.clauses[opening]!.first, part.clauses[ending]!.last];
+  const after = words(hit.lastToken + 1, clause.last + 1);
+  const good = after.findIndex((word) => ways.therefore.test(word));
+  return {
+    earlier: words(first, clause.first),
+    before: words(clause.first, hit.firstToken),
+    after: good < 0 ? after : after.slice(0, good),
+    whole: words(first, last + 1),
+    isAsked: part.tokens[last]?.folded === '?',
   };
-  const own = [...before, ...after].some(ways.isOwn);
-  const here = [...before, ...after];
-  const last = part.tokens[part.clauses.findLast(({ sentence }) => sentence === clause.sentence)!.last];
-  const isAsked = last?.folded === '?';
-  const isPast = here.some((word) => ways.past.test(word));
-  if (isOfItself(part, clause, hit, isThings, ways)) return isAsked;
-  let signs = 0;
-  const sign = (weight: number, holds: boolean): void => {
-    if (holds) signs += weight;
-  };
-  sign(4, isAsked);
-  sign(4, here.some(ways.isPerson) && !here.some((word) => english.classOf(word) === 'uses'));
-  sign(4, isPast);
-  sign(3, ways.indefinite.test(before.at(-1) ?? ''));
-  sign(2, earlier.some(ways.isPerson));
-  sign(2, earlier.some((word) => ways.past.test(word)));
-  sign(2, [...earlier, ...here].some((word) => ways.not.test(word)));
-  sign(2, earlier.length + before.length > LONG);
-  sign(1, before.length > 2);
-  sign(1, ways.definite.test(before.at(-1) ?? ''));
-  sign(-2, own);
-  return signs >= ENOUGH;
+}
+
+interface Own {
+  hit: Hit;
+  classes: Known['classes'];
+  ways: Ways;
+  /** The sentence has spoken of somebody before. */
+  isAmong: boolean;
+  /** A capital tells a name. */
+  hasNames: boolean;
 }
 
 /** "It is …", "the body is …", "has …", "its …", "the Name has …": the thing's own, whoever else the sentence speaks of. */
-function isOfItself(
-  part: TextPart,
-  clause: ClauseRange,
-  hit: Hit,
-  isThings: (token: number) => boolean,
-  ways: Ways,
-): boolean {
+function isOfItself(part: TextPart, clause: ClauseRange, { hit, classes, ways, isAmong, hasNames }: Own): boolean {
   let isFirst = true;
-  for (let i = clause.first; i < hit.firstToken; i++) {
+  for (let i = Math.max(clause.first, hit.firstToken - FARTHEST); i < hit.firstToken; i++) {
     const { kind, folded } = part.tokens[i]!;
     if (kind === 'mark') continue;
-    const isOwn = ways.isOwn(folded) || isThings(i);
-    if (isFirst && (isOwn || ways.verbs.test(folded))) return true;
-    const next = part.tokens[i + 1];
-    if (isOwn && (i + 1 === hit.firstToken || (next && (ways.verbs.test(next.folded) || ways.is.test(next.folded))))) return true;
+    const isOwn = ways.isOwn(folded) || THINGS.has(classes.get(i) ?? 'plain');
+    if (isFirst && (isOwn || (!isAmong && ways.verbs.test(folded)))) return true;
+    // "A machine with" is another; "a Name with" needn't be.
+    const isOne = ways.indefinite.test(part.tokens[i - 1]?.folded ?? '') && !(hasNames && hasNameCapital(part, i));
+    if (isOwn && !isOne && saysOn(part, i, hit, ways)) return true;
     isFirst &&= ways.definite.test(folded);
   }
   return false;
 }
 
+/** What the thing is or has comes right behind: by a verb, or as "its …". */
+function saysOn({ tokens }: TextPart, at: number, hit: Hit, ways: Ways): boolean {
+  const next = tokens[at + 1]!;
+  if (at + 1 === hit.firstToken) return !/^(?:it|she|he|sie|es|elle|il)$/.test(tokens[at]!.folded);
+  return ways.verbs.test(next.folded) || ways.is.test(next.folded);
+}
+
+const THINGS: ReadonlySet<WordClass> = new Set<WordClass>(['own', 'feature', 'part']);
+/** What isn't on sale, or no more. */
+const GONE = /^(?:sold|reserved|scrapped|spoken|verkauft|reserviert|vergeben|vendue?s?|reservee?s?)$/;
+const TOO = /^(?:too|also|auch|aussi)$/;
+const SELF = /^(?:i|ich|je|j')$/;
 const NEIGHBOURS = 6;
 /** Words before a phrase in its sentence: lists have few. */
 const LONG = 10;

@@ -109,7 +109,7 @@ function partOf({ words, first }: Framed): Word | null {
 }
 
 /** "The long bobbins in the tin": of what lies there. */
-const HOLDERS = /^(?:tin|photo|photos|picture|pictures|drawer|carton)$/;
+const HOLDERS = /^(?:tin|photo|photos|picture|pictures|drawer|carton|cover|page|leaflet)$/;
 const OTHERS = /^(?:earlier|later|older|newer|other|others|modern|previous|next)$/;
 const TOLD_APART = /^(?:one|ones|sort|kind|version|model|variety|type)$/;
 

@@ -7,6 +7,7 @@ import { type ClauseRange, clauseAt, type TextPart } from '../part-text';
 import type { NameClaim } from '../reading';
 import type { Stance, Stanced } from '../types';
 import { isAside } from './aside';
+import type { FramedLanguage } from './aside-words';
 import { classesOf, type Known } from './clause-words';
 import { turnInEnglish } from './in-english';
 import { turnLoosely } from './in-loose';
@@ -15,8 +16,6 @@ import { retracted } from './retraction';
 
 /** Tokens on either side: a clause of hundreds of words is no clause. */
 const WINDOW = 60;
-
-type FramedLanguage = 'en' | 'de' | 'fr';
 
 /** The claims of one text, each turned where its clause doesn't assert it of the thing on sale. */
 export class Framer {

@@ -68,7 +68,7 @@ export const german: LooseWords = {
     ['zum', null],
     ['in', /^(?!gab$|gibt$|auch$|habe$|arbeite)/],
     ['fur', /^(?:geeignet|eingerichtet|umschaltbar|gebaut|ausgelegt)$/],
-    ['auf', /^(?:umstellbar|schaltet|getestet)$/],
+    ['auf', /^(?:umstellbar|schaltet|getestet|lauft)$/],
     ['als', /^(?:auch|sowohl)$/],
     ...'von vom durch zu zur bei beim unter uber vor an am zwischen im ohne'
       .split(' ')
@@ -91,8 +91,8 @@ export const german: LooseWords = {
   told: /^(?:etwas|was|der|die|das|eine?r?|eines|jene[rs]?|diejenige)$/,
   past: /^(?:war|waren|hatte|hatten|wurde)$/,
   others: /^(?:letzten|spateren|fruhen|fruheren|meisten|anderen|neueren|gab)$/,
-  holder: /^(?:im|in der|auf dem) (?:karton|kasten|schachtel|dose|bild|foto|schublade)\b/,
-  thatOne: /\b(?:die|das) (?:da|dort)\b|\bjene\b/,
+  holder: /^(?:(?:im|in der|auf dem) (?:karton|kasten|schachtel|dose|bild|foto|schublade)|von (?:einer|der) anderen)\b/,
+  thatOne: /\b(?:die|das) (?:da|dort)\b|\bjene\b|\bletztere[rs]?\b/,
   alone: /^(?:elektrische|neue|neuere|alte|altere|grosse|kleine|schwarze|grune|andere|moderne|leichte|schwere)$/,
   one: /^ein(?:e|en)?$/,
   example: /^(?:zum beispiel|beispielsweise|etwa$|zb)/,
@@ -141,7 +141,8 @@ export const french: LooseWords = {
   told: /^(?:chose|celle|celui|celles|ceux|une|un)$/,
   past: /^(?:etait|etaient|avait|fut)$/,
   others: /^(?:dernieres|derniers|premieres|premiers|suivantes|recentes|pour)$/,
-  holder: /^(?:de la|dans la|dans le|du|sur la|de l'|dans un|dans une) ?(?:boite|carton|photo|image|tiroir|sachet)\b/,
+  holder:
+    /^d'une autre\b|^(?:de la|dans la|dans le|du|sur la|de l'|dans un|dans une) ?(?:boite|carton|photo|image|tiroir|sachet)\b/,
   thatOne: /\bcel(?:le|ui)s?[ -]la\b/,
   alone: /^(?:electrique|nouvelle|ancienne|vieille|grosse|grande|petite|noire|verte|moderne|recente)$/,
   one: /^une?$/,

@@ -37,6 +37,11 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
       /^(?:a|an|another|my|some|something|others?|different|else)$/.test(rest[i + 2]?.folded ?? ''),
   );
   if (strange) return { to: 'other', word: strange };
+  // "The free arm on the cover is a later model."
+  const later = rest.find(
+    ({ is }, i) => is === 'be' && /^(?:later|earlier|newer|older|different)$/.test(rest[i + 2]?.folded ?? ''),
+  );
+  if (later) return { to: 'other', word: later };
   const only = words[first - 1];
   if (only?.folded === 'only' && words[first - 2]?.folded === 'the' && rest.some(({ is }) => is === 'be'))
     return { to: 'other', word: only };

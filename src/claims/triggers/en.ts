@@ -33,7 +33,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'guesses', side: 'after', reach: 8 },
   ],
   [
-    "often called|sometimes called|also called|often described as|often advertised as|often sold as|advertised as|described as|so-called|so called|people say|some say|sellers call|sellers say|you will see|you'll see|wrongly called|wrongly described as|wrongly listed as|listed as|known to some as|people call|others call|everyone calls|called by some",
+    "often called|sometimes called|often described as|often advertised as|often sold as|advertised as|described as|so-called|so called|people say|some say|sellers call|sellers say|you will see|you'll see|wrongly called|wrongly described as|wrongly listed as|listed as|known to some as|people call|others call|everyone calls|called by some",
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
@@ -78,7 +78,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    'had it down as|has it down as|had it as|have it down as|told me|tells me|label saying|sign saying|a note saying|some would call it|would call it|might call it|catalogued as|catalogued it as|the auctioneer|somebody wrote|someone wrote',
+    'had it down as|has it down as|have it down as|told me|tells me|label saying|sign saying|a note saying|some would call it|would call it|might call it|catalogued as|catalogued it as|the auctioneer|somebody wrote|someone wrote',
     { effect: 'quotes', side: 'before', reach: 99, across: true },
   ],
   ['as any|as if|as though|as if it were|as though it were', { effect: 'likens', side: 'before', reach: 8 }],
@@ -122,6 +122,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
   ['the former owner|the former owners|the former user', { effect: 'none', side: 'both', reach: 0 }],
+  ['were it|were this', { effect: 'guesses', side: 'before', reach: 99, across: true }],
   ['either', { effect: 'guesses', side: 'before', reach: 99 }],
   ['if|whether|unless', { effect: 'guesses', side: 'before', reach: 99, across: true }],
   [

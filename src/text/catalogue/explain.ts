@@ -45,6 +45,7 @@ export const explainTexts = {
     'loose-word': 'a word used loosely disproves nothing',
     'usually-only': 'what is known usually holds only',
     'a-guess': 'the advert only guesses',
+    'in-passing': 'it is told only in passing, perhaps of something else',
   },
   unshown: {
     'same-said': 'not shown by itself: told together with another that agrees with the same fact',

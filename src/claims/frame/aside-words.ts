@@ -1,0 +1,60 @@
+import { french, german, type LooseWords } from './loose-words';
+import { english } from './words-en';
+
+export type FramedLanguage = 'en' | 'de' | 'fr';
+
+/** What tells of a language's sentences whether they tell a tale or say what the thing is. On folded words. */
+export interface Ways {
+  isPerson: (folded: string) => boolean;
+  isOwn: (folded: string) => boolean;
+  past: RegExp;
+  not: RegExp;
+  /** They open a clause that says what the thing has or does. */
+  verbs: RegExp;
+  is: RegExp;
+  indefinite: RegExp;
+  definite: RegExp;
+  /** What follows says what the feature is good for: nothing against it. */
+  therefore: RegExp;
+}
+
+const loose = ({ persons, own, not }: LooseWords, rest: Omit<Ways, 'isPerson' | 'isOwn' | 'not'>): Ways => ({
+  isPerson: (folded) => persons.has(folded) && !/^(?:man|on|nous|wir)$/.test(folded),
+  isOwn: (folded) => own.has(folded),
+  not,
+  ...rest,
+});
+
+/** Common practice, no source. */
+export const WAYS: Record<FramedLanguage, Ways> = {
+  en: {
+    isPerson: (folded) =>
+      (english.classOf(folded) === 'person' && !/^(?:you|we|those|they)$/.test(folded)) ||
+      /^(?:my|his|her|he|she|they|nobody)$/.test(folded),
+    isOwn: (folded) =>
+      english.classOf(folded) === 'own' || /^(?:it|it's|its|she|she's|this|here's|mine|ours)$/.test(folded),
+    past: /^(?:was|were|had|did|didn't|wasn't|went|came|told|called|wanted|bought|gave|took|thought|used|made)$/,
+    not: /^(?:not|never|nor|neither|\w+n't)$/,
+    verbs: /^(?:has|have|having|takes|taking|uses|using|sews|does|comes|runs|made|features|includes|with)$/,
+    is: /^(?:is|are|isn't|can|will|a|an)$/,
+    indefinite: /^an?$/,
+    definite: /^the$/,
+    therefore: /^(?:so|which|as|because|and|for|therefore)$/,
+  },
+  de: loose(german, {
+    past: /^(?:war|waren|hatten?|kam|ging|wollten?|wurden?|braucht?en?|brauchte|hiess|meinte|sagte|versprach)$/,
+    verbs: /^(?:hat|naht|nimmt|lauft|kann|mit|aus|ist|besitzt|verfugt)$/,
+    is: /^(?:ist|sind)$/,
+    indefinite: /^ein(?:e[nmrs]?)?$/,
+    definite: /^d(?:er|ie|as|en|em)$/,
+    therefore: /^(?:damit|sodass|daher|deshalb|weil|und|so|zum)$/,
+  }),
+  fr: loose(french, {
+    past: /^(?:etait|etaient|avait|avaient|voulait|disait|fut|promettait|fallait|aurait)$/,
+    verbs: /^(?:a|fait|possede|prend|coud|avec|est|en|dispose|fonctionne)$/,
+    is: /^(?:est|sont)$/,
+    indefinite: /^une?$/,
+    definite: /^(?:les?|la|l')$/,
+    therefore: /^(?:donc|pour|car|qui|et)$/,
+  }),
+};
