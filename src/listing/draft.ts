@@ -1,5 +1,5 @@
 import { readDate } from './decide/dates';
-import { foundIn, settleWritten } from './settle-candidates';
+import { foundIn, settleWritten } from './settle-written';
 import type { Candidate, Draft, FieldName, Listing } from './types';
 
 const FIELDS: [keyof Draft & string, FieldName][] = [

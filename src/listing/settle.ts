@@ -1,6 +1,6 @@
 import { candidatesIn } from './candidates';
-import { emptyListing, foundIn, settleWritten } from './settle-candidates';
-import { settlePage } from './settle-page';
+import { settleCandidates } from './settle-candidates';
+import { emptyListing } from './settle-written';
 import type { Harvest, Listing } from './types';
 
 /**
@@ -24,7 +24,5 @@ export function settle(
 /** The same without a net: throws where a harvest is none, or where this reader is wrong. */
 export function judge(harvest: Harvest, url: string | null, asOf: string | null = null): Listing {
   const { candidates, offers, language } = candidatesIn(harvest);
-  const of = foundIn(candidates);
-  const listing = settleWritten(of, { url, offers, language });
-  return offers === 1 ? settlePage(listing, of, asOf) : listing;
+  return settleCandidates(candidates, { url, offers, language }, asOf);
 }
