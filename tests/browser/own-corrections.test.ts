@@ -44,7 +44,11 @@ it('a run’s year is corrected by typing it anew, and speaks from then on', asy
   const before = await bench.valueOf('[data-field="year"] input');
   expect(before).toMatch(/^\d{4}$/);
   await correct(bench, 'year', 'never');
-  await bench.shows(part('own-wrong'));
+  await bench.shows(part('own-wrong'), ownTexts.wrong(before));
+  // A year, and none that a pack may hold: with it nothing of what is corrected would speak.
+  await correct(bench, 'year', '77777');
+  await bench.shows(part('own-wrong'), '77777');
+  await bench.lacks(part('own-changes'));
   await correct(bench, 'year', '1901');
   await bench.shows(part('own-changes'), `was ${before}, is now 1901`);
   await bench.click(part('to-enquiry'));
