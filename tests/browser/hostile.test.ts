@@ -83,8 +83,9 @@ function looks(panel: Panel) {
     return {
       ran: (globalThis as { ran?: number }).ran ?? 0,
       polluted: ({} as { polluted?: number }).polluted ?? 0,
-      foreign: document.querySelectorAll('#root :is(script, img, iframe, style, link, object, embed, form, base)')
-        .length,
+      foreign: document.querySelectorAll(
+        '#root :is(script, img, iframe, style, link, object, embed, form:not([data-part="typed-price"]), base)',
+      ).length,
       handlers: [...document.querySelectorAll('#root *')].filter((element) =>
         [...element.attributes].some(({ name }) => name.startsWith('on') || name === 'style'),
       ).length,
