@@ -14,6 +14,8 @@ beforeAll(async () => {
   page = await room.browser.openTab(room.market.addressOf('oxlebarrow-honest/page.html'));
   panel = await press(room.browser, page, 'audit');
   await panel.waitForSelector('.asked');
+  // Fetched on demand: what is compared below is all there from the first.
+  await panel.waitForSelector('.side-by-side');
 });
 afterAll(() => room?.close());
 

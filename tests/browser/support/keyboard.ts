@@ -1,3 +1,4 @@
+import { setTimeout as sleep } from 'node:timers/promises';
 import type { Page } from 'playwright-core';
 import type { Tab } from '../../../src/cli/demo/driven';
 import { TELLS_OF_CHOOSER } from './differences';
@@ -36,11 +37,18 @@ export interface Focus {
   wrong: string;
 }
 
+/** How long a focus may take to come into sight, in milliseconds: a busy browser moves the page a moment later. */
+const COMES_INTO_SIGHT = 2_000;
+
 /** Where the focus is. @throws Error where something has it and doesn't show it */
 export async function focusIn(keys: Keys): Promise<Focus> {
-  const focus = (await keys.evaluate(FOCUS)) as Focus;
-  if (focus.wrong) throw new Error(`${focus.wrong}: ${focus.at}`);
-  return focus;
+  const end = Date.now() + COMES_INTO_SIGHT;
+  for (;;) {
+    const focus = (await keys.evaluate(FOCUS)) as Focus;
+    if (!focus.wrong) return focus;
+    if (Date.now() > end) throw new Error(`${focus.wrong}: ${focus.at}`);
+    await sleep(50);
+  }
 }
 
 /** Presses Tab until the focus is on what the selector names, and looks at each stop on the way. */
