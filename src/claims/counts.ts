@@ -30,7 +30,7 @@ const WORDS: Record<string, number> = {
 const NUMBER = `(\\d{1,3}(?:[.,\\u202f\\u00a0 ]\\d{3}){1,2}|\\d{1,7}|${Object.keys(WORDS).join('|')})`;
 const FEW = '(?:only|just|fewer than|less than|under|nur|lediglich|weniger als|seulement|moins de)';
 const MADE =
-  '(?:made|built|produced|manufactured|turned out|left the (?:factory|works)|exist|known|survive|gebaut|gefertigt|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|of this model|of these models)';
+  '(?:made|built|produced|manufactured|turned out|left the (?:factory|works)|exist|known|survive|gebaut|gefertigt|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|of this model|of these models|in the world|worldwide)';
 
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = inEitherForm(

@@ -37,7 +37,7 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     words++;
     if (PARTING.has(token.folded)) return false;
     // "He called the Name an upstart": of another.
-    if (/^(?:called|named)$/.test(token.folded) && words > 1) return false;
+    if (/^(?:called|named)$/.test(token.folded) && words > 1 && part.tokens[i - 1]?.folded !== 'also') return false;
     if (IDENTITY.has(token.folded)) return true;
   }
   return false;
