@@ -25,6 +25,10 @@ const ONCE_IN_THE_USUAL_RUN = [
   'own-corrections',
   'price-bad-input',
   'price-rates',
+  'reading-pick',
+  'remembered',
+  'storage-full-desk',
+  'two-correctors',
 ].map((name) => `tests/browser/${name}.test.ts`);
 
 /**
