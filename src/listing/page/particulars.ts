@@ -66,11 +66,14 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
     if (before) before.weight = Math.max(before.weight, weight);
     else found.push({ field, value, source: 'page', weight: Math.min(weight, 0.9) });
   };
-  const sites = [around.siteName, lastPart(around.windowTitle)].map((name) => fold(name).text).filter(Boolean);
+  // A site that is called by its address goes by its first part, too.
+  const sites = [around.siteName, lastPart(around.windowTitle)]
+    .map((name) => fold(name).text.replace(/\.\p{L}+$/u, ''))
+    .filter(Boolean);
   for (const piece of pieces) {
     const { text, folded, hint, line } = piece;
     const label = piece.label ? rowLabel(piece.label) : null;
-    if (!label && (folded === title || sites.includes(folded))) continue;
+    if (!label && (folded === title || sites.includes(folded.replace(/\.\p{L}+$/u, '')))) continue;
     if (SITE_NAMES.test(hint)) continue;
     if (rowLabel(text) || headingLabel(text) || amountsIn(text).length > 0) continue;
     const distance = titleLine >= 0 ? Math.abs(line - titleLine) : LINES_NEAR_TITLE;

@@ -18,6 +18,16 @@ describe('a part of the page that stands where it is not expected', () => {
     expect(place).not.toBe('Goes well');
   });
 
+  it('is no place either where it begins with the name of the site, which the window calls by its address', () => {
+    const map = '<div><div><p>Netherholme, Upper Marl</p><img src="/map.svg" alt=""></div></div>';
+    const { place } = readListing(
+      documentOf(
+        `<title>Oak stand with a treadle | Thriftshelf.example</title>${advert('<p class="price">£9</p>')}${map}<header><a href="/">Thriftshelf</a><nav><a href="/a">Lamps</a></nav></header>`,
+      ),
+    );
+    expect(place).not.toBe('Thriftshelf');
+  });
+
   it.each(['Support us', 'Donate to this site', 'Spenden', 'Soutenir le site'])(
     'asks for gifts, and is no price of the advert: %s',
     (heading) => {
