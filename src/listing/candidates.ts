@@ -63,6 +63,11 @@ export function candidatesIn(asRead: Harvest): Found {
   for (const one of meta.candidates)
     if (isOfSite && one.field === 'title' && one.value === meta.windowTitle) one.weight = Math.min(one.weight, 0.15);
 
+  // The head may name the site alone, as the page does above its title.
+  for (const one of meta.candidates)
+    if (one.field === 'title' && visible.siteNames.some((name) => sharedWords(one.value, name) === 1))
+      one.weight = Math.min(one.weight, 0.1);
+
   const titles = [
     ...about.titles,
     ...meta.candidates.filter(({ field }) => field === 'title').map(({ value }) => value),

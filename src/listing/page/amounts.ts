@@ -11,13 +11,14 @@ export interface Amount {
   how: PriceHow | null;
 }
 
-const SIGN =
+/** Signs, codes and names of currencies, as the source of a regular expression. */
+export const AMOUNT_SIGN =
   '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SGD|HKD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|BGN|TRY|UAH|RUB|JPY|CNY|INR|ZAR|BRL|MXN|ARS|CLP|COP|UYU|PEN|AED|ILS)(?![a-z])|(?:Euros?|pounds|quid|dollars?|bucks|francs?|franken|pesos?|rupees?|yen|yuan|kronor|kroner|korun[ay]?|z[lł]otych|forint|lei|Fr\\.|SFr\\.?|Kč|zł|Ft|kr\\.?|Rs\\.?|円|元|руб|грн|лв)(?!\\p{L})';
 const NUMBER =
   "\\d(?:[\\d.,'’ \\u00a0\\u202f]{0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?[\\d\\p{Sc}]))?\\s?k?(?![\\p{L}\\d])";
 /** Light on purpose: whether and where a text looks like money. Reading it is for `settle`. */
 const MONEY = new RegExp(
-  `(?:${SIGN})\\s?${NUMBER}(?:\\s?(?:${SIGN})(?!\\s?\\d))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.]*,[-–—]{1,2}`,
+  `(?:${AMOUNT_SIGN})\\s?${NUMBER}(?:\\s?(?:${AMOUNT_SIGN})(?!\\s?\\d))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${AMOUNT_SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.'’]*[,.][-–—]{1,2}`,
   'giu',
 );
 
@@ -28,12 +29,12 @@ const POSTAGE =
   /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|pallet|insured post|spedition|versand\w*|porto|lieferung|liefer\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos|frakt\w*|fragt\w*|wysylk\w*|dostaw\w*|przesylk\w*|doprav\w*|postovne|frete|portes|toimitus\w*|szallitas\w*)\b/;
 const WITH_POSTAGE = /\b(?:incl\w*|inkl\w*|inbegr\w*|compris\w*|free|gratis|kostenlos\w*|offert\w*|offerte|franco)\b/;
 const INSTALMENT =
-  /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|finance|leasing|per manad|pr\.? maned|manedlig\w*|miesiecznie|mesicne|al mese|mensais)\b/;
+  /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|cuotas?|mensualidades|prestacoes|parcelas|versements?|termijnen|\d+ (?:mal|fois|keer|veces|volte)|finance|leasing|per manad|pr\.? maned|manedlig\w*|miesiecznie|mesicne|al mese|mensais)\b/;
 /** Words that stand before the amount that they speak of, and say nothing of one before them. */
 const BEFORE_OTHER =
   /\b(?:was|before|previously|originally|save|you save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|prima|antes|en vez de|precio anterior|prezzo precedente|ancien prix|alter preis|ursprunglich|tidigare|ordinarie pris)\b/;
 const OTHER_MONEY =
-  /\b(?:saving|off|rrp|msrp|list price|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|voucher|preisvorschlag|minimum offer|least offer|offre minimum|suggestion|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next (?:minimum )?bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|approximately|umgerechnet|converted|equivalent|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
+  /\b(?:saving|off|rrp|msrp|list price|listino|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|voucher|preisvorschlag|minimum offer|least offer|offre minimum|suggestion|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next (?:minimum )?bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|approximately|umgerechnet|converted|equivalent|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
 
 const BID =
   /\b(?:current bid|highest bid|winning bid|starting bid|opening bid|bid|aktuelles gebot|hochstgebot|startgebot|gebot|enchere actuelle|enchere|mise a prix|huidig bod|bod|offerta attuale|base d'asta|puja actual|puja|(?:ledande|hogsta|hojeste|hoyeste) bud|bud|utropspris|aktualna (?:oferta|cena)|licytacja|cena wywolawcza|vyvolavaci cena|prihoz|lance atual|lance|korkein tarjous)\b/;
@@ -64,6 +65,10 @@ const TAX_BEHIND = new RegExp(
 export function isOtherMoney(folded: string): boolean {
   return BEFORE_OTHER.test(folded) || TAX_ALONE.test(folded) || isOtherBehind(folded);
 }
+
+/** By how much a price was lowered says nothing against what it is now. */
+const SHARE_OFF =
+  /[-–(]?\d+ ?%(?: (?:off|discount|rabatt|gunstiger|reduziert|de remise|korting|di sconto|de descuento|dto))?\)?/g;
 
 const isOtherBehind = (folded: string): boolean =>
   (POSTAGE.test(folded) && !WITH_POSTAGE.test(folded)) ||
@@ -122,7 +127,7 @@ function readAmounts(text: string): Amount[] {
     return {
       start,
       end,
-      other: isNothing || BASKET.test(before) || isOtherMoney(near) || isOtherBehind(behind),
+      other: isNothing || BASKET.test(before) || isOtherMoney(near) || isOtherBehind(behind.replace(SHARE_OFF, '')),
       how: howIn(near),
     };
   });

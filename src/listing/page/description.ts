@@ -1,7 +1,7 @@
 import { fold } from '../../text/fold';
 import { CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
-import { headingLabel } from './heading-labels';
+import { headingLabel, isOfComments } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
@@ -18,7 +18,7 @@ export interface Block {
 }
 
 const DESCRIPTION_WORDS = remembered(
-  /\b(?:description|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/,
+  /\b(?:(?<!(?:site|blog|forum)-)description|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/,
 );
 /** Lines longer than this are sentences. */
 const PROSE = 25;
@@ -50,7 +50,7 @@ export function descriptionsOf(reading: Reading): Block[] {
   for (const [index, line] of lines.entries()) {
     if (zones[index] === AWAY || found.length >= 4) continue;
     const level = levelOf(reading, index);
-    if (headingLabel(line.text) === 'description' && (level > 0 || isAlone(reading, index))) {
+    if (isLabelOfWords(reading, index) && (level > 0 || isAlone(reading, index))) {
       const [from, to] = sectionAfter(reading, index);
       const its = range(from, to);
       // A label among labels: one of a row of tabs.
@@ -75,6 +75,10 @@ export function descriptionsOf(reading: Reading): Block[] {
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
 }
+
+/** A label that says so; or one of comments that the zones left where it is, since the seller alone speaks under it. */
+const isLabelOfWords = ({ lines, zones }: Reading, index: number): boolean =>
+  headingLabel(lines[index]!.text) === 'description' || (zones[index] === MAIN && isOfComments(lines[index]!.text));
 
 /** Another's words in a post: lines behind ">", and who wrote them. The languages of the labels. */
 const QUOTED =
@@ -130,11 +134,13 @@ function mostProse(reading: Reading): number[][] {
   const give = (box: number, points: number) => box >= 0 && scores.set(box, (scores.get(box) ?? 0) + points);
   const pointsOf = (text: string) =>
     Math.min(text.length, 1500) + 60 * (text.slice(0, 1500).match(/[,.;!?]/g)?.length ?? 0);
+  // What is listed is seldom what is told.
+  const share = (index: number) => (boxes[lines[index]!.box]!.tag === 'li' ? 0.5 : 1);
   const isOwn = (index: number) =>
     zones[index] === MAIN && !cards.lines.has(index) && isProse(lines[index]!) && levelOf(reading, index) === 0;
   for (const [index, line] of lines.entries()) {
     if (!isOwn(index)) continue;
-    const points = pointsOf(line.text);
+    const points = pointsOf(line.text) * share(index);
     const own = boxes[line.box]!;
     const paragraph = sizeOf(own) === 1 || own.tag === 'p';
     const holder = paragraph ? own.parent : line.box;

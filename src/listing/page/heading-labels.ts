@@ -1,3 +1,4 @@
+import { fold } from '../../text/fold';
 import { labelReader } from './words';
 
 type HeadingLabel = 'description' | 'section' | 'away';
@@ -53,11 +54,23 @@ const KNOWN_MOST = 4000;
 const knownAtAll = new Map<string, HeadingLabel | null>();
 const knownExactly = new Map<string, HeadingLabel | null>();
 
+/** A word for a description, alone or with whose or of what it is: "Fahrzeugbeschreibung laut Anbieter". */
+const OF_WORDS =
+  /^(?:\p{L}{2,20}['’]?s? )?(?:description|descriptif|\p{L}{0,16}beschreibung|beschrieb|\p{L}{0,16}(?:beschrijving|omschrijving)|descrizione|descripcion|descricao|\p{L}{0,12}beskrivning|\p{L}{0,12}beskrivelse|popis|opis)(?: (?:of|from|by|laut|des|der|vom|von|du|de|de la|van|van de|del|della|dell'|do|av|fra|til)\b.{2,24})?$/u;
+const isOfWords = (text: string): boolean => OF_WORDS.test(fold(text).text.replace(/[\s:.]+$/, ''));
+
 function read(text: string, exactly: boolean): HeadingLabel | null {
   const whole = single(text, exactly);
   if (whole) return whole;
+  if (isOfWords(text)) return 'description';
   const parts = text.split(JOINED).filter((part) => part !== '');
   const labels = parts.map((part) => single(part, true));
   if (parts.length < 2 || labels.includes(null)) return null;
   return labels.includes('description') ? 'description' : (labels.find((label) => label === 'section') ?? 'away');
 }
+
+const COMMENTS =
+  /^(?:(?:dealer|seller|owner|advertiser|vendor)'?s? )?(?:comments?|remarks|notes)$|^(?:kommentare?|bemerkung(?:en)?|anmerkungen?|commentaires?|remarques?|opmerking(?:en)?|reacties|commenti|osservazioni|comentarios|observaciones|kommentar(?:er)?|komentarze|uwagi|komentare|poznamk[ay])$/;
+
+/** A label under which either the seller speaks, or everybody. */
+export const isOfComments = (text: string): boolean => text.length <= JOINED_MOST && COMMENTS.test(fold(text).text);

@@ -17,7 +17,7 @@ const OF_A_LIST =
   /^(?:(?:\d+\s?[-–]\s?\d+ (?:of|von|sur|van|di|de|av|z) )?[\d.,]+ (?:results?|adverts?|ads|listings|items|things|anzeigen|treffer|ergebnisse|annonces|resultats|advertenties|resultaten|annunci|risultati|anuncios|resultados|annonser|annoncer|traffar|ogloszen\w*|wynik\w*|inzerat\w*|ilmoitus\w*)\b.*|sort(?:ed)? by.*|sortieren.*|trier par.*|sorteer.*|ordina per.*|ordenar.*|sortera.*|sortuj.*)$/;
 /** A title that says that there is no advert any more, or no page. The same languages. */
 const GONE =
-  /\b(?:no longer (?:available|exists?|for sale|online)|not (?:available|found)|(?:has|have) (?:expired|ended|been (?:removed|deleted))|does not exist|page not found|404|nicht mehr|nicht gefunden|abgelaufen|wurde geloscht|n'existe (?:plus|pas)|n'est plus|introuvable|a ete supprimee|niet (?:meer|gevonden)|bestaat niet|verlopen|non (?:e )?(?:piu|esiste|disponibile|trovat\w)|scadut\w|ya no|no (?:existe|disponible|encontrad\w)|caducad\w|finns inte|har tagits bort|findes ikke|finnes ikke|nie istnieje|nieaktualn\w*|zakonczon\w*|neexistuje|nenalezen\w*|ja nao|nao (?:existe|encontrad\w)|ei (?:enaa|loydy))\b/;
+  /\b(?:no longer (?:available|exists?|for sale|online)|not (?:available|found)|(?:has|have) (?:expired|ended|been (?:removed|deleted))|does not exist|page not found|404|nicht mehr|nicht gefunden|abgelaufen|wurde geloscht|n'existe (?:plus|pas)|n'est plus|introuvable|a ete supprimee|niet (?:meer|gevonden)|bestaat niet|verlopen|non (?:(?:c'?)?e )?(?:piu|esiste|disponibile|trovat\w)|scadut\w|ya no|no (?:existe|disponible|encontrad\w)|caducad\w|finns inte|har tagits bort|findes ikke|finnes ikke|nie istnieje|nieaktualn\w*|zakonczon\w*|neexistuje|nenalezen\w*|ja nao|nao (?:existe|encontrad\w)|ei (?:enaa|loydy))\b/;
 const TEXT_MOST = 600;
 
 /** What a page has of an advert besides a price. */
@@ -39,12 +39,13 @@ export interface Marks {
   gone: boolean;
 }
 
-/** `titles`: the page's title, and the one that its form alone lets expect. */
+/** `titles`: the page's title, and the one that its form alone lets expect; `windowTitle` may say that the advert is gone. */
 export function marksOf(
   reading: Reading,
   rows: Row[],
   titles: string[],
   blocks: Block[],
+  windowTitle: string,
 ): Omit<Marks, 'sale' | 'asks'> {
   const { boxes, lines, zones, cards } = reading;
   const isFree = (index: number) => zones[index] !== AWAY && !cards.lines.has(index);
@@ -64,7 +65,7 @@ export function marksOf(
     contact: short.some((text) => CONTACT.test(text)),
     selling: blocks.length > 0 && said.some((text) => SELLING.test(fold(text.slice(0, TEXT_MOST)).text)),
     place: rows.some(({ label }) => rowLabel(label) === 'place'),
-    gone: titles.some((title) => GONE.test(fold(title.slice(0, TEXT_MOST)).text)),
+    gone: [...titles, windowTitle].some((title) => GONE.test(fold(title.slice(0, TEXT_MOST)).text)),
     list: short.some((text) => OF_A_LIST.test(text)),
   };
 }

@@ -9,6 +9,7 @@ import { type Piece, piecesOf } from './pieces';
 import { isOnly, levelOf, type Reading } from './reading';
 import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
+import { SITE_NAMES } from './title';
 import { AWAY } from './zones';
 
 const PLACE_NAMES = remembered(
@@ -21,8 +22,6 @@ const DATE_NAMES = remembered(
   /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|posted-at|inserito|publie\w*)\b/,
 );
 const SERIAL_NAMES = remembered(/\b(?:serial|serial-?number|seriennummer|serienummer|matricola)\b/);
-/** The site's own name and mark. */
-const SITE_NAMES = remembered(/\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)\b/);
 const SMALL = 80;
 const LINES_NEAR_TITLE = 14;
 
@@ -117,20 +116,29 @@ const POSTAL =
   /^(?:[A-Z]{1,2}-?)?\d{4,5},? \p{Lu}|\((?:\d{2,6}|[A-Z]{2})\)$|^\p{Lu}[\p{L} -]+,? [A-Z]{1,2}\d{1,2}$|\b\d{5}$/u;
 const PLACE_FORM =
   /^(?:(?:[A-Z]{1,2}-?)?\d{4,5},? )?\p{Lu}[\p{L}'’.-]*(?:[ /,]+(?:[\p{L}'’.-]+|\([\p{L}\d ]{1,20}\)|\d{4,6}|[A-Z]{1,2}\d{1,2}))*$/u;
+/** A street with its number, and behind it a postal code with its town. */
+const ADDRESS = /^\p{L}[\p{L}.'’ -]{2,40} \d{1,4} ?[a-z]?, ((?:[A-Z]{1,2}-)?\d{4,5} \p{Lu}[\p{L} .-]{2,40})$/u;
 /** Before a place in the same line. The languages of the labels; from memory. */
 const IN = /\b(?:in|at|near|from|located|ort|bei|aus|a|à|en|au|dans|de|te|uit|da|i|fra|fran|w|z|v|ve|em)$/;
 
 /** A text that has the form of a place's name, with what speaks for its being one; null where the form is another. */
 function placeIn(
-  { text, folded, hint, before, linked }: Piece,
+  { text: written, folded: allFolded, hint, before, linked }: Piece,
   again: { title: string; told: string; description: string },
   count: number,
   isLabelled: boolean,
 ): { text: string; weight: number } | null {
+  // Of a whole address the town.
+  const [, town] = ADDRESS.exec(written) ?? [];
+  const text = town ?? written;
+  const folded = town ? fold(town).text : allFolded;
   if (text.length > 60 || !PLACE_FORM.test(text) || text.split(' ').length > 6) return null;
   if (CONDITION_WORDS.test(folded) || LISTED_WORDS.test(folded)) return null;
   const [name = folded] = folded.replace(/^\S*\d\S*, /, '').split(/[,(/]/);
-  const core = name.replace(/^\S*\d\S*,? /, '').trim();
+  // "Netherholme NB": the state behind it is said by other texts seldom.
+  const isStated = /^[^,(/]+ [A-Z]{2,3}$/.test(text);
+  const core = (isStated ? name.replace(/ \S+$/, '') : name).replace(/^\S*\d\S*,? /, '').trim();
+
   if (core.length < 3) return null;
   const holds = (all: string) => holdsWords(all, core);
   const weight =
@@ -175,6 +183,9 @@ export function placeInHeading(reading: Reading): Candidate[] {
   return found;
 }
 
+/** The name of a map, or of the way to it. */
+export const MAP = /^(?:\S+ .{0,20})?(?:map|karte|carte|kaart|mappa|mapa|kart)$/;
+
 /** A heading that is a label ("Localisation") over one short line. */
 export function headedParticulars(reading: Reading): Candidate[] {
   const { lines, zones, cards } = reading;
@@ -184,7 +195,13 @@ export function headedParticulars(reading: Reading): Candidate[] {
     const field = rowLabel(text) ?? (HAD_AT.test(fold(text).text) ? 'place' : null);
     const next = lines[index + 1];
     if (field !== 'place' && field !== 'condition') continue;
-    if (next && next.text.length <= SMALL && levelOf(reading, index + 1) === 0 && !isOnly(next, CONTROL))
+    if (
+      next &&
+      !MAP.test(fold(next.text).text) &&
+      next.text.length <= SMALL &&
+      levelOf(reading, index + 1) === 0 &&
+      !isOnly(next, CONTROL)
+    )
       found.push({ field, value: next.text, source: 'page', weight: 0.7 });
   }
   return found;

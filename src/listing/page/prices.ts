@@ -2,9 +2,11 @@ import { fold } from '../../text/fold';
 import { CONTROL, LINK, type Line, type PriceHow, STRUCK } from '../types';
 import { type Amount, amountsIn, howIn, isOtherMoney, isPriceLabel, isStartingBid } from './amounts';
 import { isAsked } from './asked-in-words';
+import { withoutInstalments } from './instalments';
 import { OTHER_NAMES, PRICE_NAMES } from './price-names';
 import { isOnly, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
+import { joinedAmount } from './split-amounts';
 import { AWAY, MAIN } from './zones';
 
 export interface PagePrice {
@@ -17,6 +19,8 @@ export interface PagePrice {
   starting: boolean;
   /** A sentence asks it. */
   asked: boolean;
+  /** What stands before it in its line. */
+  before: string;
 }
 
 /** Longer lines are sentences: an amount in them is told, seldom asked. */
@@ -47,11 +51,15 @@ export function pricesOf(reading: Reading): PagePrice[] {
     const isLabelled = isPriceLabel(label) || isBidOrSold(label);
     const all = amountsIn(line.text);
     const isKnown = rowLabel(label) === 'price' || (isLabelled && !isPriceLabel(label));
-    if (all.length === 0 && !isPriceWithoutSign(reading, line, isKnown, isLabelled)) continue;
+    const joined = all.length === 0 ? joinedAmount(reading, index) : null;
+    if (all.length === 0 && joined === null && !isPriceWithoutSign(reading, line, isKnown, isLabelled)) continue;
+    if (all.length > 0 && isOneOfButtons(reading, index)) continue;
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
     const asked = isSentence(line.text) ? askedIn(line.text, all) : null;
     const possible = all.filter((one) => !one.other && !isStruck(line, one));
-    const amount = asked ?? possible.find((one) => !OTHER_NAMES.test(hintOf(line, one))) ?? possible[0] ?? null;
+    const whole = joined === null ? null : { start: 0, end: line.text.length, other: false, how: null };
+    const amount =
+      whole ?? asked ?? possible.find((one) => !OTHER_NAMES.test(hintOf(line, one))) ?? possible[0] ?? null;
     if (all.length > 0 && !amount) continue;
     const hints = hintsAround(reading, line, amount);
     if (OTHER_NAMES.test(hints) && PRICE_NAMES.test(hints)) continue;
@@ -66,11 +74,12 @@ export function pricesOf(reading: Reading): PagePrice[] {
       (isBidOn && CURRENT.test(said) ? 'bid' : null) ??
       howIn(before.slice(-30)) ??
       bidsAfter(reading, index);
-    const text = asked
-      ? line.text.slice(asked.start, asked.end)
-      : written(line, amount, all, reading.level[line.box]! > 0);
+    const text =
+      joined ??
+      (asked ? line.text.slice(asked.start, asked.end) : written(line, amount, all, reading.level[line.box]! > 0));
     found.push({
       text,
+      before: line.text.slice(0, amount?.start ?? 0),
       line: index,
       weight: weightOf(reading, index, {
         amount,
@@ -88,12 +97,21 @@ export function pricesOf(reading: Reading): PagePrice[] {
     if (found.length >= 200) break;
   }
   // A stray amount is none: of a partner's offer, of a gift to the site.
-  found = found.filter(({ weight, asked }) => asked || weight >= THIN);
+  found = withoutInstalments(found).filter(({ weight, asked }) => asked || weight >= THIN);
   // Where others bid, a price for which it could be had at once is not the one that it stands at.
   if (found.some(({ how, starting, weight }) => how === 'bid' && !starting && weight >= PLAIN))
     for (const one of found) if (one.how !== 'bid' || one.starting) one.weight *= 0.6;
   // The earlier of two equals: an asking price comes before what else is told.
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 20);
+}
+
+/** Amounts on buttons side by side are to be chosen from: offers to make, sums to give. */
+function isOneOfButtons({ lines }: Reading, index: number): boolean {
+  const isButton = (line: Line | undefined) =>
+    line !== undefined && isOnly(line, CONTROL) && amountsIn(line.text).length > 0;
+  const line = lines[index]!;
+  const inside = runsOf(line).filter(({ text, flags }) => flags & CONTROL && amountsIn(text).length > 0);
+  return (isButton(line) && (isButton(lines[index - 1]) || isButton(lines[index + 1]))) || inside.length > 1;
 }
 
 /**

@@ -17,13 +17,15 @@ export const rowLabel = labelReader({
     'frakt*|fragt*|wysylka*|dostawa*|przesylka*|koszt*|doprava*|postovne*|frete*|portes*|postikulut*|toimitus*|szallitas*|verzending*|protezione acquisti|totale|total|gesamt|totaal|summa',
   condition:
     "condition|cond|state|overall condition|item condition|state of repair|zustand|artikelzustand|etat|etat de l'article|conditie|staat|condizione|condizioni|stato|stato dell'oggetto|estado|estado del producto|estado del articulo|condicion|" +
-    'condition of item|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|estado de conservacao|kunto|allapot|stare',
+    'condition of*|etat d*|condicion d*|estado d*|stato d*|condizioni d*|zustand d*|fahrzeugzustand|maschinenzustand|geratezustand|allgemeinzustand|erhaltung|erhaltungszustand|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|estado de conservacao|kunto|allapot|stare',
   serial:
     'serial|serial number|serial no|serial no.|serial #|serial nr|s/n|sn|number on the bed|seriennummer|serien-nr.|serien-nr|seriennr.|seriennr|fabriknummer|fabrik-nr.|maschinennummer|maschinen-nr.|gehausenummer|' +
     'numero de serie|n° de serie|no de serie|n de serie|nº de serie|serienummer|serie nummer|numero di serie|matricola|numero di matricola|numero de fabricacion|' +
+    'frame number|frame no|frame no.|chassis number|chassis no|chassis no.|vin|machine number|machine no|machine no.|factory number|works number|body number|fahrgestellnummer|fahrgestell-nr|rahmennummer|rahmen-nr|werknummer|fertigungsnummer|herstellungsnummer|numero de chassis|n° de chassis|numero de cadre|n° de cadre|numero de fabrication|n° de fabrication|numero de machine|numero du cadre|numero du chassis|framenummer|chassisnummer|fabrieksnummer|machinenummer|numero di telaio|n. telaio|numero di fabbrica|numero de bastidor|bastidor|numero de cuadro|numero de chasis|ramnummer|stelnummer|rammenummer|chassinummer|numer ramy|numer nadwozia|cislo ramu|' +
     'tillverkningsnummer|serienr|serienr.|numer seryjny|nr seryjny|numer fabryczny|vyrobni cislo|seriove cislo|n. de serie|sarjanumero|valmistusnumero|sorozatszam|gyari szam',
   place:
     'location|where|ships from|sent from|posted from|dispatched from|dispatches from|item location|located in|place|town|area|pick-up location|collection from|collection|pickup|pick up|ort|wo|standort|artikelstandort|plz / ort|abholort|region|lieu|ou|localisation|ville|situe a|a retirer a|plaats|locatie|ophalen in|luogo|localita|citta|comune|provincia|lugar|localidad|ubicacion|poblacion|' +
+    'to be collected from|collect from|kept at|kept in|based in|depot|branch|staat in|steht in|standplaats|se trouve a|visible a|si trova a|visibile a|se encuentra en|esta en|' +
     'situated in|can be seen in|city|plats|ort|stad|kommun|finns i|hamtas i|sted|beliggenhed|beliggenhet|poststed|lokalizacja|miejscowosc|miasto|lokalita|misto|mesto|obec|localizacao|cidade|local|paikkakunta|sijainti|kunta|helyszin|telepules|varos|localitate|oras|localite|citta / zona|zona|woonplaats|wohnort|abholung in|plz|comune di',
   listedDate:
     'listed|listed on|date listed|posted|posted on|date posted|published|published on|ad placed|added|added on|date|listing date|online since|' +

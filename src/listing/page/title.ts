@@ -12,6 +12,8 @@ export interface Heading {
   text: string;
   line: number;
   weight: number;
+  /** It names the site, or a part of it. */
+  isSite?: boolean;
 }
 
 const TITLE_WORDS = remembered(
@@ -21,6 +23,8 @@ const TITLE_WORDS = remembered(
 const OTHER_TITLES = remembered(
   /\b(?:user|seller|author|profile|site|shop|store|brand|logo|nick|avatar|member|verkaufer|verkoper|vendeur)/,
 );
+/** Names of the site's own name and mark. */
+export const SITE_NAMES = remembered(/\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)\b/);
 /** Shorter texts stand anywhere. */
 const SAID_LEAST = 8;
 /** Longest that is still a title, for blocks that are no heading. */
@@ -59,9 +63,10 @@ function wordsOf(text: string): readonly string[] {
 
 /**
  * The page's headings as titles of the advert, best first: rank, likeness to the window's title, and standing in the
- * main part speak for one; a heading that only labels a part of the page, or names the site, is none.
+ * main part speak for one; a heading that only labels a part of the page, or names the site, is none. `wholeTitle`: the
+ * window's, with the site's name.
  */
-export function titlesOf(reading: Reading, windowTitle: string, siteName: string): Heading[] {
+export function titlesOf(reading: Reading, windowTitle: string, siteName: string, wholeTitle: string): Heading[] {
   const { lines, boxes, level, heading, zones, cards } = reading;
   const found: Heading[] = [];
   const whole = fold(windowTitle).text;
@@ -78,6 +83,7 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     );
   };
   let last = -1;
+  let mostLike = 0;
   for (const [index, line] of lines.entries()) {
     const box = boxes[line.box]!;
     const rank = level[line.box]!;
@@ -88,7 +94,9 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     if (isHeading && heading[line.box] === last) {
       // A heading of several lines is one title.
       const previous = found.at(-1);
-      if (previous && previous.line >= index - 8 && !isBadge(line.text)) previous.text += ` ${line.text}`;
+      // The window says the first of it alone: what follows is a line below the title.
+      const isAlone = previous && isSaidWithout(previous.text, line.text, windowTitle);
+      if (previous && previous.line >= index - 8 && !isBadge(line.text) && !isAlone) previous.text += ` ${line.text}`;
       continue;
     }
     last = isHeading ? heading[line.box]! : -1;
@@ -100,12 +108,21 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     if (siteName && sharedWords(text, siteName) === 1) continue;
     const worth = isHeading ? [0.75, 0.5, 0.4, 0.3, 0.25, 0.2][rank - 1]! : isSaid && isOnly(line, LINK) ? 0.2 : 0.4;
     const likeness = sharedWords(text, windowTitle);
+    const isSite = SITE_NAMES.test(box.hint);
+    if (!isSite) mostLike = Math.max(mostLike, likeness);
+    // What stands over things for sale names them.
+    const isOverCards = rank > 1 && (cards.lines.has(index + 1) || cards.lines.has(index + 2));
     const weight =
-      worth + 0.2 * likeness - (zones[index] === MAIN ? 0 : 0.25) - (windowTitle && likeness === 0 ? 0.2 : 0);
-    found.push({ text, line: index, weight: Math.max(0.05, weight) });
+      worth * (isOverCards ? 0.5 : 1) + 0.2 * likeness - (zones[index] === MAIN ? 0 : 0.25) - (isSite ? 0.4 : 0);
+    found.push({ text, line: index, weight, ...(isSite ? { isSite } : {}) });
     if (found.length >= 60) break;
   }
-  lowerSiteName(found, windowTitle);
+  // A window that says a word of one title speaks against those of which it says none.
+  for (const one of found) {
+    if (mostLike > 0 && sharedWords(one.text, windowTitle) === 0) one.weight -= 0.2;
+    one.weight = Math.max(0.05, one.weight);
+  }
+  lowerSiteName(found, windowTitle, wholeTitle);
   // Where no heading says what the window says, a line that is none may be the title.
   const isHeaded = found.some(
     ({ text, line }) => level[lines[line]!.box]! > 0 && sharedWords(text, windowTitle) >= SAID,
@@ -206,16 +223,32 @@ function withoutPrice(line: Line, windowTitle: string): string {
   return line.text;
 }
 
+/** True where the window says all of the one text and not a word of the other. */
+const isSaidWithout = (text: string, more: string, windowTitle: string): boolean =>
+  wordsOf(text).length > 1 && sharedWords(text, windowTitle) === 1 && sharedWords(more, windowTitle) === 0;
+
 /**
  * "Hand crank with key - Fettle" over <h1>Fettle</h1><h2>Hand crank with key</h2>: a heading that is the lesser part of
- * the window's title, of which another heading is the greater, names the site.
+ * the window's title, of which another heading is the greater, names the site; so does one that the whole title ends with
+ * where it begins with another.
  */
-function lowerSiteName(found: Heading[], windowTitle: string): void {
-  const shares = found.map(({ text }) => (sharedWords(text, windowTitle) === 1 ? sharedWords(windowTitle, text) : 0));
+function lowerSiteName(found: Heading[], windowTitle: string, wholeTitle: string): void {
+  const shareOf = (text: string, title: string) => (sharedWords(text, title) === 1 ? sharedWords(title, text) : 0);
+  const shares = found.map(({ text }) => shareOf(text, windowTitle));
   const most = Math.max(0, ...shares);
+  const whole = fold(withoutState(wholeTitle)).text;
+  const beginning = found.reduce(
+    (longest, { text }) => (text.length > longest && whole.startsWith(fold(text).text) ? text.length : longest),
+    0,
+  );
   for (const [index, heading] of found.entries()) {
     const share = shares[index]!;
-    if (share > 0 && share < 0.4 && most > 0.5) heading.weight = Math.max(0.05, heading.weight - 0.4);
+    const isLesser = share > 0 && share < 0.4 && most > 0.5;
+    const its = fold(heading.text).text;
+    const isEnd = whole.endsWith(its) && its.length < beginning && its.length + beginning <= whole.length;
+    if (!isLesser && !isEnd) continue;
+    heading.weight = Math.max(0.05, heading.weight - 0.4);
+    heading.isSite = true;
   }
 }
 

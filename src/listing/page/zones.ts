@@ -1,6 +1,7 @@
 import { fold } from '../../text/fold';
 import { BOLD, type Box, LINK } from '../types';
-import { headingLabel } from './heading-labels';
+import { consentIn } from './consent';
+import { headingLabel, isOfComments } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { remembered } from './remembered';
 import { sectionAfter } from './sections';
@@ -69,7 +70,7 @@ export function zonesOf(reading: Reading): Uint8Array {
   if (boxes.some((box) => box.tag === 'main' && length(box) > 0)) {
     for (const [index, line] of lines.entries()) if (!inMain[line.box]) zones[index] = Math.max(zones[index]!, BESIDE);
   }
-  sendConsentAway(reading, zones);
+  for (const [from, to] of consentIn(reading)) zones.fill(AWAY, from, to);
   for (const [index, { text }] of lines.entries())
     if (zones[index] !== AWAY && text.length <= 200 && leadsOn(text) && levelOf(reading, index) === 0)
       zones[index] = AWAY;
@@ -85,6 +86,7 @@ export function zonesOf(reading: Reading): Uint8Array {
     // Only a heading, or a label that has its box to itself, sends what follows away.
     if (level === 0 && sizeOf(boxOf(reading, index)) > 1) continue;
     const [, to] = sectionAfter(reading, index);
+    if (isOfComments(line.text) && isOneVoice(lines.slice(index + 1, to))) continue;
     zones.fill(AWAY, index, to);
   }
   return zones;
@@ -95,27 +97,10 @@ const LEADS_ON =
   /^(?:[«‹<←]+ ?)?(?:previous|prev|next|newer|older|vorherige[rs]?|vorige[rs]?|nachste[rs]?|neuere[rs]?|altere[rs]?|precedente?|suivante?|volgende?|successivo|precedente|anterior|siguiente|forrige|neste|nasta)(?: (?:message|post|thread|topic|entry|article|item|lot|ad|nachricht|beitrag|thema|artikel|message|sujet|article|bericht|messaggio|mensaje))? ?[:»›>→]/;
 const leadsOn = (text: string): boolean => LEADS_ON.test(fold(text.slice(0, 60)).text);
 
-/** How consent texts speak, in the languages of the labels. Common usage, from memory. */
-const CONSENT =
-  /\b(?:cookies?|consent|legitimate (?:business )?interests?|our (?:\d+ )?partners|\d+ partners|browsing data|device scanning|unique identifiers|einwilligung|berechtigt\w+ interesse\w*|\d+ partner|speicherdauer|geraet|endgerat|kennungen|consentement|interet legitime|nos (?:\d+ )?partenaires|toestemming|gerechtvaardigd belang|onze (?:\d+ )?partners|bewaartermijn|consenso|interesse legittimo|nostri (?:\d+ )?partner|consentimiento|interes legitimo|nuestros (?:\d+ )?socios|personali[sz]ed (?:ads|advertising|content)|personalisierte (?:anzeigen|werbung)|publicites? personnalisees?|samtycke|samtykke|zgod[ay] na)\b/;
-const CONSENT_LINES_LEAST = 3;
+/** Nothing but sentences follows at first: no name, day or count as stands before what others say. */
+const isOneVoice = ([first]: readonly { text: string }[]): boolean =>
+  first !== undefined && first.text.length >= LONG && !/^[^.!?]{0,40}:\s|\d{1,2}:\d{2}/.test(first.text);
 const LONG = 60;
-
-/** Sends the paragraphs of a text about consent away, whatever their box is called: most long ones of one box speak of it. */
-function sendConsentAway({ lines, boxes }: Reading, zones: Uint8Array): void {
-  const byBox = new Map<number, { all: number[]; consent: number }>();
-  for (const [index, { text, box }] of lines.entries()) {
-    if (text.length < LONG) continue;
-    const own = boxes[box]!;
-    const holder = sizeOf(own) === 1 && own.parent >= 0 ? own.parent : box;
-    const its = byBox.get(holder) ?? { all: [], consent: 0 };
-    its.all.push(index);
-    if (CONSENT.test(fold(text.slice(0, 1500)).text)) its.consent++;
-    byBox.set(holder, its);
-  }
-  for (const { all, consent } of byBox.values())
-    if (consent >= CONSENT_LINES_LEAST && consent >= all.length * 0.5) for (const index of all) zones[index] = AWAY;
-}
 
 /** Pages of old set their headings in bold, on a line of the same box. */
 function isBoldLabel(reading: Reading, index: number): boolean {

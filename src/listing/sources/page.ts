@@ -6,6 +6,7 @@ import { type Marks, marksOf } from '../page/marks';
 import {
   headedParticulars,
   lastPart,
+  MAP,
   particularsOf,
   placeInHeading,
   placesToldOf,
@@ -19,7 +20,7 @@ import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
 import { saleOf } from '../page/sale';
 import { type Heading, isDated, titlesOf } from '../page/title';
-import { supportOf, type TitleEvidence } from '../page/title-evidence';
+import { lowerSection, supportOf, type TitleEvidence } from '../page/title-evidence';
 import { AWAY, zonesOf } from '../page/zones';
 import { type Candidate, CONTROL, type PageText } from '../types';
 
@@ -35,6 +36,8 @@ export interface PageFindings {
   cards: number;
   /** The page's own title, or "". */
   title: string;
+  /** What names the site, or a part of it, where it might be taken for a title. */
+  siteNames: string[];
   /** Weight of the page's own price, 0 where there is none outside the cards. */
   price: number;
   marks: Marks;
@@ -72,7 +75,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
   const reading = readingOf(page);
   reading.zones = zonesOf(reading);
   reading.cards = cardsOf(reading, windowTitle);
-  const first = titlesOf(reading, windowTitle, siteName);
+  const first = titlesOf(reading, windowTitle, siteName, head.told.split('\n')[0]!.trim());
   reading.titleLine = first[0]?.line ?? -1;
   let blocks = descriptionsOf(reading);
   let prices = pricesOf(reading);
@@ -95,7 +98,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
   if (!prices.some(({ weight }) => weight >= PLAIN_PRICE) && !WANTED.test(fold(titles[0]?.text ?? windowTitle).text)) {
     const told = askedInWords(blocks[0]?.text ?? '', { language: head.language });
     if (told && (told.asked || prices.length === 0))
-      prices = [...prices, { ...told, line: -1, weight: told.asked ? 0.44 : 0.2, starting: false }].sort(
+      prices = [...prices, { ...told, line: -1, weight: told.asked ? 0.44 : 0.2, starting: false, before: '' }].sort(
         (a, b) => b.weight - a.weight,
       );
   }
@@ -111,6 +114,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     const field = rowLabel(label);
     // A price row was weighed among the prices already.
     if (field === 'price' || field === 'postage' || field === 'skip') continue;
+    if (field === 'place' && MAP.test(fold(value).text)) continue;
     if (field) candidates.push({ field, value, source: 'page', weight: 0.85 });
     else candidates.push({ field: 'details', value: `${label}: ${value}`, source: 'page', weight: 0.7 });
   }
@@ -141,9 +145,10 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     candidates,
     cards: reading.cards.count,
     title,
+    siteNames: titles.filter(({ isSite }) => isSite).map(({ text }) => text),
     price: prices[0]?.weight ?? 0,
     marks: {
-      ...marksOf(reading, rows, [title || windowTitle, first[0]?.text ?? ''], blocks),
+      ...marksOf(reading, rows, [title || windowTitle, first[0]?.text ?? ''], blocks, windowTitle),
       sale: candidates.some(({ field, weight }) => field === 'sale' && weight >= SALE_SAID),
       asks: prices.some(({ asked, line }) => asked && line < 0),
     },
@@ -169,13 +174,14 @@ function weighed(
     words: blocks[0]?.lines[0] ?? -1,
     titles: possible.map(({ line }) => line),
   };
-  return possible
+  const weighed = possible
     .map((one) => {
       const sum = one.weight + supportOf(reading, one.text, one.line, evidence);
       return { ...one, weight: Math.max(0.05, Math.min(0.95, sum)) };
     })
-    .sort((a, b) => b.weight - a.weight)
-    .slice(0, TITLES_MOST);
+    .sort((a, b) => b.weight - a.weight);
+  lowerSection(weighed, evidence);
+  return weighed.sort((a, b) => b.weight - a.weight).slice(0, TITLES_MOST);
 }
 
 /** The line of some words right over a price, whatever it is set in. */
