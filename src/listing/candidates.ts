@@ -1,7 +1,7 @@
 import { wellDecodedHarvest } from './decide/decoded-harvest';
 import { guessLanguage } from './decide/language';
 import { offersIn } from './decide/offers';
-import { sharedWords } from './page/title';
+import { sharedWords } from './page/shared-words';
 import { fromJsonLd } from './sources/json-ld';
 import { fromMeta } from './sources/meta';
 import { fromMicrodata } from './sources/microdata';

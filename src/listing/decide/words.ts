@@ -98,6 +98,7 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
     around &&
     (isCutOff(teller.candidate.value) ||
       around.key.length < teller.key.length * 1.3 ||
+      isCutWithin(teller.key, around.candidate.value) ||
       around.key.length > teller.key.length * 2)
   )
     winner = around;
@@ -124,6 +125,17 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
         .map(({ candidate }) => ({ value: cutTo(candidate.value, 500), source: candidate.source })),
     },
   };
+}
+
+/** What machines are told ends in the middle of a line that the page shows in full. */
+function isCutWithin(key: string, shown: string): boolean {
+  let read = '';
+  for (const line of shown.split('\n')) {
+    read += bare(line);
+    const at = read.indexOf(key);
+    if (at >= 0) return read.length > at + key.length;
+  }
+  return false;
 }
 
 /** What makes two writings of a place one: its name, without postal code, region and country. */

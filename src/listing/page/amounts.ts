@@ -15,10 +15,10 @@ export interface Amount {
 export const AMOUNT_SIGN =
   '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SGD|HKD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|BGN|TRY|UAH|RUB|JPY|CNY|INR|ZAR|BRL|MXN|ARS|CLP|COP|UYU|PEN|AED|ILS)(?![a-z])|(?:Euros?|pounds|quid|dollars?|bucks|francs?|franken|pesos?|rupees?|yen|yuan|kronor|kroner|korun[ay]?|z[lł]otych|forint|lei|Fr\\.|SFr\\.?|Kč|zł|Ft|kr\\.?|Rs\\.?|円|元|руб|грн|лв)(?!\\p{L})';
 const NUMBER =
-  "\\d(?:[\\d.,'’ \\u00a0\\u202f]{0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?[\\d\\p{Sc}]))?\\s?k?(?![\\p{L}\\d])";
+  "\\d(?:(?:[\\d.,'’]|[ \\u00a0\\u202f](?=\\d{3}(?!\\d))){0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?[\\d\\p{Sc}]))?\\s?k?(?![\\p{L}\\d])";
 /** Light on purpose: whether and where a text looks like money. Reading it is for `settle`. */
 const MONEY = new RegExp(
-  `(?:${AMOUNT_SIGN})\\s?${NUMBER}(?:\\s?(?:${AMOUNT_SIGN})(?!\\s?\\d))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${AMOUNT_SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.'’]*[,.][-–—]{1,2}`,
+  `(?<![\\p{L}\\d.,])\\d{1,3}(?:[ .]?\\d{3})*€\\d{2}(?!\\d)|(?:${AMOUNT_SIGN})\\s?${NUMBER}(?:\\s?(?:${AMOUNT_SIGN})(?!\\s?\\d))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${AMOUNT_SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.'’]*[,.][-–—]{1,2}`,
   'giu',
 );
 
@@ -34,7 +34,7 @@ const INSTALMENT =
 const BEFORE_OTHER =
   /\b(?:was|before|previously|originally|save|you save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|prima|antes|en vez de|precio anterior|prezzo precedente|ancien prix|alter preis|ursprunglich|tidigare|ordinarie pris)\b/;
 const OTHER_MONEY =
-  /\b(?:saving|off|rrp|msrp|list price|listino|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|voucher|preisvorschlag|minimum offer|least offer|offre minimum|suggestion|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next (?:minimum )?bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|approximately|umgerechnet|converted|equivalent|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
+  /\b(?:saving|off|rrp|msrp|list price|listino|nieuwprijs|nypris|prezzo (?:da |del )?nuovo|precio nuevo|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|voucher|preisvorschlag|minimum offer|least offer|offre minimum|suggestion|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next (?:minimum )?bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|approximately|umgerechnet|converted|equivalent|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
 
 const BID =
   /\b(?:current bid|highest bid|winning bid|starting bid|opening bid|bid|aktuelles gebot|hochstgebot|startgebot|gebot|enchere actuelle|enchere|mise a prix|huidig bod|bod|offerta attuale|base d'asta|puja actual|puja|(?:ledande|hogsta|hojeste|hoyeste) bud|bud|utropspris|aktualna (?:oferta|cena)|licytacja|cena wywolawcza|vyvolavaci cena|prihoz|lance atual|lance|korkein tarjous)\b/;

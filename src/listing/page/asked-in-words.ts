@@ -7,8 +7,6 @@ import { howIn, isOtherMoney } from './amounts';
 export interface AskedInWords {
   /** The clause that tells it, as written. */
   text: string;
-  /** Words say that it is asked; else it is the only amount told. */
-  asked: boolean;
   how: PriceHow | null;
 }
 
@@ -21,34 +19,26 @@ const ASKS_BEFORE =
 /** After it. */
 const ASKS_AFTER =
   /^[\s,(]*(?:o\.?n\.?o\b|o\.?b\.?o\b|or (?:near(?:est)?|best) offer|firm|the lot|for the lot|the pair|all in|collected|cash|if you collect|non[- ]negoti\w*|negoti\w*|vb\b|vhb\b|fest\b|festpreis|komplett|zusammen|ferme?\b|a debattre|negociable|le tout|l'ensemble|er ?voor|vaste prijs|vast\b|te bevragen|trattabil\w*|non trattabil\w*|to the first|takes it|secures?|and it'?s yours|buys it|tutto|fisso|negociables?|fijo|todo)/;
-/** A clause that speaks of something else: what it cost, what others ask, what is sold beside it. */
-const OF_SOMETHING_ELSE =
-  /\b(?:i (?:paid|gave)|paid|cost(?:s|ed)?(?: me)?|bought (?:it )?for|worth|new ones?|insured|replac\w*|repair\w*|service[ds]?|others?|elsewhere|spare|extra|each|per|also have|deposit|bezahlt|gekostet|gekauft fur|neu|wert|reparatur|extra|je stuck|zuzuglich|paye|achete\w*|coute|valeur|neuf|neuve|en plus|chacun\w*|betaald|gekost|nieuw|waard|pagat\w*|costat\w*|nuov\w*|valore|pagu\w*|pague|cost[oa]|nuev\w*|vale)\b/;
-
 /**
- * What the seller's words ask, or null: an amount with words of asking beside it, and else the only amount that they name,
- * if nothing in its clause says that it is another's. Of several that are asked the last, as prices are dropped.
+ * What the seller's words ask, or null: the first amount with words of asking beside it, or that is a clause by itself.
+ * Another that they name may be anybody's.
  */
 export function askedInWords(words: string, options: MoneyOptions): AskedInWords | null {
   const text = words.slice(0, TEXT_MOST);
   const told = findMoney(text, options).slice(0, 20);
-  const possible: AskedInWords[] = [];
   for (const [index, money] of told.entries()) {
     const from = Math.max(told[index - 1]?.end ?? 0, money.start - REACH, startOfClause(text, money.start));
     const to = Math.min(told[index + 1]?.start ?? text.length, money.end + REACH, endOfClause(text, money.end));
     const before = fold(text.slice(from, money.start)).text;
     const after = fold(text.slice(money.end, to)).text;
-    const asked = isAsked(before, after);
-    if (!asked && (OF_SOMETHING_ELSE.test(before) || OF_SOMETHING_ELSE.test(after))) continue;
+    const isAlone = before.trim() === '' && after.trim() === '';
+    if (!isAlone && !isAsked(before, after)) continue;
     const near = before.split(/[,;(]/).at(-1)!.slice(-25);
     const behind = after.split(/[,;(+]| plus | zzgl/)[0]!.slice(0, 16);
     if (isOtherMoney(near) || isOtherMoney(behind)) continue;
-    const how = howIn(before);
-    possible.push({ text: money.quote, asked, how: how ?? (money.how === 'asking' ? null : money.how) });
+    return { text: money.quote, how: howIn(before) ?? (money.how === 'asking' ? null : money.how) };
   }
-  const asked = possible.filter((one) => one.asked);
-  if (asked.length > 0) return asked[0]!;
-  return possible.length === 1 && told.length === 1 ? possible[0]! : null;
+  return null;
 }
 
 /** True where the folded words right before or after an amount say that it is asked. */

@@ -70,7 +70,9 @@ export function descriptionsOf(reading: Reading): Block[] {
     if (found.length >= 6) break;
     if (!DESCRIPTION_WORDS.test(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
     if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
-    add(range(box.from, box.to), 0.75, false);
+    const its = range(box.from, box.to);
+    // The name is common for what says a word about something.
+    add(its, its.some((at) => isSentence(lines[at]!)) ? 0.75 : 0.45, false);
   }
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
@@ -168,7 +170,9 @@ function mostProse(reading: Reading): number[][] {
     };
     const kind = all.filter(isAlike);
     const sum = (of: number[]) => of.reduce((total, at) => total + (isOwn(at) ? lines[at]!.text.length : 0), 0);
-    return kind.length < all.length && hint !== '' && sum(kind) >= sum(all) * 0.5 ? kind : all;
+    // Text without paragraphs of its own, beside boxes of something else.
+    const isLoose = kind.length > 1 && kind.every((at) => lines[at]!.box === lines[longest]!.box);
+    return kind.length < all.length && (hint !== '' || isLoose) && sum(kind) >= sum(all) * 0.5 ? kind : all;
   });
 }
 

@@ -9,7 +9,7 @@ import { type Piece, piecesOf } from './pieces';
 import { isOnly, levelOf, type Reading } from './reading';
 import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
-import { SITE_NAMES } from './title';
+import { SITE_NAMES } from './site-headings';
 import { AWAY } from './zones';
 
 const PLACE_NAMES = remembered(
@@ -116,6 +116,8 @@ const POSTAL =
   /^(?:[A-Z]{1,2}-?)?\d{4,5},? \p{Lu}|\((?:\d{2,6}|[A-Z]{2})\)$|^\p{Lu}[\p{L} -]+,? [A-Z]{1,2}\d{1,2}$|\b\d{5}$/u;
 const PLACE_FORM =
   /^(?:(?:[A-Z]{1,2}-?)?\d{4,5},? )?\p{Lu}[\p{L}'’.-]*(?:[ /,]+(?:[\p{L}'’.-]+|\([\p{L}\d ]{1,20}\)|\d{4,6}|[A-Z]{1,2}\d{1,2}))*$/u;
+/** A town and what it lies in: "Tarn Hobley, Northumberside". */
+const WITHIN = /^\p{Lu}[\p{L}'’-]+(?: \p{L}+){0,2}, \p{Lu}\p{L}+(?: (?:de|la|del|di|of|the|\p{Lu}\p{L}+)){0,4}$/u;
 /** A street with its number, and behind it a postal code with its town. */
 const ADDRESS = /^\p{L}[\p{L}.'’ -]{2,40} \d{1,4} ?[a-z]?, ((?:[A-Z]{1,2}-)?\d{4,5} \p{Lu}[\p{L} .-]{2,40})$/u;
 /** Before a place in the same line. The languages of the labels; from memory. */
@@ -144,7 +146,7 @@ function placeIn(
   const weight =
     (isLabelled ? 0.5 : 0) +
     (PLACE_NAMES.test(hint) ? 0.35 : 0) +
-    (POSTAL.test(text) ? 0.25 : 0) +
+    (POSTAL.test(text) || WITHIN.test(text) ? 0.25 : 0) +
     (holds(again.told) ? 0.25 : 0) +
     (holds(again.description) ? 0.2 : 0) +
     (count > 1 ? 0.1 : 0) -

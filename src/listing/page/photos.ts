@@ -3,7 +3,7 @@ import { CONTROL, type Picture } from '../types';
 import { amountsIn } from './amounts';
 import { isOnly, type Reading, sizeOf } from './reading';
 import { remembered } from './remembered';
-import { sharedWords } from './title';
+import { sharedWords } from './shared-words';
 import { AWAY, MAIN } from './zones';
 
 /** Boxes of the seller, of marks of trust and the like. */

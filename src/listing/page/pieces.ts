@@ -31,7 +31,10 @@ export function piecesOf(reading: Reading): Piece[] {
       continue;
     const boxHint = boxes[line.box]!.hint;
     let before = '';
-    for (const { text, hint, flags } of runsOf(line)) {
+    const runs = runsOf(line);
+    // "Netherholme" and "(NB)" in elements of their own are one name.
+    const isNamed = runs.length === 2 && /^\([A-Z]{2,3}\)$/.test(runs[1]!.text.trim());
+    for (const { text, hint, flags } of isNamed ? [{ ...runs[0]!, text: line.text }] : runs) {
       for (const part of text.split(PARTING)) {
         const bare = part.replace(BARE, '');
         if (bare !== '' && bare.length <= PIECE_MOST) {

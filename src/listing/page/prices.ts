@@ -3,6 +3,7 @@ import { CONTROL, LINK, type Line, type PriceHow, STRUCK } from '../types';
 import { type Amount, amountsIn, howIn, isOtherMoney, isPriceLabel, isStartingBid } from './amounts';
 import { isAsked } from './asked-in-words';
 import { withoutInstalments } from './instalments';
+import { isOneOfButtons } from './offer-buttons';
 import { OTHER_NAMES, PRICE_NAMES } from './price-names';
 import { isOnly, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
@@ -21,6 +22,8 @@ export interface PagePrice {
   asked: boolean;
   /** What stands before it in its line. */
   before: string;
+  /** A label known as one calls it the price. */
+  isKnown: boolean;
 }
 
 /** Longer lines are sentences: an amount in them is told, seldom asked. */
@@ -78,7 +81,8 @@ export function pricesOf(reading: Reading): PagePrice[] {
       joined ??
       (asked ? line.text.slice(asked.start, asked.end) : written(line, amount, all, reading.level[line.box]! > 0));
     found.push({
-      text,
+      // "429\u20ac90", as the cents set high are read.
+      text: text.replace(/(\d)\u20ac(\d\d)(?!\d)/, '$1,$2 \u20ac'),
       before: line.text.slice(0, amount?.start ?? 0),
       line: index,
       weight: weightOf(reading, index, {
@@ -93,25 +97,20 @@ export function pricesOf(reading: Reading): PagePrice[] {
       how,
       starting: isStartingBid(said),
       asked: asked !== null,
+      isKnown: rowLabel(label) === 'price' && lines[index - 1]?.box !== line.box && !isOnly(line, CONTROL),
     });
     if (found.length >= 200) break;
   }
   // A stray amount is none: of a partner's offer, of a gift to the site.
+  // A page that says in the price's own place that it names none.
+  if (found.some(({ text, isKnown, how }) => isKnown && how === null && !/\d/.test(text)))
+    found = found.filter(({ text, asked, weight }) => asked || weight >= PLAIN || !/\d/.test(text));
   found = withoutInstalments(found).filter(({ weight, asked }) => asked || weight >= THIN);
   // Where others bid, a price for which it could be had at once is not the one that it stands at.
   if (found.some(({ how, starting, weight }) => how === 'bid' && !starting && weight >= PLAIN))
     for (const one of found) if (one.how !== 'bid' || one.starting) one.weight *= 0.6;
   // The earlier of two equals: an asking price comes before what else is told.
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, 20);
-}
-
-/** Amounts on buttons side by side are to be chosen from: offers to make, sums to give. */
-function isOneOfButtons({ lines }: Reading, index: number): boolean {
-  const isButton = (line: Line | undefined) =>
-    line !== undefined && isOnly(line, CONTROL) && amountsIn(line.text).length > 0;
-  const line = lines[index]!;
-  const inside = runsOf(line).filter(({ text, flags }) => flags & CONTROL && amountsIn(text).length > 0);
-  return (isButton(line) && (isButton(lines[index - 1]) || isButton(lines[index + 1]))) || inside.length > 1;
 }
 
 /**
@@ -195,11 +194,18 @@ function isPriceWithoutSign(reading: Reading, line: Line, isKnown: boolean, isLa
 }
 
 /** The label that stands before a line: the cell or term of its row, or a short line just before in the same box. */
-function labelBefore({ lines, boxes }: Reading, index: number): string {
+function labelBefore({ lines, boxes, titleLine }: Reading, index: number): string {
   const line = lines[index]!;
   const before = lines[index - 1];
   // A button says what can be done, not what stands below it.
-  if (!before || before.text.length > 40 || /\d/.test(before.text) || isOnly(before, CONTROL)) return '';
+  if (
+    !before ||
+    index - 1 === titleLine ||
+    before.text.length > 40 ||
+    /\d/.test(before.text) ||
+    isOnly(before, CONTROL)
+  )
+    return '';
   // A label known as one needs no small box around it and its value.
   if (
     isKnownLabel(before.text) &&

@@ -4,7 +4,7 @@ import { CONTROL } from '../types';
 import { headingLabel } from './heading-labels';
 import { isOnly, levelOf, type Reading, runsOf } from './reading';
 import type { Row } from './rows';
-import { stateBefore } from './title';
+import { stateBefore } from './title-state';
 import { AWAY } from './zones';
 
 const LINES_NEAR_TITLE = 25;

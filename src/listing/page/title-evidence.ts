@@ -1,7 +1,8 @@
 import { fold } from '../../text/fold';
 import { LINK, type PageText } from '../types';
 import { isOnly, type Reading, runsOf } from './reading';
-import { type Heading, sharedWords } from './title';
+import { sharedWords } from './shared-words';
+import type { Heading } from './title';
 import { AWAY } from './zones';
 
 /** What the page tells beside its titles, by which a line is known as the title of the advert. */

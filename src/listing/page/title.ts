@@ -6,6 +6,9 @@ import { headingLabel } from './heading-labels';
 import { isOnly, type Reading, runsOf } from './reading';
 import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
+import { sharedWords, wordsOf } from './shared-words';
+import { isSaidWithout, lowerSiteName, SITE_NAMES } from './site-headings';
+import { isState, withoutState } from './title-state';
 import { AWAY, MAIN } from './zones';
 
 export interface Heading {
@@ -23,8 +26,6 @@ const TITLE_WORDS = remembered(
 const OTHER_TITLES = remembered(
   /\b(?:user|seller|author|profile|site|shop|store|brand|logo|nick|avatar|member|verkaufer|verkoper|vendeur)/,
 );
-/** Names of the site's own name and mark. */
-export const SITE_NAMES = remembered(/\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)\b/);
 /** Shorter texts stand anywhere. */
 const SAID_LEAST = 8;
 /** Longest that is still a title, for blocks that are no heading. */
@@ -34,32 +35,6 @@ const HEADINGS_MOST = 60;
 const SAID = 0.6;
 /** What a line is worth by its form where there are headings. */
 const BESIDE_HEADINGS = 0.15;
-
-/** How much of the words of `a` also stand in `b`: 0 to 1. */
-export function sharedWords(a: string, b: string): number {
-  const words = wordsOf(a);
-  if (words.length === 0) return 0;
-  const other = wordsOf(b);
-  // Of few words a list is looked through as soon as a set is made.
-  const among = other.length > FEW ? new Set(other) : null;
-  let shared = 0;
-  for (const word of words) if (among ? among.has(word) : other.includes(word)) shared++;
-  return shared / words.length;
-}
-
-const FEW = 30;
-const KNOWN_MOST = 1000;
-/** The same titles are held against many texts. */
-const known = new Map<string, readonly string[]>();
-
-function wordsOf(text: string): readonly string[] {
-  const before = known.get(text);
-  if (before) return before;
-  const words = fold(text.slice(0, 1000)).text.match(/[\p{L}\p{N}]+/gu) ?? [];
-  if (known.size >= KNOWN_MOST) known.clear();
-  known.set(text, words);
-  return words;
-}
 
 /**
  * The page's headings as titles of the advert, best first: rank, likeness to the window's title, and standing in the
@@ -82,13 +57,23 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
         /^[\s,]*(?:[^\p{L}\p{N}\s]|(?:in|en|à|a|bei|te|i|w|v)\b)/u.test(whole.slice(its.length)))
     );
   };
+  /** The element of a line that says the window's title, where another one beside it says the kind of advert. */
+  const ownPart = ({ text, runs }: Line): string | null => {
+    if (!runs || runs.length < 2 || text.length > TITLE_MOST || whole.length < SAID_LEAST) return null;
+    if (!fold(text).text.includes(whole)) return null;
+    const said = runsOf({ text, box: 0, runs }).find(
+      ({ text: part, flags }) => !(flags & LINK) && fold(part.trim()).text === whole,
+    );
+    return said?.text.trim() ?? null;
+  };
   let last = -1;
   let mostLike = 0;
   for (const [index, line] of lines.entries()) {
     const box = boxes[line.box]!;
     const rank = level[line.box]!;
     const isHeading = rank > 0;
-    const isSaid = !isHeading && saysWindow(line.text);
+    const own = ownPart(line);
+    const isSaid = !isHeading && (own !== null || saysWindow(line.text));
     if (!isHeading && !isSaid && !isNamedTitle(line, box.hint)) continue;
     if (zones[index] === AWAY || cards.lines.has(index)) continue;
     if (isHeading && heading[line.box] === last) {
@@ -96,11 +81,19 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
       const previous = found.at(-1);
       // The window says the first of it alone: what follows is a line below the title.
       const isAlone = previous && isSaidWithout(previous.text, line.text, windowTitle);
+      // The window leaves the first word out: the kind of advert, set before the title.
+      if (previous && isSaidWithout(line.text, previous.text, windowTitle)) {
+        previous.text = line.text;
+        previous.line = index;
+        continue;
+      }
       if (previous && previous.line >= index - 8 && !isBadge(line.text) && !isAlone) previous.text += ` ${line.text}`;
       continue;
     }
     last = isHeading ? heading[line.box]! : -1;
-    const text = withoutState(withoutPrice(withoutBadge(line), windowTitle));
+    const text = withoutState(
+      withoutPrice(own === null ? withoutBadge(line) : { text: own, box: line.box }, windowTitle),
+    );
     if (text.length < 3 || isBadge(text) || headingLabel(text) || rowLabel(text)) {
       last = -1;
       continue;
@@ -119,7 +112,8 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
   }
   // A window that says a word of one title speaks against those of which it says none.
   for (const one of found) {
-    if (mostLike > 0 && sharedWords(one.text, windowTitle) === 0) one.weight -= 0.2;
+    if (mostLike > 0 && sharedWords(one.text, windowTitle) === 0)
+      one.weight -= isOnly(lines[one.line]!, LINK) ? 0.5 : 0.2;
     one.weight = Math.max(0.05, one.weight);
   }
   lowerSiteName(found, windowTitle, wholeTitle);
@@ -148,25 +142,14 @@ const NUMBERED =
   /^(?:lot|kavel|los|lote|lotto|lotnummer|item|artikel|article|annonce|anzeige|ad|advert|ref|nr|no|n°)\.?(?: ?(?:no|nr|number|n°)\.?)? ?[#:]? ?\d+$/i;
 
 const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
-/** What sites set before a title: the state of the sale, the name of a list. Common usage, from memory. */
-const STATE =
-  /^(?:(?:sold|reserved|on hold|pending|ended|deleted|verkauft|reserviert|geloscht|gelöscht|beendet|vendue?|reservee?|réservée?|verkocht|gereserveerd|venduto|riservato|vendido|reservado|såld|reserverad|solgt|reservert|sprzedane|zarezerwowane|prodáno|rezervováno)\s*[•·|:!–—-]\s*|\[\p{L}{1,30}\]\s+)+/iu;
-
 /** A price or the state of a sale that a page sets into its heading, on a line of its own. */
 function isBadge(text: string): boolean {
   const [amount] = amountsIn(text);
   return (
     NUMBERED.test(text) ||
     (amount !== undefined && (amount.start === 0 || amount.end - amount.start >= text.length * 0.5)) ||
-    `${text} · x`.replace(STATE, '') === 'x'
+    isState(text)
   );
-}
-
-/** A title without the state of its sale before it. */
-/** The state of the sale that stands before a title ("SOLD - "), without its marks, or null. */
-export function stateBefore(text: string): string | null {
-  const [whole] = STATE.exec(text) ?? [];
-  return whole === undefined ? null : whole.replace(/^[^\p{L}]+|[^\p{L}]+$/gu, '') || null;
 }
 
 /** Names of the badges that a site sets before a title. */
@@ -186,11 +169,6 @@ function withoutBadge(line: Line): Line {
     runs: (line.runs ?? []).slice(1).map((run) => ({ ...run, at: Math.max(0, run.at - lead) })),
   };
 }
-
-export const withoutState = (text: string): string => {
-  const bare = text.replace(STATE, '');
-  return bare.length >= 3 ? bare : text;
-};
 
 const PARTING_ENDS = /^[\s|·,:–—-]+|[\s|·,:–—-]+$/g;
 
@@ -221,35 +199,6 @@ function withoutPrice(line: Line, windowTitle: string): string {
   if (after.trim() === '' && /[|·,:–—-]\s*$/.test(before)) return before.replace(PARTING_ENDS, '');
   if (before.trim() === '' && /^\s*[|·,:–—-]/.test(after)) return after.replace(PARTING_ENDS, '');
   return line.text;
-}
-
-/** True where the window says all of the one text and not a word of the other. */
-const isSaidWithout = (text: string, more: string, windowTitle: string): boolean =>
-  wordsOf(text).length > 1 && sharedWords(text, windowTitle) === 1 && sharedWords(more, windowTitle) === 0;
-
-/**
- * "Hand crank with key - Fettle" over <h1>Fettle</h1><h2>Hand crank with key</h2>: a heading that is the lesser part of
- * the window's title, of which another heading is the greater, names the site; so does one that the whole title ends with
- * where it begins with another.
- */
-function lowerSiteName(found: Heading[], windowTitle: string, wholeTitle: string): void {
-  const shareOf = (text: string, title: string) => (sharedWords(text, title) === 1 ? sharedWords(title, text) : 0);
-  const shares = found.map(({ text }) => shareOf(text, windowTitle));
-  const most = Math.max(0, ...shares);
-  const whole = fold(withoutState(wholeTitle)).text;
-  const beginning = found.reduce(
-    (longest, { text }) => (text.length > longest && whole.startsWith(fold(text).text) ? text.length : longest),
-    0,
-  );
-  for (const [index, heading] of found.entries()) {
-    const share = shares[index]!;
-    const isLesser = share > 0 && share < 0.4 && most > 0.5;
-    const its = fold(heading.text).text;
-    const isEnd = whole.endsWith(its) && its.length < beginning && its.length + beginning <= whole.length;
-    if (!isLesser && !isEnd) continue;
-    heading.weight = Math.max(0.05, heading.weight - 0.4);
-    heading.isSite = true;
-  }
 }
 
 /** Where a way through the site ends with the page itself: links, and after them what is none. */
@@ -303,7 +252,9 @@ function shortLines({ lines, zones, cards, row }: Reading, windowTitle: string):
     const sells = SELLS.test(fold(text).text);
     // A menu's name over its links.
     const next = lines[index + 1];
-    const isMenu = next !== undefined && next.box === line.box && isOnly(next, LINK);
+    const isMenu =
+      next !== undefined &&
+      (cards.lines.has(index + 1) || (next.box === line.box && (runsOf(next)[0]!.flags & LINK) !== 0));
     const own = isMenu
       ? 0.05
       : isBold && count > 1

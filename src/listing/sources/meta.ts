@@ -1,4 +1,4 @@
-import { withoutState } from '../page/title';
+import { withoutState } from '../page/title-state';
 import { code } from '../structured/offers';
 import { tidy } from '../tidy';
 import type { Candidate, FieldName, Harvest } from '../types';

@@ -97,10 +97,11 @@ export function fromPage(page: PageText, head: Head): PageFindings {
   // Words of asking before a stray amount somewhere beside the advert.
   if (!prices.some(({ weight }) => weight >= PLAIN_PRICE) && !WANTED.test(fold(titles[0]?.text ?? windowTitle).text)) {
     const told = askedInWords(blocks[0]?.text ?? '', { language: head.language });
-    if (told && (told.asked || prices.length === 0))
-      prices = [...prices, { ...told, line: -1, weight: told.asked ? 0.44 : 0.2, starting: false, before: '' }].sort(
-        (a, b) => b.weight - a.weight,
-      );
+    if (told)
+      prices = [
+        ...prices,
+        { ...told, line: -1, weight: 0.44, starting: false, asked: true, before: '', isKnown: false },
+      ].sort((a, b) => b.weight - a.weight);
   }
   for (const { text, weight, how } of prices) {
     candidates.push({ field: 'price', value: text, source: 'page', weight, ...(how ? { how } : {}) });
@@ -184,8 +185,19 @@ function weighed(
   return weighed.sort((a, b) => b.weight - a.weight).slice(0, TITLES_MOST);
 }
 
+/** A cell behind another of its row. */
+const isValue = (lines: Reading['lines'], row: Reading['row'], line: number): boolean => {
+  const before = lines[line - 1];
+  return (
+    before !== undefined &&
+    before.box !== lines[line]!.box &&
+    row[before.box]! >= 0 &&
+    row[before.box] === row[lines[line]!.box]
+  );
+};
+
 /** The line of some words right over a price, whatever it is set in. */
-function aboveThePrice({ lines, zones, cards }: Reading, price: number | null): Heading[] {
+function aboveThePrice({ lines, zones, cards, row }: Reading, price: number | null): Heading[] {
   for (let line = (price ?? 0) - 1; line >= 0 && line >= (price ?? 0) - 3; line--) {
     const { text } = lines[line]!;
     const isTitle =
@@ -194,6 +206,7 @@ function aboveThePrice({ lines, zones, cards }: Reading, price: number | null): 
       isTitle &&
       !isDated(text) &&
       !rowLabel(lines[line - 1]?.text ?? '') &&
+      !isValue(lines, row, line) &&
       zones[line] !== AWAY &&
       !cards.lines.has(line) &&
       !isOnly(lines[line]!, CONTROL)

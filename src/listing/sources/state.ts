@@ -1,5 +1,5 @@
 import { rowLabel } from '../page/row-labels';
-import { sharedWords } from '../page/title';
+import { sharedWords } from '../page/shared-words';
 import { code } from '../structured/offers';
 import type { Candidate, FieldName, StateObject } from '../types';
 

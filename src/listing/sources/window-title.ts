@@ -1,6 +1,6 @@
 import { fold } from '../../text/fold';
-import { isOnly } from '../page/reading';
-import { sharedWords } from '../page/title';
+import { isOnly, runsOf } from '../page/reading';
+import { sharedWords } from '../page/shared-words';
 import { LINK, type PageText } from '../types';
 
 /** Titles longer than this are none that anything could be told from. */
@@ -58,6 +58,9 @@ export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' 
     }
   const single = parts.filter((_, index) => index % 2 === 0).map((part) => part.trim());
   const [most, next] = single.map(wordsIn).sort((a, b) => b - a) as [number, number];
+  // One part alone is shown, and is not the last, which mostly names the site.
+  const told = single.filter((part) => shown.has(fold(part).text));
+  if (told.length === 1 && wordsIn(told[0]!) >= TITLE_WORDS && told[0] !== single.at(-1)) return told[0]!;
   // The site's name is shown too: a title is no shorter than what else the window says.
   if (longest !== '' && (wordsIn(longest) >= Math.max(TITLE_WORDS, most) || sharedWords(title, longest) >= 0.5))
     return longest;
@@ -78,11 +81,20 @@ function openingOf({ lines, boxes }: Pick<PageText, 'lines' | 'boxes'>, most: nu
         (line) =>
           line.text.length <= TITLE_MOST && (!isOnly(line, LINK) || /^h[1-4]$/.test(boxes[line.box]?.tag ?? '')),
       )
-      .map((line) => ({ folded: fold(line.text).text, length: line.text.length }));
+      .flatMap((line) => [line.text, ...partsOf(line)])
+      .map((text) => ({ folded: fold(text).text, length: text.length }));
     openings.set(lines, known);
   }
   return new Set(known.filter(({ length }) => length <= most).map(({ folded }) => folded));
 }
+
+/** The parts of a line in elements of their own, that lead nowhere. */
+const partsOf = (line: PageText['lines'][number]): string[] =>
+  line.runs && line.runs.length > 1
+    ? runsOf(line)
+        .filter(({ flags, text }) => !(flags & LINK) && wordsIn(text) >= TITLE_WORDS)
+        .map(({ text }) => text.trim())
+    : [];
 
 /** What follows a title in the window without a mark: where it is, what it costs. The languages of the labels. */
 const GOES_ON =

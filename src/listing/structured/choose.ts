@@ -1,4 +1,4 @@
-import { sharedWords } from '../page/title';
+import { sharedWords } from '../page/shared-words';
 import { is, type Thing, text, texts, things } from './things';
 
 /** What the structured data of a page says is for sale. */
