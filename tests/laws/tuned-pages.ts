@@ -13,7 +13,8 @@ export interface TunedPage {
 
 /** The pages that the reader is worked on with. */
 export function tunedPages(): TunedPage[] {
-  return readdirSync(TUNED).map((name) => {
+  const folders = readdirSync(TUNED, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  return folders.map(({ name }) => {
     const { url } = JSON.parse(readFileSync(`${TUNED}/${name}/expected.json`, 'utf8')) as { url?: string };
     return { name, html: readFileSync(`${TUNED}/${name}/page.html`, 'utf8'), url: url ?? ADDRESS };
   });
