@@ -54,7 +54,8 @@ function opensWithMine(name: number, part: TextPart): boolean {
     if (kind !== 'word') continue;
     if (words === 0) mine = MINE.has(folded);
     words++;
-    if (!mine || words > MINE_REACH || /'s$/.test(folded)) return false;
+    // "My own Name is": not the one that I sell.
+    if (!mine || words > MINE_REACH || /'s$|^(?:own|other|eigene)$/.test(folded)) return false;
   }
   return mine;
 }

@@ -66,6 +66,14 @@ function byFirstToken(all: readonly NameMatch[]): ReadonlyMap<number, readonly N
   return beginning;
 }
 
+const HOLDER = /^(?:cabinet|case|table|lid|box|tin|schrank|koffer|tisch|meuble|valise|coffret)$/;
+
+/** "In a Name cabinet": the cabinet's name. */
+function isInside({ tokens }: TextPart, name: number): boolean {
+  const [before, article] = tokens.slice(Math.max(0, name - 2), name);
+  return [before, article].some((one) => /^(?:in|with|im|mit|dans|avec)$/.test(one?.folded ?? ''));
+}
+
 /** "My daughter's Name", "a Name one is too long": somebody else's, or another of its kind. */
 function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   const before = part.tokens[match.firstToken - 1];
@@ -75,8 +83,11 @@ function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
     part.field !== 'title' &&
     before?.kind === 'word' &&
     /^\p{Ll}.*'s$/u.test(part.text.slice(before.start, before.end).replace('’', "'"));
-  const another = after?.folded === 'one' || after?.folded === 'ones';
-  if (!theirs && !another) return stance;
+  const next = part.tokens[match.lastToken + 2];
+  // "Name one of 12".
+  const another = (after?.folded === 'one' && next?.folded !== 'of') || after?.folded === 'ones';
+  const holder = HOLDER.test(after?.folded ?? '') && isInside(part, match.firstToken);
+  if (!theirs && !another && !holder) return stance;
   const { start, end } = (theirs ? before : after)!;
   return ofAnother(stance, 'owner', part.text.slice(start, end));
 }

@@ -41,6 +41,8 @@ export function otherNounMeant(
   for (let i = hit.lastToken + 1; i <= clause.last && i - hit.lastToken <= LONGEST; i++) {
     const token = part.tokens[i]!;
     if (token.kind === 'mark' && token.folded === '-') continue;
+    // "Iron like all of them"; "zigzag-like decoration" is of the noun.
+    if (token.folded === 'like' && part.tokens[i - 1]!.folded !== '-') break;
     if (token.kind !== 'word' || ENDS.has(token.folded) || /..ly$/.test(token.folded)) break;
     if (/..ed$/.test(token.folded)) continue;
     // A capital or a number is of a name, which is the thing's; a feature's own names are known.

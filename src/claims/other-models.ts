@@ -45,7 +45,7 @@ function namedIn(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<s
   for (const name of names) {
     if (name.field !== part.field || !('model' in name.of)) continue;
     const clause = clauseAt(part, tokenAt(part, name.start));
-    if (!clause) continue;
+    if (!clause || endsCompared(part, clause, name)) continue;
     const there = named.get(clause.sentence) ?? { own: false, other: false, opens: false };
     if (own.has(name.of.model.ref)) there.own = true;
     else {
@@ -55,6 +55,12 @@ function namedIn(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<s
     named.set(clause.sentence, there);
   }
   return named;
+}
+
+/** "…, lighter than my Name." at a sentence's end: what it says before is said of this one. */
+function endsCompared(part: TextPart, clause: ClauseRange, { stance, trigger }: NameClaim): boolean {
+  const next = part.clauses[clauseIndexAt(part, clause.first) + 1];
+  return stance === 'likens' && /(?:than|als|que)$/i.test(trigger ?? '') && next?.sentence !== clause.sentence;
 }
 
 /** "… , the Name with zigzag to my cousin, and what is left is …": of clauses in one sentence each may have its own. */

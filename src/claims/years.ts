@@ -49,7 +49,8 @@ function kindHere(reading: PartReading, mention: YearMention, first: number, las
   if (
     mention.kind === 'made' &&
     reading.part.field === 'description' &&
-    (isOfTheFirm(reading, first) ||
+    (mention.from >= OF_NOW ||
+      isOfTheFirm(reading, first) ||
       isOfAnother(reading, first) ||
       isOfFound(reading, first) ||
       isOnAnother(reading, last))
@@ -57,6 +58,9 @@ function kindHere(reading: PartReading, mention: YearMention, first: number, las
     return 'other';
   return mention.kind === 'unknown' && isMadeByPlace(reading, mention, first, last) ? 'made' : mention.kind;
 }
+
+/** Nobody means the year made of an old thing by so late a year: a check, a sale, a repair. Common practice, no source. */
+const OF_NOW = 2000;
 
 const HOLDERS =
   /^(?:cabinet|case|table|box|lid|manual|booklet|receipt|drawer|motor|schrank|tisch|koffer|deckel|anleitung|karton|meuble|table|valise|coffret|notice|facture|boite)$/;
