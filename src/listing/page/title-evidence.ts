@@ -79,6 +79,8 @@ export function lowerSection(titles: Heading[], evidence: TitleEvidence): void {
 /** Nothing else that may be a title stands between it and the price, or the seller's words. */
 function leads(line: number, { price, words, titles }: TitleEvidence): number {
   const isLast = (to: number) => to > line && !titles.some((other) => other > line && other < to);
+  // Behind both, it is over another part of the page.
+  if (price >= 0 && words >= 0 && line > price && line > words) return -0.1;
   return (isLast(price) ? 0.08 : 0) + (isLast(words) ? 0.08 : 0);
 }
 
