@@ -42,7 +42,7 @@ export function rowValuesIn({ part, hits, stances }: PartReading, attributes: re
 /** The label's clause ends, or the answer's opens, with a colon or a dash. */
 function isLabel({ tokens }: TextPart, label: ClauseRange, answer: ClauseRange): boolean {
   return [tokens[label.last], tokens[label.last + 1], tokens[answer.first]].some((one) =>
-    /^[:=–—-]$/.test(one?.folded ?? ''),
+    /^[:-]$/.test(one?.folded ?? ''),
   );
 }
 
