@@ -11,7 +11,7 @@ import { openSealed } from '../../src/sharing/seal/open-seal';
 import { readNotice } from '../../src/sharing/subscribe/notice';
 import { keeperTexts as texts } from '../../src/text/catalogue/keeper';
 import { folderOf, ourRequests, seenErrors } from './hands';
-import { expectAccessible, expectReadable, looksOfTab } from './support/accessible';
+import { isAccessibleAtBothWidths } from './support/at-both-widths';
 import { openTestedRoom, type Room } from './support/browser';
 import { type OwnPage, ownPage } from './support/page';
 
@@ -86,16 +86,7 @@ it('proposals stand beside the pack, conflicts together, and files that are none
   expect(await bench.text(place('number'))).toContain('Member Two: 8');
 });
 
-it.each([
-  ['light', 1100],
-  ['dark', 360],
-] as const)('is accessible, %s, at %i px', async (scheme, width) => {
-  await bench.tab.setViewportSize({ width, height: 800 });
-  await expectAccessible(looksOfTab(bench.tab), scheme);
-  await expectReadable(looksOfTab(bench.tab));
-  await bench.tab.screenshot({ path: `.test/keeper-${width}.png`, fullPage: true });
-  await bench.tab.setViewportSize({ width: 1100, height: 800 });
-});
+isAccessibleAtBothWidths('keeper', () => bench);
 
 it('what is decided is kept at once; declining takes a reason', async () => {
   await bench.click(part('accept-all'));

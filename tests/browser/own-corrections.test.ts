@@ -3,7 +3,7 @@ import type { Driven } from '../../src/cli/demo/driven';
 import { openProposal } from '../../src/sharing/propose/proposal';
 import { ownTexts } from '../../src/text/catalogue/own';
 import { folderOf, ourRequests, seenErrors } from './hands';
-import { expectAccessible, expectReadable, looksOfTab } from './support/accessible';
+import { isAccessibleAtBothWidths } from './support/at-both-widths';
 import { openTestedRoom, type Room } from './support/browser';
 import { followedClub } from './support/following';
 import { type OwnPage, ownPage } from './support/page';
@@ -58,15 +58,7 @@ it('a run’s year is corrected by typing it anew, and speaks from then on', asy
   await bench.click(part('to-packs'));
 });
 
-it.each([
-  ['light', 1100],
-  ['dark', 360],
-] as const)('is accessible, %s, at %i px', async (scheme, width) => {
-  await bench.tab.setViewportSize({ width, height: 800 });
-  await expectAccessible(looksOfTab(bench.tab), scheme);
-  await expectReadable(looksOfTab(bench.tab));
-  await bench.tab.screenshot({ path: `.test/own-${width}.png`, fullPage: true });
-});
+isAccessibleAtBothWidths('own', () => bench);
 
 it('two windows that correct one entry lose no word, and the one that is late is told', async () => {
   await bench.tab.setViewportSize({ width: 1100, height: 800 });

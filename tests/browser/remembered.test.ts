@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Driven } from '../../src/cli/demo/driven';
 import { rememberedTexts as texts } from '../../src/text/catalogue/remembered';
 import { folderOf, ourRequests, seenErrors, until } from './hands';
-import { expectAccessible, expectReadable, looksOfTab } from './support/accessible';
+import { isAccessibleAtBothWidths } from './support/at-both-widths';
 import { openTestedRoom, type Room } from './support/browser';
 import { followedClub } from './support/following';
 import { keysOf, tabTo } from './support/keyboard';
@@ -49,16 +49,7 @@ it('while it is remembered an earlier edition comes only on purpose', async () =
   await bench.lacks(part('going-back'));
 });
 
-it.each([
-  ['light', 1100],
-  ['dark', 360],
-] as const)('is accessible, %s, at %i px', async (scheme, width) => {
-  await bench.tab.setViewportSize({ width, height: 800 });
-  await expectAccessible(looksOfTab(bench.tab), scheme);
-  await expectReadable(looksOfTab(bench.tab));
-  await bench.tab.screenshot({ path: `.test/remembered-${width}.png`, fullPage: true });
-  await bench.tab.setViewportSize({ width: 1100, height: 800 });
-});
+isAccessibleAtBothWidths('remembered', () => bench);
 
 it('is forgotten and remembered again by keyboard, and the focus goes on where that can be undone', async () => {
   const keys = keysOf(bench.tab);
