@@ -35,7 +35,7 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     if (token.kind === 'break' || /^[.!?;]$/.test(token.folded)) return false;
     if (token.kind !== 'word') continue;
     words++;
-    if (PARTING.has(token.folded)) return false;
+    if (PARTING.has(token.folded) || /^(?:not|isn't|nicht|pas)$/.test(token.folded)) return false;
     // "He called the Name an upstart": of another.
     if (/^(?:called|named)$/.test(token.folded) && words > 1 && part.tokens[i - 1]?.folded !== 'also') return false;
     if (IDENTITY.has(token.folded)) return true;

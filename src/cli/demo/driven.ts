@@ -11,8 +11,8 @@ export interface Tab {
   /** Evaluates in the page; a function is sent as its source, so it sees its argument alone. */
   evaluate<T, A = undefined>(what: string | ((arg: A) => T), arg?: A): Promise<Awaited<T>>;
   content(): Promise<string>;
-  /** A real mouse click on the first match. */
-  click(selector: string): Promise<void>;
+  /** A real mouse click on the first match; where it is waited for, so many milliseconds at most. */
+  click(selector: string, options?: { timeout: number }): Promise<void>;
   /** Real presses, wherever the focus is: "Tab", "Enter" and the like, or a character; and all characters of a text. */
   keyboard: { press(key: string): Promise<void>; type(text: string): Promise<void> };
   setInputFiles(selector: string, paths: string | string[]): Promise<void>;

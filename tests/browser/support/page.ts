@@ -30,6 +30,8 @@ export interface OwnPage {
 }
 
 const PATIENCE = 20_000;
+/** As long as a press waits for what has just been seen. */
+const AT_ONCE = 4_000;
 
 /** In the page: those that match, hold the words and are shown; the first one is marked for the driver to find. */
 function sought([selector, words, mark]: [string, string, string]): number {
@@ -87,8 +89,16 @@ export function ownPage(tab: Tab): OwnPage {
       await read(selector, (element) => element.focus());
     },
     async click(selector, words) {
-      await shows(selector, words, MARK);
-      await tab.click(`[${MARK}]`);
+      // What is drawn anew between its mark and the press has lost the mark: it is sought once more.
+      const end = Date.now() + PATIENCE;
+      for (;;) {
+        await shows(selector, words, MARK);
+        try {
+          return await tab.click(`[${MARK}]`, { timeout: AT_ONCE });
+        } catch (error) {
+          if (Date.now() > end) throw error;
+        }
+      }
     },
     press: (key) => tab.keyboard.press(key),
     async fill(selector, text) {
