@@ -19,16 +19,22 @@ const CHROMIUM_ALONE = [
 const ONCE_IN_THE_USUAL_RUN = [
   'answers',
   'beside',
+  'drafts',
+  'enquiry',
   'enquiry-kind',
   'forged',
   'keeper',
   'own-corrections',
+  'packs',
   'price-bad-input',
   'price-rates',
+  'prices',
   'reading-pick',
   'remembered',
+  'sheets',
   'storage-full-desk',
   'two-correctors',
+  'two-pens',
 ].map((name) => `tests/browser/${name}.test.ts`);
 
 /**
