@@ -31,6 +31,7 @@ const ONCE_IN_THE_USUAL_RUN = [
   'prices',
   'reading-pick',
   'remembered',
+  'rooms',
   'sheets',
   'storage-full-desk',
   'two-correctors',
