@@ -7,9 +7,9 @@ const IDENTITY = new Set(
   ),
 );
 const IDENTITY_REACH = 5;
-/** After these the name is of something that is only spoken of. */
+/** After these the name is of something that is only spoken of, or denied. */
 const PARTING = new Set(
-  'that thats from than like for with to of unlike reads read reading says said lit steht von als wie für zu de que pour'.split(
+  "that thats from than like for with to of unlike reads read reading says said lit steht von als wie für zu de que pour not isn't nicht pas".split(
     ' ',
   ),
 );
@@ -35,7 +35,7 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     if (token.kind === 'break' || /^[.!?;]$/.test(token.folded)) return false;
     if (token.kind !== 'word') continue;
     words++;
-    if (PARTING.has(token.folded) || /^(?:not|isn't|nicht|pas)$/.test(token.folded)) return false;
+    if (PARTING.has(token.folded)) return false;
     // "He called the Name an upstart": of another.
     if (/^(?:called|named)$/.test(token.folded) && words > 1 && part.tokens[i - 1]?.folded !== 'also') return false;
     if (IDENTITY.has(token.folded)) return true;

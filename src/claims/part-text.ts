@@ -62,6 +62,14 @@ export function clauseIndexAt(part: TextPart, token: number): number {
   return clause && clause.first <= token ? at : -1;
 }
 
+/** The place of the clause by which the sentence of the one at `at` opens, going back over at most so many. */
+export function openingAt({ clauses }: TextPart, at: number, most: number): number {
+  const sentence = clauses[at]?.sentence;
+  let opening = at;
+  while (clauses[opening - 1]?.sentence === sentence && at - opening < most) opening--;
+  return opening;
+}
+
 export function quoteOf(part: TextPart, start: number, end: number): Quote {
   return { field: part.field, quote: part.text.slice(start, end), start, end };
 }

@@ -2,7 +2,7 @@ import type { AttributeKnown } from '../pack/knowledge';
 import { tokenise } from '../text/tokens';
 import { labelWords } from './attribute-words';
 import { beginningWithin, ofKind } from './hits';
-import { type ClauseRange, quoteOf, type TextPart } from './part-text';
+import { type ClauseRange, firstWordOf, quoteOf, type TextPart } from './part-text';
 import type { ValueClaim } from './reading';
 import type { PartReading } from './values';
 
@@ -29,10 +29,10 @@ export function rowValuesIn({ part, hits, stances }: PartReading, attributes: re
       (one.words ?? []).some((phrase) => isShort(typeof phrase === 'string' ? phrase : phrase.text, attribute, said)),
     );
     if (isRead || !value) return [];
-    const first = part.tokens.findIndex(({ kind }, i) => i >= answer.first && kind !== 'mark');
+    const first = answer.first + firstWordOf(answer.tokens);
     const stance = stances.at(first, answer.last);
-    const { start, end } = { start: part.tokens[first]!.start, end: part.tokens[answer.last]!.end };
-    const quote = part.text.slice(start, end).replace(/[\s\p{P}]+$/u, '');
+    const { start } = part.tokens[first]!;
+    const quote = part.text.slice(start, part.tokens[answer.last]!.end).replace(/[\s\p{P}]+$/u, '');
     return [
       { ...quoteOf(part, start, start + quote.length), ...stance, pack: attribute.pack, attribute, value: value.id },
     ];

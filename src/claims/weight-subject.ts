@@ -1,5 +1,5 @@
 import { beginningWithin, type Hit, hitsOver } from './hits';
-import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, type TextPart, writtenAt } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, openingAt, type TextPart, writtenAt } from './part-text';
 import { OF_THE_THING, strangerAt, strangerIn } from './stranger';
 import type { PartReading } from './values';
 
@@ -79,8 +79,7 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
 function tableOf(reading: PartReading, clause: ClauseRange): string | null {
   const { part } = reading;
   const at = clauseIndexAt(part, clause.first);
-  let opening = at;
-  while (part.clauses[opening - 1]?.sentence === clause.sentence && at - opening < MOST_CLAUSES) opening--;
+  const opening = openingAt(part, at, MOST_CLAUSES);
   return opening < at - 1 ? openingPart(reading, part.clauses[opening]!) : null;
 }
 
@@ -133,8 +132,7 @@ function openingNoun(reading: PartReading, clause: ClauseRange, verb: number): s
     if (kind === 'word' && !/^(?:and|but|also|und|aber|auch|et|mais|aussi)$/.test(folded)) return null;
   }
   const at = clauseIndexAt(part, clause.first);
-  let opening = at;
-  while (part.clauses[opening - 1]?.sentence === clause.sentence && at - opening < MOST_CLAUSES) opening--;
+  const opening = openingAt(part, at, MOST_CLAUSES);
   if (opening === at) return null;
   return openingPart(reading, part.clauses[opening]!);
 }

@@ -1,5 +1,5 @@
 import type { Hit } from '../hits';
-import { type ClauseRange, clauseIndexAt, FARTHEST, hasNameCapital, type TextPart } from '../part-text';
+import { type ClauseRange, clauseIndexAt, FARTHEST, hasNameCapital, openingAt, type TextPart } from '../part-text';
 import { type FramedLanguage, WAYS, type Ways } from './aside-words';
 import type { Known } from './clause-words';
 import type { WordClass } from './types';
@@ -69,11 +69,9 @@ function wordsAround(part: TextPart, clause: ClauseRange, hit: Hit, ways: Ways):
       .slice(Math.max(from, hit.firstToken - FARTHEST), Math.min(to, hit.lastToken + FARTHEST))
       .flatMap(({ kind, folded }) => (kind === 'mark' || kind === 'break' ? [] : [folded]));
   const at = clauseIndexAt(part, clause.first);
-  let opening = at;
-  while (part.clauses[opening - 1]?.sentence === clause.sentence && at - opening < NEIGHBOURS) opening--;
   let ending = at;
   while (part.clauses[ending + 1]?.sentence === clause.sentence && ending - at < NEIGHBOURS) ending++;
-  const [first, last] = [part.clauses[opening]!.first, part.clauses[ending]!.last];
+  const [first, last] = [part.clauses[openingAt(part, at, NEIGHBOURS)]!.first, part.clauses[ending]!.last];
   const after = words(hit.lastToken + 1, clause.last + 1);
   const good = after.findIndex((word) => ways.therefore.test(word));
   return {
