@@ -80,7 +80,8 @@ function tableOf(reading: PartReading, clause: ClauseRange): string | null {
   const { part } = reading;
   const at = clauseIndexAt(part, clause.first);
   const opening = openingAt(part, at, MOST_CLAUSES);
-  return opening < at - 1 ? openingPart(reading, part.clauses[opening]!) : null;
+  const first = part.clauses[opening]!;
+  return opening < at - 1 && !isFeature(reading, first) ? openingPart(reading, first) : null;
 }
 
 /** "Head 12.5 kg". */

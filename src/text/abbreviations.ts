@@ -9,8 +9,11 @@ const INTRODUCING = words(
 /** Belong to a number that follows; before anything else they are words ("Zigzag? No. It only sews straight"). */
 const BEFORE_NUMBERS = words('no nos num c art fig p est reg ref geb bj jg');
 
-/** Units, which stand after a number. */
-const UNITS = words('lb lbs oz kg g mm cm m km in ins ft yd st min hrs');
+/**
+ * Units, which stand after a number. Those of the metric system are symbols and no short forms: a full stop behind them
+ * ends a sentence, capital or none (SI brochure, 9th edition, 5.2).
+ */
+const UNITS = words('lb lbs oz in ins ft yd st min hrs');
 
 /** May end a sentence: a capital after them starts the next one. */
 const CLOSING = words('etc usw ono obo vb vhb inc ltd co uk usa am pm kpl');

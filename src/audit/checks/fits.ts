@@ -5,6 +5,7 @@ import { judge } from '../../identify/judge';
 import type { ModelKnown } from '../../pack/knowledge';
 import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
+import { fold } from '../../text/fold';
 import type { AuditCase } from '../case';
 import { sourceOf } from '../source-of';
 import type { Finding } from '../types';
@@ -34,8 +35,8 @@ export function fits(auditCase: AuditCase): Finding[] {
 function isFitted(name: NameClaim): boolean {
   return (
     name.field !== 'description' ||
-    /^(?:fit|suit|for|to fit|also for|will|should|compatible|work|pass|für|geeignet|pour|conv|adapt|va )/i.test(
-      name.trigger ?? '',
+    /^(?:fit|suit|for|to fit|also for|will|should|compatible|work|pass|fur|geeignet|pour|conv|adapt|va )/.test(
+      fold(name.trigger ?? '').text,
     )
   );
 }

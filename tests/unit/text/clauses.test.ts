@@ -16,6 +16,8 @@ describe('sentences', () => {
   it.each([
     ['It is iron. It is old!', ['It is iron.', 'It is old!']],
     ['Weighs 11.5 kg. Heavy', ['Weighs 11.5 kg.', 'Heavy']],
+    ['weighs 11.5 kg. heavy', ['weighs 11.5 kg.', 'heavy']],
+    ['bed 38 cm. 301000LV', ['bed 38 cm.', '301000LV']],
     ['approx. 11 kg', ['approx. 11 kg']],
     ['Ser. No. K 20-417 is on it', ['Ser. No. K 20-417 is on it']],
     ['No. It is iron', ['No.', 'It is iron']],

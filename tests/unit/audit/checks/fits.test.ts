@@ -14,6 +14,13 @@ describe('a part and what it is said to fit', () => {
     ['Class 66 bobbins, fit the Ostlewick', 'agrees: Class 66 bobbins | Ostlewick'],
   ])('has the right one: %s', (title, expected) => expect(check(title)).toContain(expected));
 
+  it.each(['NFC', 'NFD'])('named behind “für”, its letters written as %s', (form) => {
+    const description = 'Spulen Klasse 66 für Ostlewick.'.normalize(form);
+    expect(found('fits', { title: 'Spulen Klasse 66', description, language: 'de' })).toContain(
+      'agrees: Spulen Klasse 66 | Ostlewick',
+    );
+  });
+
   it('may fit some models and not others', () => {
     const lines = check('Class 15 bobbins for Cressiter and Ostlewick');
     expect(lines).toContain('agrees: Class 15 bobbins | Cressiter');

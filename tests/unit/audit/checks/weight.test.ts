@@ -18,6 +18,15 @@ describe('stated weights', () => {
     ['It weighs about 13 kg.', 'agrees: 13 kg'],
   ])('within a scale’s error: %s', (text, expected) => expect(check(text)).toEqual([expected]));
 
+  it.each(['Canette horizontale, fonte, 14,5 kg. Elle coud.', 'canette horizontale, fonte, 14,5 kg. elle coud'])(
+    'in a list of what it is, whatever part that is about: %s',
+    (description) =>
+      expect(found('weight', { title: 'Grindlewade Cressiter', description, language: 'fr' })).toEqual([
+        'agrees: 14,5 kg',
+      ]),
+  );
+  it('not of the part that a list opens with', () => expect(check('Case, wood, 14.5 kg.')).toEqual([]));
+
   it('a little too much may be the case: a question', () =>
     expect(check('It weighs 18 kg.')).toEqual(['unproved: 18 kg']));
 
