@@ -6,6 +6,7 @@ import { Readings } from '../../src/session/readings';
 import type { Where } from '../../src/session/where';
 import { onMessage } from '../shared/follow-messages';
 import { today } from '../shared/today';
+import { beginLog } from './begin-log';
 import { followPacks } from './follow-packs';
 import { showMark } from './mark';
 import { openPanel } from './open-panel';
@@ -14,6 +15,8 @@ import { tabReach } from './tab-reach';
 
 // The worker remembers nothing: it may be killed between any two lines below. What lasts is in storage.session.
 export default defineBackground(() => {
+  void beginLog();
+
   const readings = new Readings(browser.storage.session, (task) => navigator.locks.request('readings', task));
 
   // First in the queue for the readings: what is under way now is what an earlier worker has left undone.

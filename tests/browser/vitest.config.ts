@@ -10,6 +10,7 @@ const CHROMIUM_ALONE = [
   'killed-merging.long',
   'killed-taking.long',
   'large-pack.long',
+  'torn-write.long',
 ].map((name) => `tests/browser/${name}.test.ts`);
 
 /**

@@ -41,19 +41,23 @@ export async function killAt(mortal: Mortal, operations: readonly Operation[], p
   const whole = new Map<string, number>();
   for (const operation of operations) whole.set(operation.name, await undisturbed(mortal, operation));
   const turns = Math.ceil(points / operations.length);
-  for (let point = 0; point < points; point++) {
-    const { name, ready } = operations[point % operations.length]!;
-    const turn = Math.floor(point / operations.length);
-    const { begin, look } = await ready(await mortal.bench());
-    begin().catch(() => {});
-    const moment = await reached(mortal, turn, turns, whole.get(name)!);
-    await mortal.kill();
-    const standing = await look(await mortal.bench());
-    met[standing] += 1;
-    told.push(`${name}, ${moment}: ${standing}`);
-    await mortal.kill();
+  try {
+    for (let point = 0; point < points; point++) {
+      const { name, ready } = operations[point % operations.length]!;
+      const turn = Math.floor(point / operations.length);
+      const { begin, look } = await ready(await mortal.bench());
+      begin().catch(() => {});
+      const moment = await reached(mortal, turn, turns, whole.get(name)!);
+      await mortal.kill();
+      const standing = await look(await mortal.bench());
+      met[standing] += 1;
+      told.push(`${name}, ${moment}: ${standing}`);
+      await mortal.kill();
+    }
+  } finally {
+    // Where it fails, what came before is all that tells why.
+    console.log(told.join('\n'));
   }
-  console.log(told.join('\n'));
   return met;
 }
 

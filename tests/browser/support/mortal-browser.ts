@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, statSync, truncateSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { openRoom, type Room, type RoomOptions } from './browser';
@@ -14,6 +14,11 @@ export interface Mortal {
   written(times: number, most: number): Promise<number>;
   /** Ends the browser's process at once, as a power cut or the machine's lack of memory would. */
   kill(): Promise<void>;
+  /**
+   * While none runs: takes the last bytes from what the browser's storage wrote last, as if it had been killed in the middle
+   * of that write.
+   */
+  tear(bytes: number): void;
   close(): Promise<void>;
 }
 
@@ -55,6 +60,12 @@ export function mortalBrowser(options: RoomOptions = {}): Mortal {
       await room.close();
       room = null;
     },
+    tear(bytes) {
+      if (room) throw new Error('a browser runs');
+      const log = logsIn(profile).at(-1);
+      if (!log) throw new Error('the browser’s storage has written nothing');
+      truncateSync(log, statSync(log).size - bytes);
+    },
     async close() {
       await room?.close();
       rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
@@ -64,10 +75,20 @@ export function mortalBrowser(options: RoomOptions = {}): Mortal {
 
 /** Of the extension's database, in Chromium's own files; what is kept there beside records is among them. */
 function bytesIn(profile: string): number {
+  // One may go while it is looked at.
+  return filesIn(profile).reduce((all, file) => all + (statSync(file, { throwIfNoEntry: false })?.size ?? 0), 0);
+}
+
+/** To which it adds each write, the newest last: their names are numbers of one length. */
+const logsIn = (profile: string) =>
+  filesIn(profile)
+    .filter((file) => file.endsWith('.log'))
+    .sort();
+
+function filesIn(profile: string): string[] {
   const folder = join(profile, 'Default/IndexedDB');
   const files = existsSync(folder) ? readdirSync(folder, { recursive: true, encoding: 'utf8' }) : [];
-  // One may go while it is looked at.
-  return files.reduce((all, name) => all + (statSync(join(folder, name), { throwIfNoEntry: false })?.size ?? 0), 0);
+  return files.map((name) => join(folder, name));
 }
 
 /** The browser's own process: its children, our pages' among them, end with it. */
