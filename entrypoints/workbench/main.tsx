@@ -5,6 +5,7 @@ import '../../src/view/style/base.css';
 import '../../src/view/style/workbench.css';
 import type { PackCard } from '../../src/session/pack-card';
 import { workbenchTexts as texts } from '../../src/text/catalogue/workbench';
+import { BegunAnew } from '../../src/view/workbench/BegunAnew';
 import type { PacksState } from '../../src/view/workbench/PacksRoom';
 import { type Room, roomOf } from '../../src/view/workbench/rooms';
 import { TroubleNote } from '../../src/view/workbench/TroubleNote';
@@ -14,6 +15,7 @@ import { whenOutdated } from '../shared/when-outdated';
 import type { Bench, OpenRoom } from './bench';
 import { startBenchEngine } from './bench-engine';
 import { packsActions } from './packs-actions';
+import { lostOn, putAway } from './storage-seen';
 
 // The shelf of packs, of which every room speaks, and a frame for the rooms. Each room is fetched when it is first
 // opened, and is at home with its own state from then on: what is typed in one waits there while another is in front.
@@ -30,13 +32,27 @@ let shelf: PacksState = { shelf: null, trouble: null, outcome: { state: 'none' }
 const shelfTold: ((cards: readonly PackCard[]) => void)[] = [];
 const rooms = new Map<Room, OpenRoom | 'failed'>();
 let outdated = false;
+/** The day on which all that was kept here was found to be gone. */
+let lost: string | null = null;
 document.title = texts.title;
 
 function draw(): void {
   if (outdated) return;
   const room = roomOf(location.hash);
   const root = document.getElementById('root');
-  if (root) render(<Workbench room={room}>{contentOf(rooms.get(room))}</Workbench>, root);
+  const bench = (
+    <Workbench room={room}>
+      {lost && <BegunAnew day={lost} onRead={read} />}
+      {contentOf(rooms.get(room))}
+    </Workbench>
+  );
+  if (root) render(bench, root);
+}
+
+function read(): void {
+  lost = null;
+  draw();
+  void putAway();
 }
 
 function contentOf(room: OpenRoom | 'failed' | undefined) {
@@ -94,3 +110,7 @@ addEventListener('hashchange', () => {
 onMessage('packs-changed', () => packs.follow());
 void open(roomOf(location.hash));
 packs.start();
+void lostOn().then((day) => {
+  lost = day;
+  if (lost) draw();
+});

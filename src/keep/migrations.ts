@@ -62,4 +62,8 @@ export const migrations: readonly Migration[] = [
   (db) => {
     db.createObjectStore('desks', { keyPath: 'id' });
   },
+  // By which a storage is told from one that was begun anew.
+  (db) => {
+    db.createObjectStore('marks', { keyPath: 'id' });
+  },
 ];

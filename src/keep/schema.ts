@@ -211,6 +211,12 @@ export interface KeptDesk {
   published: { edition: number; files: readonly { name: string; text: string }[] } | null;
 }
 
+/** What tells this storage from one that is begun anew. */
+export interface KeptMark {
+  id: 'storage';
+  mark: string;
+}
+
 export interface Schema extends DBSchema {
   packs: { key: string; value: KeptPack };
   texts: { key: string; value: KeptText };
@@ -229,4 +235,5 @@ export interface Schema extends DBSchema {
   layers: { key: string; value: KeptLayer };
   keys: { key: string; value: KeptKeys };
   desks: { key: string; value: KeptDesk };
+  marks: { key: string; value: KeptMark };
 }

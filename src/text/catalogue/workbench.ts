@@ -27,6 +27,11 @@ export const workbenchTexts = {
     packs: 'Packs',
     opening: 'Opening…',
   },
+  begunAnew: {
+    told: (day: string) =>
+      `All that Bedplate kept in this browser is gone, as was found on ${day}: packs, corrections, drafts, sheets, prices, photos and keys. A browser throws everything away where it finds its own storage damaged. What you saved as files is all there is of it: bring packs and prices again from those.`,
+    read: 'Put this note away',
+  },
 
   shelf: {
     heading: 'Packs',

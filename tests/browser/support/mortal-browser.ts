@@ -1,4 +1,14 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, statSync, truncateSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { openRoom, type Room, type RoomOptions } from './browser';
@@ -19,6 +29,8 @@ export interface Mortal {
    * of that write.
    */
   tear(bytes: number): void;
+  /** While none runs: changes a byte of what the browser's storage wrote last, as a failing disk might. */
+  damage(): void;
   close(): Promise<void>;
 }
 
@@ -33,6 +45,16 @@ export function mortalBrowser(options: RoomOptions = {}): Mortal {
     process_ = await processOf(opened);
     return opened;
   }
+  /** To which the browser's storage adds each write. */
+  function lastLog(): string {
+    if (room) throw new Error('a browser runs');
+    // Their names are numbers of one length.
+    const logs = filesIn(profile).filter((file) => file.endsWith('.log'));
+    const last = logs.sort().at(-1);
+    if (!last) throw new Error('the browser’s storage has written nothing');
+    return last;
+  }
+
   return {
     async bench() {
       room ??= await start();
@@ -61,10 +83,14 @@ export function mortalBrowser(options: RoomOptions = {}): Mortal {
       room = null;
     },
     tear(bytes) {
-      if (room) throw new Error('a browser runs');
-      const log = logsIn(profile).at(-1);
-      if (!log) throw new Error('the browser’s storage has written nothing');
+      const log = lastLog();
       truncateSync(log, statSync(log).size - bytes);
+    },
+    damage() {
+      const log = lastLog();
+      const bytes = readFileSync(log);
+      bytes[20]! ^= 1;
+      writeFileSync(log, bytes);
     },
     async close() {
       await room?.close();
@@ -78,12 +104,6 @@ function bytesIn(profile: string): number {
   // One may go while it is looked at.
   return filesIn(profile).reduce((all, file) => all + (statSync(file, { throwIfNoEntry: false })?.size ?? 0), 0);
 }
-
-/** To which it adds each write, the newest last: their names are numbers of one length. */
-const logsIn = (profile: string) =>
-  filesIn(profile)
-    .filter((file) => file.endsWith('.log'))
-    .sort();
 
 function filesIn(profile: string): string[] {
   const folder = join(profile, 'Default/IndexedDB');

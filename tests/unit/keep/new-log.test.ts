@@ -1,9 +1,13 @@
-import 'fake-indexeddb/auto';
-import { describe, expect, it } from 'vitest';
+import { IDBFactory } from 'fake-indexeddb';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { beginNewLog } from '../../../src/keep/new-log';
-import { openKeep } from '../../../src/keep/open';
 
 // What it is for, only a real browser shows: tests/browser/torn-write.long.test.ts.
+
+let databases: IDBFactory;
+beforeEach(() => {
+  databases = new IDBFactory();
+});
 
 describe('a new log', () => {
   it('is begun by a database that is made and gone', async () => {
@@ -11,23 +15,24 @@ describe('a new log', () => {
     const told = {
       open(name: string) {
         asked.push('made');
-        return indexedDB.open(name);
+        return databases.open(name);
       },
       deleteDatabase(name: string) {
         asked.push('deleted');
-        return indexedDB.deleteDatabase(name);
+        return databases.deleteDatabase(name);
       },
     };
-    await beginNewLog(told as IDBFactory);
+    await beginNewLog(told as typeof indexedDB);
     expect(asked).toEqual(['made', 'deleted']);
-    expect(await indexedDB.databases()).toEqual([]);
+    expect(await databases.databases()).toEqual([]);
   });
 
   it('leaves what is kept alone, also while it is open', async () => {
-    const keep = await openKeep();
-    await beginNewLog();
-    expect((await indexedDB.databases()).map(({ name }) => name)).toEqual(['bedplate']);
-    if (keep.ok) keep.value.close();
+    await new Promise((done) => {
+      databases.open('kept').onsuccess = done;
+    });
+    await beginNewLog(databases as typeof indexedDB);
+    expect((await databases.databases()).map(({ name }) => name)).toEqual(['kept']);
   });
 
   it('is no trouble where nothing can be kept', async () => {
@@ -36,6 +41,6 @@ describe('a new log', () => {
         throw new DOMException('', 'SecurityError');
       },
     };
-    await expect(beginNewLog(denied as unknown as IDBFactory)).resolves.toBeUndefined();
+    await expect(beginNewLog(denied as unknown as typeof indexedDB)).resolves.toBeUndefined();
   });
 });

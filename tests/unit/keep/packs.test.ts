@@ -7,8 +7,8 @@ import { noteHash, putPacks, readShelf, readText, removePack, restorePack, switc
 import { troubleOf } from '../../../src/keep/trouble';
 
 const STORES = [
-  ...['answers', 'audits', 'compiled', 'desks', 'drafts', 'keys', 'known', 'layers', 'observations', 'offers', 'packs'],
-  ...['photos', 'rates', 'sheets', 'subscriptions', 'switches', 'texts'],
+  ...['answers', 'audits', 'compiled', 'desks', 'drafts', 'keys', 'known', 'layers', 'marks', 'observations', 'offers'],
+  ...['packs', 'photos', 'rates', 'sheets', 'subscriptions', 'switches', 'texts'],
 ];
 
 let count = 0;
