@@ -3,6 +3,8 @@ import { join, resolve } from 'node:path';
 import { findOrInstallBrowser } from '../../../src/cli/demo/install-browser';
 import { wilson } from '../../corpus/wilson';
 import { ROOT } from '../../steps/root';
+import { ratiosBySize } from './by-size';
+import { grownPages } from './grown-pages';
 import { measureInChromium, profileInChromium } from './in-chromium';
 import { measureInNode } from './in-node';
 import type { Measured } from './in-page';
@@ -11,9 +13,10 @@ import { largePages } from './large-pages';
 import type { Profile } from './profile';
 import { pagesIn, type StoredPage } from './stored-pages';
 
-// `npm run bench:reading [-- FOLDER | NODES ...] [--misses] [--profile]`: how well and how fast pages are read, in Node
-// and in a real Chromium, beside a general article reader on the same documents in the same run. Without a folder: the
-// tuned and the measured half of fixtures/pages, the market, and large pages of the given numbers of nodes. With
+// `npm run bench:reading [-- FOLDER | NODES | grown ...] [--misses] [--profile]`: how well and how fast pages are read, in
+// Node and in a real Chromium, beside a general article reader on the same documents in the same run. Without a folder:
+// the tuned and the measured half of fixtures/pages, the market, both of these grown to the size of real pages (in
+// Chromium alone), and large pages of the given numbers of nodes. With
 // --misses what was read wrongly, but never of the measured half: who sees its misses begins to tune on them. With
 // --profile where the time goes, function by function, in Chromium. Times are of this machine, today.
 //
@@ -24,7 +27,9 @@ const misses = process.argv.includes('--misses');
 const isProfile = process.argv.includes('--profile');
 const given = process.argv.slice(2).filter((argument) => !argument.startsWith('-'));
 const MEASURED = join(ROOT, 'fixtures/pages/measured');
-const ALL = ['fixtures/pages/tuned', 'fixtures/pages/measured', 'fixtures/market', '4000', '20000', '100000'];
+const ALL = ['fixtures/pages/tuned', 'fixtures/pages/measured', 'fixtures/market', 'grown', '4000', '20000', '100000'];
+/** What is grown: the pages that nobody tunes on, and those of the market. */
+const GROWN = ['fixtures/pages/measured', 'fixtures/market'];
 /** jsdom takes a minute for a page of more nodes. */
 const NODE_MOST = 20_000;
 const FUNCTIONS_TOLD = 45;
@@ -80,11 +85,7 @@ function printTimes(read: readonly Measured[]): void {
   line('the first time: ours / readability', ({ first }) => first.ours / first.readability);
   line('longest slice in the page, ms', ({ slices }) => slices.longest);
   line('slices', ({ slices }) => slices.count, 0);
-  const sum = (of: (one: Measured) => number) => read.reduce((all, one) => all + of(one), 0);
-  const [ours, its] = [sum((one) => one.collect + one.settle), sum(({ readability }) => readability)];
-  console.log(
-    `  all pages together: ours ${ours.toFixed(1)} ms, readability ${its.toFixed(1)} ms, ratio ${(ours / its).toFixed(2)}`,
-  );
+  for (const one of ratiosBySize(read)) console.log(one);
 }
 
 function printProfile(profiles: readonly (Profile & { readings: number })[]): void {
@@ -109,30 +110,43 @@ async function oneByOne(pages: readonly StoredPage[]): Promise<Measured[]> {
   return read;
 }
 
-/** A folder's pages, or pages made as large as told. */
-const pagesOf = (told: string): StoredPage[] =>
-  /^\d+$/.test(told) ? largePages(Number(told)) : existsSync(told) ? pagesIn(told) : [];
+/** A folder's pages, stored pages that were grown, or pages made as large as told. */
+function pagesOf(told: string): StoredPage[] {
+  if (isSize(told)) return largePages(Number(told));
+  if (told === 'grown') return GROWN.flatMap((folder) => grownPages(pagesIn(join(ROOT, folder))));
+  const path = resolve(ROOT, told);
+  return existsSync(path) ? pagesIn(path) : [];
+}
+
+const isSize = (told: string): boolean => /^\d+$/.test(told);
+/** jsdom would take minutes for what has no layout anyway. */
+const isForNode = (told: string): boolean => told !== 'grown' && !(Number(told) > NODE_MOST);
 
 const browser = findOrInstallBrowser(console.log);
+const inChromium: Measured[] = [];
 for (const told of given.length > 0 ? given : ALL) {
-  const path = /^\d+$/.test(told) ? told : resolve(ROOT, told);
-  const pages = pagesOf(path);
+  const pages = pagesOf(told);
   if (pages.length === 0) continue;
-  const mayTell = misses && path !== MEASURED;
+  const mayTell = misses && told !== 'grown' && resolve(ROOT, told) !== MEASURED;
   const judgedPages = pages.filter(({ expected }) => expected).length;
-  const name = /^\d+$/.test(told) ? `made, of about ${told} nodes` : path.replace(`${ROOT}/`, '');
+  const name = isSize(told) ? `made, of about ${told} nodes` : told;
   console.log(`\n${name}: ${pages.length} pages, ${judgedPages} with an expected result`);
   if (isProfile) {
     if (browser) printProfile(await profileInChromium(pages, browser));
     continue;
   }
-  const ways: [string, () => Promise<Measured[]>][] = [];
-  if (!(Number(told) > NODE_MOST)) ways.push([`Node ${process.version}, jsdom`, () => oneByOne(pages)]);
-  if (browser) ways.push(['Chromium', () => measureInChromium(pages, browser)]);
-  for (const [way, measure] of ways) {
+  const report = (way: string, read: readonly Measured[]) => {
     console.log(` ${way}`);
-    const read = await measure();
     printAccuracy(pages, read, mayTell);
     printTimes(read);
-  }
+  };
+  if (isForNode(told)) report(`Node ${process.version}, jsdom`, await oneByOne(pages));
+  if (!browser) continue;
+  const read = await measureInChromium(pages, browser);
+  report('Chromium', read);
+  inChromium.push(...read);
+}
+if (inChromium.length > 0) {
+  console.log('\nall of these in Chromium');
+  for (const line of ratiosBySize(inChromium)) console.log(line);
 }

@@ -43,42 +43,60 @@ function stillTold(expected: ExpectedListing, document: Document): ExpectedListi
   return told;
 }
 
-const pages: StoredPage[] = folders.flatMap((folder) => pagesIn(folder)).filter(({ expected }) => expected);
-const before = new Map<string, Partial<Record<Field, boolean>>>();
+/** What became of one variation on all pages. */
+interface Tally {
+  variation: Variation;
+  counts: Map<Field, [hits: number, known: number]>;
+  sure: number;
+  lost: string[];
+}
 
-function read({ name, change }: Variation): void {
-  const counts = new Map<Field, [hits: number, known: number]>();
-  let sure = 0;
-  const lost: string[] = [];
-  for (const page of pages) {
-    const { window } = new JSDOM(page.html, { url: page.address, virtualConsole: new VirtualConsole() });
-    const { document } = window;
-    change(document);
-    const expected = name === VARIATIONS[0]!.name ? page.expected! : stillTold(page.expected!, document);
-    const listing = readListing(document, page.address);
-    window.close();
-    const verdict = judged(listing, expected);
-    if (name === VARIATIONS[0]!.name) before.set(page.name, verdict);
-    if (isSurelyWrong(listing, expected)) {
-      sure++;
-      lost.push(`    ${page.name}: SURELY WRONG`);
-    }
-    for (const [field, right] of Object.entries(verdict) as [Field, boolean][]) {
-      const count = counts.get(field) ?? [0, 0];
-      counts.set(field, [count[0] + (right ? 1 : 0), count[1] + 1]);
-      if (right || (name !== VARIATIONS[0]!.name && before.get(page.name)?.[field] === false)) continue;
-      const key = field === 'photos' ? 'photosCount' : (field as 'title');
-      const said = field === 'photos' ? listing.photos.length : listing[field as 'title'];
-      lost.push(`    ${page.name}: ${field}: read ${JSON.stringify(said)}, expected ${JSON.stringify(expected[key])}`);
-    }
+/** Reads one page as the variation leaves it. `before`: what is read right of the page as it is. */
+function read(page: StoredPage, tally: Tally, before: Partial<Record<Field, boolean>> | null): typeof before {
+  const { window } = new JSDOM(page.html, { url: page.address, virtualConsole: new VirtualConsole() });
+  const { document } = window;
+  tally.variation.change(document);
+  const expected = before ? stillTold(page.expected!, document) : page.expected!;
+  const listing = readListing(document, page.address);
+  window.close();
+  const verdict = judged(listing, expected);
+  if (isSurelyWrong(listing, expected)) {
+    tally.sure++;
+    tally.lost.push(`    ${page.name}: SURELY WRONG`);
   }
+  for (const [field, right] of Object.entries(verdict) as [Field, boolean][]) {
+    const count = tally.counts.get(field) ?? [0, 0];
+    tally.counts.set(field, [count[0] + (right ? 1 : 0), count[1] + 1]);
+    if (right || before?.[field] === false) continue;
+    const key = field === 'photos' ? 'photosCount' : (field as 'title');
+    const said = field === 'photos' ? listing.photos.length : listing[field as 'title'];
+    tally.lost.push(
+      `    ${page.name}: ${field}: read ${JSON.stringify(said)}, expected ${JSON.stringify(expected[key])}`,
+    );
+  }
+  return verdict;
+}
+
+function print({ variation, counts, sure, lost }: Tally): void {
   const line = FIELDS.map((field) => {
     const [hits, known] = counts.get(field) ?? [0, 0];
     return `${field} ${hits}/${known}`;
   });
-  console.log(`${name.padEnd(42)} ${line.join('  ')}  surely wrong ${sure}`);
+  console.log(`${variation.name.padEnd(42)} ${line.join('  ')}  surely wrong ${sure}`);
   if (misses) for (const one of lost) console.log(one);
 }
 
-for (const variation of VARIATIONS)
-  if (!only || variation.name === VARIATIONS[0]!.name || variation.name.includes(only)) read(variation);
+const tallies = VARIATIONS.filter(({ name }, index) => index === 0 || !only || name.includes(only)).map(
+  (variation): Tally => ({ variation, counts: new Map(), sure: 0, lost: [] }),
+);
+for (const page of folders.flatMap((folder) => pagesIn(folder))) {
+  if (!page.expected) continue;
+  let before: ReturnType<typeof read> = null;
+  for (const tally of tallies) {
+    const verdict = read(page, tally, before);
+    before ??= verdict;
+    // Weak references hold what they were asked for until a turn of the event loop ends: without one no page is let go.
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+}
+for (const tally of tallies) print(tally);
