@@ -4,6 +4,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Driven } from '../../src/cli/demo/driven';
 import type { Panel } from '../../src/cli/demo/panel';
+import { whereOf } from '../../src/session/where';
 import { panelTexts as texts } from '../../src/text/catalogue/panel';
 import { folderOf, press, seenErrors, until, waitForScreen } from './hands';
 import { openTestedRoom, type Room } from './support/browser';
@@ -190,7 +191,8 @@ function showsAdvert(panel: Panel, title: string): Promise<void> {
 
 /** How many readings are kept. */
 async function kept(panel: Panel): Promise<number> {
-  return panel.evaluate(async () => Object.keys(await chrome.storage.session.get(null)).length);
+  const keys = await panel.evaluate(async () => Object.keys(await chrome.storage.session.get(null)));
+  return keys.filter((key) => whereOf(key) !== null).length;
 }
 
 describe('the worker may be killed at any time', () => {
