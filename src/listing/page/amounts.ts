@@ -1,5 +1,6 @@
 import { fold } from '../../text/fold';
 import type { PriceHow } from '../types';
+import { moneySpots } from './money-spots';
 import { rowLabel } from './row-labels';
 
 /** An amount of money in a line, and what the words around it in the same line say of it. */
@@ -10,17 +11,6 @@ export interface Amount {
   other: boolean;
   how: PriceHow | null;
 }
-
-/** Signs, codes and names of currencies, as the source of a regular expression. */
-export const AMOUNT_SIGN =
-  '(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SGD|HKD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|BGN|TRY|UAH|RUB|JPY|CNY|INR|ZAR|BRL|MXN|ARS|CLP|COP|UYU|PEN|AED|ILS)(?![a-z])|(?:Euros?|pounds|quid|dollars?|bucks|francs?|franken|pesos?|rupees?|yen|yuan|kronor|kroner|korun[ay]?|z[lł]otych|forint|lei|Fr\\.|SFr\\.?|Kč|zł|Ft|kr\\.?|Rs\\.?|円|元|руб|грн|лв)(?!\\p{L})';
-const NUMBER =
-  "\\d(?:(?:[\\d.,'’]|[ \\u00a0\\u202f](?=\\d{3}(?!\\d))){0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?[\\d\\p{Sc}]))?\\s?k?(?![\\p{L}\\d])";
-/** Light on purpose: whether and where a text looks like money. Reading it is for `settle`. */
-const MONEY = new RegExp(
-  `(?<![\\p{L}\\d.,])\\d{1,3}(?:[ .]?\\d{3})*€\\d{2}(?!\\d)|(?:${AMOUNT_SIGN})\\s?${NUMBER}(?:\\s?(?:${AMOUNT_SIGN})(?!\\s?\\d))?|(?<![\\p{L}\\d.,])${NUMBER}\\s?(?:${AMOUNT_SIGN})|(?<![\\p{L}\\d.,])\\d[\\d.'’]*[,.][-–—]{1,2}`,
-  'giu',
-);
 
 /** What stands between two amounts: the words before a mark belong to the first, those after it to the second. */
 const PARTING = /[+|·•;()/]|\s[-–—]\s|,\s|\b(?:plus|zzgl|and|und|et)\b/;
@@ -112,15 +102,14 @@ export function amountsIn(text: string): Amount[] {
 }
 
 function readAmounts(text: string): Amount[] {
-  const found = Array.from(text.slice(0, 600).matchAll(MONEY)).slice(0, 8);
-  return found.map((match, index) => {
+  const found = moneySpots(text.slice(0, 600), 8);
+  return found.map(({ start, end: behindIt }, index) => {
+    const written = text.slice(start, behindIt);
     // What lies in an empty basket.
-    const isNothing = /^[^1-9]*$/.test(match[0]);
-    const start = match.index;
-    const end = start + match[0].trimEnd().length;
-    const earlier = found[index - 1];
-    const before = fold(text.slice(earlier ? earlier.index + earlier[0].length : Math.max(0, start - 60), start)).text;
-    const after = fold(text.slice(end, Math.min(found[index + 1]?.index ?? text.length, end + 60))).text;
+    const isNothing = /^[^1-9]*$/.test(written);
+    const end = start + written.trimEnd().length;
+    const before = fold(text.slice(found[index - 1]?.end ?? Math.max(0, start - 60), start)).text;
+    const after = fold(text.slice(end, Math.min(found[index + 1]?.start ?? text.length, end + 60))).text;
     const near = before.split(PARTING).at(-1) ?? '';
     // A slash parts two prices, but not an amount from its month.
     const behind = /^\s*\//.test(after) ? after : (after.split(PARTING)[0] ?? '');

@@ -1,11 +1,8 @@
-import { AMOUNT_SIGN } from './amounts';
+import { currencyBefore, isCurrency } from './money-spots';
 import type { Reading } from './reading';
 
 /** A number alone, as prices are written: no more than that, so that years and counts beside words are none. */
 const BARE = /^\d{1,3}(?:[.,'’ \u00a0\u202f]?\d{3})*(?:[.,]\d{2})?(?:[.,]?\s?[-–—]{1,2})?$/;
-/** What begins with a currency: "euro, of 2 spaarkaarten", "CHF, negotiable". */
-const BEGINS = new RegExp(`^(${AMOUNT_SIGN})(?![\\p{L}\\d])(?!\\s?\\d)`, 'iu');
-const ALONE = new RegExp(`^(?:${AMOUNT_SIGN})$`, 'iu');
 /** Levels up to the box around both. */
 const LEVELS_MOST = 3;
 const LINES_MOST = 12;
@@ -15,10 +12,10 @@ export function joinedAmount(reading: Reading, index: number): string | null {
   const { lines } = reading;
   const number = lines[index]!.text;
   if (number.length > 20 || !BARE.test(number)) return null;
-  const [, behind] = BEGINS.exec(lines[index + 1]?.text ?? '') ?? [];
+  const behind = currencyBefore(lines[index + 1]?.text ?? '');
   if (behind && areClose(reading, index, index + 1)) return `${number} ${behind}`;
   const before = lines[index - 1]?.text ?? '';
-  return ALONE.test(before) && areClose(reading, index - 1, index) ? `${before} ${number}` : null;
+  return isCurrency(before) && areClose(reading, index - 1, index) ? `${before} ${number}` : null;
 }
 
 /** One small box holds both lines. */
