@@ -78,6 +78,9 @@ export function signBefore(reading: Reading, at: number): Beside | null {
   return meaning && { meaning, isWord: true, start, end: at };
 }
 
+const SIGN = /\p{Sc}/u;
+/** Characters in which a sign behind a number ends. */
+const SIGN_WITHIN = 8;
 const SIGN_AFTER = / {0,3}(\p{L}{0,3})(\p{Sc})(\p{L}{1,2}(?!\p{L})| \p{L}{2}(?![\p{L}\p{N}]))?/uy;
 const WORD_AFTER = / {0,3}(?:(\p{L}{2,10}) (dollars?)|(\p{L}{1,10}))(?![\p{L}\p{N}])/uy;
 const WORD_THEN_DIGIT = / {0,3}(\p{L}{1,10})(?=\d)/uy;
@@ -106,7 +109,8 @@ function signOnlyAfter(reading: Reading, at: number, match: RegExpExecArray): Be
 /** The sign, word or code right after the number that ends at `at`, where it is not the next number's. */
 export function signAfter(reading: Reading, at: number): Beside | null {
   const folded = reading.folded.text;
-  const sign = matchAt(SIGN_AFTER, folded, at);
+  // Mostly there is none, and browsers take long to get the longer pattern ready.
+  const sign = SIGN.test(folded.slice(at, at + SIGN_WITHIN)) ? matchAt(SIGN_AFTER, folded, at) : null;
   if (sign) return signOnlyAfter(reading, at, sign);
   const word = matchAt(WORD_AFTER, folded, at);
   if (!word || matchAt(WORD_THEN_DIGIT, folded, at)) return null;

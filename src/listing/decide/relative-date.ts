@@ -1,3 +1,4 @@
+import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 
 /** Days that a unit is long, by its beginning. English; German; French; Dutch; Italian; Spanish; Nordic. Common usage, from memory. */
@@ -10,15 +11,19 @@ const ONE = /^(?:an?|one|einem?|einer|une?|een|un[oa]?|en|ett|et)$/;
 const NUMBER = '(\\d{1,3}|(?:an?|one|einem?|einer|une?|een|un[oa]?)(?= ))';
 const UNIT = '(\\p{L}{1,11})\\.?';
 /** "3 days ago", "vor 3 Tagen", "il y a 2 heures", "3 uur geleden", "2 giorni fa", "hace 5 dias", "for 2 dager siden". */
-const AGO = new RegExp(
-  `(?<![\\p{L}\\d])(?:${NUMBER} ?${UNIT} (?:ago|geleden|fa|sedan|siden|atras)|(?:vor|il y a|hace|fa|seit|depuis|ha|da) (?:ca\\.? |environ |circa )?${NUMBER} ?${UNIT})(?!\\p{L})`,
-  'u',
+const AGO = fitted(
+  new RegExp(
+    `(?<![\\p{L}\\d])(?:${NUMBER} ?${UNIT} (?:ago|geleden|fa|sedan|siden|atras)|(?:vor|il y a|hace|fa|seit|depuis|ha|da) (?:ca\\.? |environ |circa )?${NUMBER} ?${UNIT})(?!\\p{L})`,
+    'u',
+  ),
 );
-const TODAY =
-  /(?<!\p{L})(?:today|just now|moments ago|this morning|heute|gerade eben|soeben|aujourd'?hui|a l'instant|vandaag|zojuist|vanochtend|oggi|adesso|hoy|ahora mismo|idag|i dag)(?!\p{L})/u;
-const DAY_BEFORE =
-  /(?<!\p{L})(?:the day before yesterday|vorgestern|avant-hier|eergisteren|l'altro ieri|ieri l'altro|anteayer|i forgars|i forgårs)(?!\p{L})/u;
-const YESTERDAY = /(?<!\p{L})(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i gar|i går)(?!\p{L})/u;
+const TODAY = fitted(
+  /(?<!\p{L})(?:today|just now|moments ago|this morning|heute|gerade eben|soeben|aujourd'?hui|a l'instant|vandaag|zojuist|vanochtend|oggi|adesso|hoy|ahora mismo|idag|i dag)(?!\p{L})/u,
+);
+const DAY_BEFORE = fitted(
+  /(?<!\p{L})(?:the day before yesterday|vorgestern|avant-hier|eergisteren|l'altro ieri|ieri l'altro|anteayer|i forgars|i forgårs)(?!\p{L})/u,
+);
+const YESTERDAY = fitted(/(?<!\p{L})(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i gar|i går)(?!\p{L})/u);
 
 /**
  * How many days before the day of reading a text says something was ("3 days ago": 3, "heute": 0), or null. Hours and

@@ -1,3 +1,4 @@
+import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
@@ -20,6 +21,7 @@ export interface Block {
 const DESCRIPTION_WORDS = remembered(
   /\b(?:(?<!(?:site|blog|forum)-)description|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/,
 );
+const TWO_WORDS = fitted(/\p{L}\s+\p{L}/u);
 /** Lines longer than this are sentences. */
 const PROSE = 25;
 const LINES_MOST = 1500;
@@ -182,7 +184,7 @@ const isSentence = (line: Line): boolean =>
   (line.text.length >= 60 || (/[.!?\u2026"\u201d)]$/.test(line.text) && !/^[^.!?]{0,30}:\s/.test(line.text)));
 
 function isProse(line: Line): boolean {
-  if (line.text.length < PROSE || !/\p{L}\s+\p{L}/u.test(line.text)) return false;
+  if (line.text.length < PROSE || !TWO_WORDS.test(line.text)) return false;
   let linked = 0;
   for (const { text, flags } of runsOf(line)) if (flags & (LINK | CONTROL)) linked += text.length;
   return linked < line.text.length / 2;

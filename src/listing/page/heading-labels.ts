@@ -1,3 +1,4 @@
+import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { labelReader } from './words';
 
@@ -55,8 +56,9 @@ const knownAtAll = new Map<string, HeadingLabel | null>();
 const knownExactly = new Map<string, HeadingLabel | null>();
 
 /** A word for a description, alone or with whose or of what it is: "Fahrzeugbeschreibung laut Anbieter". */
-const OF_WORDS =
-  /^(?:\p{L}{2,20}['’]?s? )?(?:description|descriptif|\p{L}{0,16}beschreibung|beschrieb|\p{L}{0,16}(?:beschrijving|omschrijving)|descrizione|descripcion|descricao|\p{L}{0,12}beskrivning|\p{L}{0,12}beskrivelse|popis|opis)(?: (?:of|from|by|przedmiotu|ogloszenia|inzeratu|zbozi|produktu|laut|des|der|vom|von|du|de|de la|van|van de|del|della|dell'|do|av|fra|til)\b.{0,24})?$/u;
+const OF_WORDS = fitted(
+  /^(?:\p{L}{2,20}['’]?s? )?(?:description|descriptif|\p{L}{0,16}beschreibung|beschrieb|\p{L}{0,16}(?:beschrijving|omschrijving)|descrizione|descripcion|descricao|\p{L}{0,12}beskrivning|\p{L}{0,12}beskrivelse|popis|opis)(?: (?:of|from|by|przedmiotu|ogloszenia|inzeratu|zbozi|produktu|laut|des|der|vom|von|du|de|de la|van|van de|del|della|dell'|do|av|fra|til)\b.{0,24})?$/u,
+);
 const isOfWords = (text: string): boolean => OF_WORDS.test(fold(text).text.replace(/[\s:.]+$/, ''));
 
 function read(text: string, exactly: boolean): HeadingLabel | null {

@@ -1,3 +1,4 @@
+import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { readDate } from '../decide/dates';
 import { daysAgo } from '../decide/relative-date';
@@ -112,14 +113,18 @@ export function lastPart(windowTitle: string): string {
 
 const without = (text: string, part: string): string => (part === '' ? text : text.replaceAll(part, ' '));
 
-const POSTAL =
-  /^(?:[A-Z]{1,2}-?)?\d{4,5},? \p{Lu}|\((?:\d{2,6}|[A-Z]{2})\)$|^\p{Lu}[\p{L} -]+,? [A-Z]{1,2}\d{1,2}$|\b\d{5}$/u;
-const PLACE_FORM =
-  /^(?:(?:[A-Z]{1,2}-?)?\d{4,5},? )?\p{Lu}[\p{L}'’.-]*(?:[ /,]+(?:[\p{L}'’.-]+|\([\p{L}\d ]{1,20}\)|\d{4,6}|[A-Z]{1,2}\d{1,2}))*$/u;
+const POSTAL = fitted(
+  /^(?:[A-Z]{1,2}-?)?\d{4,5},? \p{Lu}|\((?:\d{2,6}|[A-Z]{2})\)$|^\p{Lu}[\p{L} -]+,? [A-Z]{1,2}\d{1,2}$|\b\d{5}$/u,
+);
+const PLACE_FORM = fitted(
+  /^(?:(?:[A-Z]{1,2}-?)?\d{4,5},? )?\p{Lu}[\p{L}'’.-]*(?:[ /,]+(?:[\p{L}'’.-]+|\([\p{L}\d ]{1,20}\)|\d{4,6}|[A-Z]{1,2}\d{1,2}))*$/u,
+);
 /** A town and what it lies in: "Tarn Hobley, Northumberside". */
-const WITHIN = /^\p{Lu}[\p{L}'’-]+(?: \p{L}+){0,2}, \p{Lu}\p{L}+(?: (?:de|la|del|di|of|the|\p{Lu}\p{L}+)){0,4}$/u;
+const WITHIN = fitted(
+  /^\p{Lu}[\p{L}'’-]+(?: \p{L}+){0,2}, \p{Lu}\p{L}+(?: (?:de|la|del|di|of|the|\p{Lu}\p{L}+)){0,4}$/u,
+);
 /** A street with its number, and behind it a postal code with its town. */
-const ADDRESS = /^\p{L}[\p{L}.'’ -]{2,40} \d{1,4} ?[a-z]?, ((?:[A-Z]{1,2}-)?\d{4,5} \p{Lu}[\p{L} .-]{2,40})$/u;
+const ADDRESS = fitted(/^\p{L}[\p{L}.'’ -]{2,40} \d{1,4} ?[a-z]?, ((?:[A-Z]{1,2}-)?\d{4,5} \p{Lu}[\p{L} .-]{2,40})$/u);
 /** Before a place in the same line. The languages of the labels; from memory. */
 const IN = /\b(?:in|at|near|from|located|ort|bei|aus|a|à|en|au|dans|de|te|uit|da|i|fra|fran|w|z|v|ve|em)$/;
 
@@ -163,7 +168,7 @@ function holdsWords(all: string, words: string): boolean {
     if (!LETTER.test(all[at - 1] ?? '') && !LETTER.test(all[at + words.length] ?? '')) return true;
   return false;
 }
-const LETTER = /[\p{L}\d]/u;
+const LETTER = fitted(/[\p{L}\d]/u);
 
 /** Headings over the place where a thing is to be seen or fetched. The languages of the labels. */
 const HAD_AT =
@@ -210,8 +215,9 @@ export function headedParticulars(reading: Reading): Candidate[] {
 }
 
 /** Short lines that say where a thing is to be had. English; German; French; Dutch; Italian; Spanish; Nordic. From memory. */
-const TO_BE_HAD =
-  /^(?:\u{1f4cd}\s*|(?:(?:item )?located (?:in|at|near)|pick-?\s?up (?:in|from|at)|collect(?:ion)?(?: only)?,? (?:in|from|at)|buyer collects (?:in|from)|can be (?:seen|collected) (?:in|at)|(?:sent|ships|posted|dispatched) from|abholung in|abzuholen in|steht in|ophalen in|af te halen in|[àa] retirer [àa]|visible [àa]|ritiro a|si trova a|recogida en|se recoge en|finns i|hämtas i|hentes i|odbiór w|osobní odběr v)\s+)(\p{Lu}[^.!?;:|·(]{1,50})/iu;
+const TO_BE_HAD = fitted(
+  /^(?:\u{1f4cd}\s*|(?:(?:item )?located (?:in|at|near)|pick-?\s?up (?:in|from|at)|collect(?:ion)?(?: only)?,? (?:in|from|at)|buyer collects (?:in|from)|can be (?:seen|collected) (?:in|at)|(?:sent|ships|posted|dispatched) from|abholung in|abzuholen in|steht in|ophalen in|af te halen in|[àa] retirer [àa]|visible [àa]|ritiro a|si trova a|recogida en|se recoge en|finns i|hämtas i|hentes i|odbiór w|osobní odběr v)\s+)(\p{Lu}[^.!?;:|·(]{1,50})/iu,
+);
 
 /** "Collection from Lower Thrapwick" on a line of its own. */
 export function placesToldOf({ lines, zones, cards }: Reading): Candidate[] {
@@ -231,8 +237,9 @@ const LISTED_WORDS =
 /** Days of something else. */
 const OTHER_DAY =
   /\b(?:wrote|schrieb|ecrit|schreef|ha scritto|escribio|ends?|ending|until|closes|closing|cloture|joined|member|since|active since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|aktiv seit|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)\b/;
-const DAY =
-  /(?<!\d)(?:\d{4}-\d{1,2}-\d{1,2}|\d{1,2}[./-]\d{1,2}[./-](?:\d{4}|\d{2})|\d{1,2}(?:st|nd|rd|th|er|\.)?(?: of| de)?[ -]\p{L}{3,12}\.?,?(?: de)?[ -](?:\d{4}|['’]\d{2})|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?, \d{4}|\p{L}{3} \d{1,2} \d\d:\d\d(?::\d\d)? (?:[A-Z]{2,5} )?\d{4})(?!\d)/u;
+const DAY = fitted(
+  /(?<!\d)(?:\d{4}-\d{1,2}-\d{1,2}|\d{1,2}[./-]\d{1,2}[./-](?:\d{4}|\d{2})|\d{1,2}(?:st|nd|rd|th|er|\.)?(?: of| de)?[ -]\p{L}{3,12}\.?,?(?: de)?[ -](?:\d{4}|['’]\d{2})|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?, \d{4}|\p{L}{3} \d{1,2} \d\d:\d\d(?::\d\d)? (?:[A-Z]{2,5} )?\d{4})(?!\d)/u,
+);
 
 /** The dates of <time> elements of the advert itself. */
 export function timesOf({ lines, times, zones, cards }: Reading): Candidate[] {

@@ -1,3 +1,4 @@
+import { fitted } from '../../text/fitted';
 import { type Box, CONTROL } from '../types';
 import { amountsIn } from './amounts';
 import { headingLabel } from './heading-labels';
@@ -18,10 +19,10 @@ const LABEL_MOST = 48;
 const VALUE_MOST = 300;
 const ROWS_MOST = 300;
 /** "Label: value" on one line; not a time of day, not an address. */
-const COLON = /^(\p{L}[^:：\n]{0,46}?)\s*[:：]\s+(\S.*)$/su;
+const COLON = fitted(/^(\p{L}[^:：\n]{0,46}?)\s*[:：]\s+(\S.*)$/su);
 
 /** A further labelled value behind a mark. */
-const ANOTHER = /^(.{1,80}?)\s*[.;|\u2022\u00b7]\s+(\p{Lu}[\p{L} ]{1,30}):\s+(\S.*)$/su;
+const ANOTHER = fitted(/^(.{1,80}?)\s*[.;|\u2022\u00b7]\s+(\p{Lu}[\p{L} ]{1,30}):\s+(\S.*)$/su);
 
 /** The labelled rows of the page, in document order. `isProse` says which lines are the title or the seller's own words. */
 export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Row[] {

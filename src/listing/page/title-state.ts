@@ -1,6 +1,9 @@
+import { fitted } from '../../text/fitted';
+
 /** What sites set before a title: the state of the sale, the name of a list. Common usage, from memory. */
-const STATE =
-  /^(?:(?:sold|reserved|on hold|pending|ended|deleted|verkauft|reserviert|geloscht|gelöscht|beendet|vendue?|reservee?|réservée?|verkocht|gereserveerd|venduto|riservato|vendido|reservado|såld|reserverad|solgt|reservert|sprzedane|zarezerwowane|prodáno|rezervováno)\s*[•·|:!–—-]\s*|\[\p{L}{1,30}\]\s+)+/iu;
+const STATE = fitted(
+  /^(?:(?:sold|reserved|on hold|pending|ended|deleted|verkauft|reserviert|geloscht|gelöscht|beendet|vendue?|reservee?|réservée?|verkocht|gereserveerd|venduto|riservato|vendido|reservado|såld|reserverad|solgt|reservert|sprzedane|zarezerwowane|prodáno|rezervováno)\s*[•·|:!–—-]\s*|\[\p{L}{1,30}\]\s+)+/iu,
+);
 
 /** The state of the sale that stands before a title ("SOLD - "), without its marks, or null. */
 export function stateBefore(text: string): string | null {

@@ -1,3 +1,4 @@
+import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { isOnly, runsOf } from '../page/reading';
 import { sharedWords } from '../page/shared-words';
@@ -97,8 +98,9 @@ const partsOf = (line: PageText['lines'][number]): string[] =>
     : [];
 
 /** What follows a title in the window without a mark: where it is, what it costs. The languages of the labels. */
-const GOES_ON =
-  /^[\s,]*(?:[^\p{L}\p{N}\s]|(?:in|at|en|à|a|de|di|da|bei|te|i|w|v|(?:for|für|pour|por|per|voor) ?(?=[\d\p{Sc}]))\b)/u;
+const GOES_ON = fitted(
+  /^[\s,]*(?:[^\p{L}\p{N}\s]|(?:in|at|en|à|a|de|di|da|bei|te|i|w|v|(?:for|für|pour|por|per|voor) ?(?=[\d\p{Sc}]))\b)/u,
+);
 
 /** The longest line of three words or more, and of four in ten of a title's, that the title begins with or ends with after a mark. */
 function shownWithin(title: string, shown: ReadonlySet<string>): string | null {
