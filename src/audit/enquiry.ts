@@ -79,7 +79,7 @@ export function enquire(serial: string, pack: string | null, knowledge: Knowledg
   }));
   if (schemes.length > 0)
     return { ...empty, verdict: 'gap', suggestions, lines: schemes.map((one) => lineOf(one, [], knowledge)) };
-  const forms = knowledge.serials.schemes().filter((one) => asked(one.pack));
+  const forms = knowledge.serials.schemes.filter((one) => asked(one.pack));
   return {
     ...empty,
     suggestions,

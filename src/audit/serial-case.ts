@@ -69,7 +69,7 @@ function makersForms(reading: Reading, knowledge: Knowledge): { pack: string; sc
     add(model.family?.def.maker);
   }
   add(reading.claimedFamily?.def.maker);
-  return knowledge.serials.schemes().filter(({ scheme }) => scheme.maker && makers.has(scheme.maker.toLowerCase()));
+  return knowledge.serials.schemes.filter(({ scheme }) => scheme.maker && makers.has(scheme.maker.toLowerCase()));
 }
 
 /** The serial that decides: one that the advert calls so and that the tables know, else the first that it calls so. */

@@ -26,7 +26,7 @@ const MOST_SLIPS = 3;
 export function serialLookOf(auditCase: AuditCase, leader: ModelKnown | null): NextEvidence[] {
   const { serial, identified, answers, listing, knowledge, reading } = auditCase;
   if (!identified || Object.hasOwn(answers, SERIAL_LOOK)) return [];
-  const schemes = knowledge.serials.schemes().filter(({ pack }) => reading.covering.has(pack));
+  const schemes = knowledge.serials.schemes.filter(({ pack }) => reading.covering.has(pack));
   if (schemes.length === 0 || (listing.byHand && !serial)) return [];
   const maker = (leader?.def.maker ?? leader?.family?.def.maker)?.toLowerCase();
   const runs = serial?.runs ?? [];

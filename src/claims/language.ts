@@ -1,3 +1,4 @@
+import type { Token } from '../text/tokens';
 import type { TextPart } from './part-text';
 
 /** Small words that tell a language; each belongs to one of them only. Folded: no accents. */
@@ -21,16 +22,28 @@ for (const [language, words] of Object.entries(TELLING))
 export function languagesOf(pageLanguage: string | null, parts: readonly TextPart[]): Set<string> {
   const counts = new Map<string, number>();
   for (const part of parts)
-    for (const token of part.tokens)
-      if (token.kind === 'word')
-        for (const language of LANGUAGE_OF.get(token.folded) ?? [])
-          counts.set(language, (counts.get(language) ?? 0) + 1);
+    for (const [language, count] of tellingIn(part.tokens)) counts.set(language, (counts.get(language) ?? 0) + count);
   const found = new Set<string>();
   const page = pageLanguage?.split('-')[0];
   if (page) found.add(page);
   const most = Math.max(0, ...counts.values());
   if (most >= 2) for (const [language, count] of counts) if (count >= most * 0.6) found.add(language);
   return found;
+}
+
+const known = new WeakMap<readonly Token[], ReadonlyMap<string, number>>();
+
+/** Language -> how many of its small words stand there, by the first of each. Asked of an advert and of each text of it. */
+function tellingIn(tokens: readonly Token[]): ReadonlyMap<string, number> {
+  const there = known.get(tokens);
+  if (there) return there;
+  const counts = new Map<string, number>();
+  for (const { kind, folded } of tokens) {
+    const languages = kind === 'word' ? LANGUAGE_OF.get(folded) : undefined;
+    if (languages) for (const language of languages) counts.set(language, (counts.get(language) ?? 0) + 1);
+  }
+  known.set(tokens, counts);
+  return counts;
 }
 
 export function speaks(languages: ReadonlySet<string>, phraseLanguage: string): boolean {

@@ -25,9 +25,10 @@ export function namesIn(
   const exact = knowledge.names.search(part.tokens).map((match) => ({ ...match, misspelt: false }));
   const all: NameMatch[] = [...exact, ...misspeltNames(part, knowledge, exact, things)];
   const beginning = byFirstToken(all);
+  const longest = all.reduce((most, { firstToken, lastToken }) => Math.max(most, lastToken - firstToken), 0);
   const short = new ShortNames(part, all, named);
   return all
-    .filter((match) => !isHeld(match, beginning))
+    .filter((match) => !isHeld(match, beginning, longest))
     .filter((match) => short.isNameHere(match))
     .map((match) => {
       const isName = !('maker' in match.value.of);
@@ -42,12 +43,12 @@ export function namesIn(
     });
 }
 
-/** In tokens: a name that begins farther before another can't hold it. */
-const LONGEST_NAME = 80;
-
-/** Stands within a longer name? A model's name within its maker's stands by itself. */
-function isHeld(match: NameMatch, beginning: ReadonlyMap<number, readonly NameMatch[]>): boolean {
-  for (let first = match.firstToken; first >= 0 && match.firstToken - first <= LONGEST_NAME; first--)
+/**
+ * Stands within a longer name? A model's name within its maker's stands by itself.
+ * @param longest in tokens: a name that begins farther before another can't hold it
+ */
+function isHeld(match: NameMatch, beginning: ReadonlyMap<number, readonly NameMatch[]>, longest: number): boolean {
+  for (let first = match.firstToken; first >= 0 && match.firstToken - first <= longest; first--)
     for (const other of beginning.get(first) ?? [])
       if (contains(other, match) && !(isModel(match) && isMaker(other))) return true;
   return false;
@@ -82,6 +83,7 @@ function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   const theirs =
     part.field !== 'title' &&
     before?.kind === 'word' &&
+    before.folded.endsWith("'s") &&
     /^\p{Ll}.*'s$/u.test(part.text.slice(before.start, before.end).replace('’', "'"));
   const next = part.tokens[match.lastToken + 2];
   // "Name one of 12".

@@ -10,6 +10,8 @@ export interface TextPart {
   text: string;
   tokens: readonly Token[];
   clauses: ClauseRange[];
+  /** Token -> the place of its clause in that list, or -1 for a mark between clauses. */
+  clauseOf: Int32Array;
 }
 
 /** A clause with the places of its tokens in the part's list: from `first` to `last`, both included. */
@@ -36,7 +38,11 @@ export function textPart(field: TextField, text: string): TextPart {
     at += own.length;
     return { sentence, tokens: own, start, end, first, last: first + own.length - 1 };
   });
-  return { field, text, tokens, clauses: ranges };
+  const clauseOf = new Int32Array(tokens.length).fill(-1);
+  ranges.forEach(({ first, last }, place) => {
+    clauseOf.fill(place, first, last + 1);
+  });
+  return { field, text, tokens, clauses: ranges, clauseOf };
 }
 
 /**
@@ -52,14 +58,12 @@ export function firstWordOf(tokens: readonly Token[]): number {
 
 /** The clause in which a token stands, or null for a mark between clauses. */
 export function clauseAt(part: TextPart, token: number): ClauseRange | null {
-  return part.clauses[clauseIndexAt(part, token)] ?? null;
+  return part.clauses[part.clauseOf[token] ?? -1] ?? null;
 }
 
 /** The place of that clause in the part's list, or -1. */
 export function clauseIndexAt(part: TextPart, token: number): number {
-  const at = firstNotBefore(part.clauses, ({ last }) => last < token);
-  const clause = part.clauses[at];
-  return clause && clause.first <= token ? at : -1;
+  return part.clauseOf[token] ?? -1;
 }
 
 /** The place of the clause by which the sentence of the one at `at` opens, going back over at most so many. */

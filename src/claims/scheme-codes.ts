@@ -1,9 +1,10 @@
 import type { Scheme } from '../pack/schema/serials';
-import { numberIn } from '../pack/serial-form';
+import { digitRange, numberIn } from '../pack/serial-form';
 import { isSmallWord } from '../quantity/serial-codes';
 import { normaliseSerial } from '../quantity/serials';
 import type { SerialMention } from '../quantity/types';
 import { inEitherForm } from '../text/either-form';
+import type { Span } from '../text/span';
 import { visible } from '../text/visible';
 
 /** Digits, in one piece or parted as sellers part them. */
@@ -25,9 +26,13 @@ export function schemeCodes(text: string, schemes: readonly Scheme[]): SerialMen
   const lettered = schemes.filter(({ prefix, suffix = '' }) => /[A-Z]/.test(prefix + suffix)).map(formOf);
   if (lettered.length === 0) return [];
   const seen = visible(text);
+  const fewest = Math.min(...lettered.map(({ least }) => least));
   return [...seen.text.matchAll(DIGITS)].flatMap((digits) => {
-    for (const [start, end] of stretches(digits[0], digits.index)) {
-      const found = lettered.map((form) => written(form, seen.text, start, end)).find((one) => one !== null);
+    if (digits[0].length < fewest) return [];
+    for (const { start, end, count } of stretches(digits[0], digits.index)) {
+      const found = lettered
+        .map((form) => (count < form.least || count > form.most ? null : written(form, seen.text, start, end)))
+        .find((one) => one !== null);
       if (!found) continue;
       const span = seen.toOriginal(found.start, found.end);
       return [{ ...found, ...span, quote: text.slice(span.start, span.end) }];
@@ -37,22 +42,29 @@ export function schemeCodes(text: string, schemes: readonly Scheme[]): SerialMen
 }
 
 /** "667 432 1958": all groups of digits together, then fewer, from the first on and from later ones. */
-function stretches(digits: string, at: number): [number, number][] {
-  const groups = [...digits.matchAll(GROUP)].map((group): [number, number] => [
-    at + group.index,
-    at + group.index + group[0].length,
-  ]);
+function stretches(digits: string, at: number): Stretch[] {
+  const groups = [...digits.matchAll(GROUP)];
   if (groups.length > MOST_GROUPS) return [];
-  return groups.flatMap(([start], first) =>
-    groups
-      .slice(first)
-      .reverse()
-      .map(([, end]): [number, number] => [start, end]),
-  );
+  return groups.flatMap(({ index }, first) => {
+    let count = 0;
+    const ends = groups.slice(first).map((group) => {
+      count += group[0].length;
+      return { start: at + index, end: at + group.index + group[0].length, count };
+    });
+    return ends.reverse();
+  });
+}
+
+interface Stretch extends Span {
+  /** How many digits. */
+  count: number;
 }
 
 interface Form {
   scheme: Scheme;
+  /** How many digits it has. */
+  least: number;
+  most: number;
   before: RegExp;
   after: RegExp;
 }
@@ -63,8 +75,9 @@ function formOf(scheme: Scheme): Form {
   const there = forms.get(scheme);
   if (there) return there;
   const { prefix, suffix = '' } = scheme;
+  const [least, most] = digitRange(scheme);
   const made = {
-    scheme,
+    ...{ scheme, least, most },
     before: new RegExp(`(?:^|[^\\p{L}\\d])(${spelt(prefix)}${prefix ? BETWEEN : ''})$`, 'iu'),
     after: new RegExp(`^(${suffix ? '[ ./\\-]?' : ''}${spelt(suffix)})(?![\\p{L}\\d])`, 'iu'),
   };

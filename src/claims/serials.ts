@@ -35,7 +35,7 @@ export function serialsOf(
 ): SerialClaim[] {
   const isKnown: IsKnown = (normal) => knowledge.serials.schemesOf(normal).some(({ pack }) => covering.has(pack));
   const isLike: IsKnown = (normal) => lookAlikes(normal, knowledge, covering).length > 0;
-  const schemes = knowledge.serials.schemes().flatMap(({ pack, scheme }) => (covering.has(pack) ? [scheme] : []));
+  const schemes = knowledge.serials.schemes.flatMap(({ pack, scheme }) => (covering.has(pack) ? [scheme] : []));
   const out: SerialClaim[] = [];
   const add = (claim: SerialClaim): void => {
     const there = out.find((one) => one.normal === claim.normal);

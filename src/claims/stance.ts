@@ -36,6 +36,8 @@ export class StanceReader {
   /** Sentences with a question mark, and clauses by their first token. */
   readonly #askedSentences = new Set<number>();
   readonly #askedClauses = new Set<number>();
+  /** Several phrases stand in the same place, of several packs and kinds. */
+  readonly #known = new Map<number, StanceOf>();
 
   constructor(part: TextPart, languages: ReadonlySet<string>) {
     this.#part = part;
@@ -57,6 +59,15 @@ export class StanceReader {
 
   /** @param isName names obey triggers that features don't ("fits an X"). */
   at(firstToken: number, lastToken: number, isName = false): StanceOf {
+    const place = 2 * (firstToken * this.#part.tokens.length + lastToken) + Number(isName);
+    const there = this.#known.get(place);
+    if (there) return there;
+    const made = this.#read(firstToken, lastToken, isName);
+    this.#known.set(place, made);
+    return made;
+  }
+
+  #read(firstToken: number, lastToken: number, isName: boolean): StanceOf {
     const clause = clauseAt(this.#part, firstToken);
     if (!clause) return { stance: 'says', subject: 'this', trigger: null };
     let stance: Stance = 'says';

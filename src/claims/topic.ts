@@ -19,7 +19,7 @@ const PERSON_FR =
   '(?:soeur|frere|mere|pere|grand-mere|mamie|tante|oncle|voisine|voisin|amie|ami|copine|fille|fils|femme|mari|belle-mere)';
 
 /** A sentence that opens so is about a machine of somebody else's, or another of the seller's. On its folded words. */
-const BRINGS_UP: readonly RegExp[] = [
+const BRINGS_UP = oneOf([
   // "My sister's was …", but not "my grandmother's machine", which may be the one on sale.
   new RegExp(
     `^(?:and )?(?:my|our|his|her|the|a) (?:\\w+ )?${PERSON}'s (?:is|was|has|had|does|did|takes|took|weighs|weighed|sews|sewed|came)\\b`,
@@ -39,7 +39,12 @@ const BRINGS_UP: readonly RegExp[] = [
   ),
   new RegExp(`^(?:celle|celui) de (?:ma|mon|notre|la|le) ${PERSON_FR} `),
   /^(?:mon|ma|notre|l') ?(?:autre|nouvelle|deuxieme) (?:machine|est|a|fait|pese)\b/,
-];
+]);
+
+/** Tried at once: each of hundreds of sentences is. */
+function oneOf(openings: readonly RegExp[]): RegExp {
+  return new RegExp(openings.map(({ source }) => source).join('|'));
+}
 
 /** A sentence that opens so goes on about what the one before spoke of. */
 const GOES_ON =
@@ -61,7 +66,7 @@ export function topicsOf(part: TextPart, named: ReadonlyMap<number, Named>): Map
     const names = named.get(sentence);
     if (names?.own) continue;
     const before = opensLine ? undefined : topics.get(sentence - 1);
-    if (names?.opens || (!THIS.test(words) && BRINGS_UP.some((opening) => opening.test(words)))) {
+    if (names?.opens || (BRINGS_UP.test(words) && !THIS.test(words))) {
       topics.set(sentence, 'brings-up');
     } else if (names?.other) {
       topics.set(sentence, 'names');
@@ -79,21 +84,25 @@ interface Opening {
   opensLine: boolean;
 }
 
-/** Sentence -> what it opens with. */
-function sentencesOf(part: TextPart): Map<number, Opening> {
+const known = new WeakMap<TextPart, ReadonlyMap<number, Opening>>();
+
+/** Sentence -> what it opens with. Asked by several readers. */
+function sentencesOf(part: TextPart): ReadonlyMap<number, Opening> {
+  const there = known.get(part);
+  if (there) return there;
   const openings = new Map<number, Opening>();
   for (const clause of part.clauses) {
     if (openings.has(clause.sentence)) continue;
     const opensLine = part.tokens[clause.first - 1]?.kind === 'break';
     openings.set(clause.sentence, { words: openingOf(clause), opensLine });
   }
+  known.set(part, openings);
   return openings;
 }
 
 function openingOf({ tokens }: ClauseRange): string {
-  return tokens
-    .filter(({ kind }) => kind !== 'mark')
-    .slice(0, 24)
-    .map(({ folded }) => folded)
-    .join(' ');
+  const words: string[] = [];
+  for (let i = 0; i < tokens.length && words.length < 24; i++)
+    if (tokens[i]!.kind !== 'mark') words.push(tokens[i]!.folded);
+  return words.join(' ');
 }

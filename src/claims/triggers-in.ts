@@ -39,7 +39,8 @@ function endsClause(part: TextPart, lastToken: number): boolean {
 
 /** "No. 20417": a number's sign, no denial. */
 function isNumberSign(part: TextPart, { firstToken, lastToken, start, end }: PhraseMatch<Trigger>): boolean {
-  if (firstToken !== lastToken || !/^nos?$/i.test(part.text.slice(start, end))) return false;
+  if (firstToken !== lastToken || !/^nos?$/.test(part.tokens[firstToken]!.folded)) return false;
+  if (!/^nos?$/i.test(part.text.slice(start, end))) return false;
   return /^\s*[.:°#]?\s*[A-Z]{0,3}[ -]?\d/.test(part.text.slice(end, end + 12));
 }
 

@@ -125,7 +125,7 @@ class Makers {
   readonly #made = new Map<string, number>();
 
   constructor(knowledge: Knowledge, hypotheses: readonly Hypothesis[]) {
-    for (const { pack, scheme } of knowledge.serials.schemes()) {
+    for (const { pack, scheme } of knowledge.serials.schemes) {
       const key = keyOf(pack, scheme.maker);
       this.#schemes.set(key, [...(this.#schemes.get(key) ?? []), scheme]);
     }

@@ -6,23 +6,21 @@ import { narrowestFirst, type Run } from './serials/run';
 /** Which allotted runs hold a number? Only numbers are kept of each; a Run is put together when it is asked for. */
 export class SerialIndex {
   readonly #packs: PackRuns[];
+  readonly schemes: readonly { pack: string; scheme: Scheme }[];
 
   constructor(columns: readonly RunColumns[]) {
     this.#packs = columns.map((column) => new PackRuns(column));
+    this.schemes = this.#packs.flatMap(({ pack, schemes }) => schemes.map((scheme) => ({ scheme, pack })));
   }
 
   /** Schemes of whose form the number is, whether or not a run holds it. */
   schemesOf(normal: string): { pack: string; scheme: Scheme; number: number }[] {
     const out: { pack: string; scheme: Scheme; number: number }[] = [];
-    for (const { pack, scheme } of this.schemes()) {
+    for (const { pack, scheme } of this.schemes) {
       const number = numberIn(scheme, normal);
       if (number !== null) out.push({ pack, scheme, number });
     }
     return out;
-  }
-
-  schemes(): { pack: string; scheme: Scheme }[] {
-    return this.#packs.flatMap(({ pack, schemes }) => schemes.map((scheme) => ({ scheme, pack })));
   }
 
   /**

@@ -31,29 +31,33 @@ const written = ({ text, folded }: Reading, start: number, end: number) => {
 const SIGN_BEFORE = /(\p{L}{0,4})( ?)(\p{Sc})[:]? {0,3}$/u;
 const WORD_BEFORE = /(?<![\p{L}\p{N}'])(\p{L}{1,8})(?:\/(?= ))?[.:]{0,2} {0,3}$/u;
 
+/** More than either of them takes. */
+const FARTHEST = 16;
 const MOST_SPACES = 3;
 const MOST_MARKS = 2;
 
 /**
  * Can what stands before the number that starts at `at` end in a sign or a word? Before most numbers of most adverts
- * stands none, and that is told by a few characters.
+ * stands no sign, and that is told by a few characters. "sign" is for all that may be one, or a letter of other scripts.
  */
-function mayStandBefore(folded: string, at: number): boolean {
+function lastBefore(folded: string, at: number): 'letter' | 'sign' | null {
   let last = at - 1;
   while (last >= 0 && at - 1 - last < MOST_SPACES && folded.charCodeAt(last) === 0x20) last--;
   for (let marks = 0; marks < MOST_MARKS && isPointOrColon(folded.charCodeAt(last)); marks++) last--;
   const code = folded.charCodeAt(last);
-  return !(code < 0x80) || (code >= 0x61 && code <= 0x7a) || code === 0x24 || code === 0x2f;
+  if ((code >= 0x61 && code <= 0x7a) || code === 0x2f) return 'letter';
+  return !(code < 0x80) || code === 0x24 ? 'sign' : null;
 }
 
 const isPointOrColon = (code: number): boolean => code === 0x2e || code === 0x3a;
 
 /** The sign, word or code right before the number that starts at `at`. */
 export function signBefore(reading: Reading, at: number): Beside | null {
-  if (!mayStandBefore(reading.folded.text, at)) return null;
-  const from = Math.max(0, at - 24);
+  const last = lastBefore(reading.folded.text, at);
+  if (!last) return null;
+  const from = Math.max(0, at - FARTHEST);
   const left = reading.folded.text.slice(from, at);
-  const sign = SIGN_BEFORE.exec(left);
+  const sign = last === 'sign' ? SIGN_BEFORE.exec(left) : null;
   if (sign) {
     const [, letters, space, symbol] = sign as unknown as [string, string, string, string];
     const symbolAt = from + sign.index + letters.length + space.length;

@@ -137,7 +137,8 @@ export function cutBefore(text: string, tokens: readonly Token[], at: number): C
   }
   if (token.kind !== 'mark') return 'none';
   if (token.folded === '(' || token.folded === '[' || token.folded === '{') return 'clause';
-  const written = String.fromCodePoint(text.codePointAt(token.start)!);
+  const code = text.codePointAt(token.start)!;
+  const written = String.fromCodePoint(code);
   if (BULLETS.has(written) || (LOOSE_BULLETS.has(written) && !token.glued)) return 'sentence';
-  return EMOJI.test(written) && !SIGNS.has(written) ? 'sentence' : 'none';
+  return code > 0x7f && EMOJI.test(written) && !SIGNS.has(written) ? 'sentence' : 'none';
 }

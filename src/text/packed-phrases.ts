@@ -1,5 +1,6 @@
 import { hashOf } from './hash';
 import { type PhraseFinder, PhraseIndex, type PhraseMatch, type PhraseTree, searchTrees } from './phrases';
+import { Sieve } from './sieve';
 import type { Token } from './tokens';
 
 type Numbers = Uint8Array | Uint16Array | Uint32Array;
@@ -90,6 +91,8 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
   readonly #tree: PackedTree;
   readonly #stands: (value: number) => T;
   readonly #known = new Map<number, readonly T[]>();
+  /** What phrases begin with; null until it is asked. Few words of a text are among them. */
+  #openings: Sieve | null = null;
 
   /** @param stands what a number means; asked once for each phrase that is found */
   constructor(tree: PackedTree, stands: (value: number) => T) {
@@ -98,12 +101,19 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
   }
 
   next(node: number, key: string, hash = hashOf(key)): number {
+    if (node === 0 && !this.#mayBegin(hash)) return -1;
     const { children, keys, hashes } = this.#tree;
     const end = children[node + 1]!;
     let child = this.#firstNotBefore(hash, children[node]!, end);
     for (; child < end && hashes[keys[child + 1]!] === hash; child++)
       if (this.#isKey(keys[child + 1]!, key)) return child + 1;
     return -1;
+  }
+
+  #mayBegin(hash: number): boolean {
+    const { children, keys, hashes } = this.#tree;
+    this.#openings ??= new Sieve(Array.from(keys.subarray(1, children[1]! + 1), (key) => hashes[key]!));
+    return this.#openings.may(hash);
   }
 
   /**

@@ -1,5 +1,7 @@
+import { hashOf } from './hash';
 import { waysToWrite } from './phrase-keys';
 import { KEY, type PhraseWalk, STOP, walkOf } from './phrase-walk';
+import { Sieve } from './sieve';
 import type { Span } from './span';
 import type { Token } from './tokens';
 
@@ -34,7 +36,13 @@ export interface PhraseFinder<T> {
 export function searchTrees<T>(trees: readonly PhraseTree<T>[], tokens: readonly Token[]): PhraseMatch<T>[] {
   const walk = walkOf(tokens);
   const found: PhraseMatch<T>[] = [];
-  for (const first of walk.openings) if (beginsAt(trees, walk, first)) addFrom(trees, tokens, walk, first, found);
+  const nodes = trees.map(() => 0);
+  const before = nodes.slice();
+  for (const first of walk.openings) {
+    if (!beginsAt(trees, walk, first)) continue;
+    nodes.fill(0);
+    addFrom(trees, tokens, walk, first, nodes, before, found);
+  }
   return found;
 }
 
@@ -45,17 +53,20 @@ function beginsAt<T>(trees: readonly PhraseTree<T>[], { keys, hashes, stems }: P
   return false;
 }
 
-/** Adds the matches that begin at a token, the longest first. */
+/**
+ * Adds the matches that begin at a token, the longest first.
+ * @param nodes the trees' roots, which it goes on from; `before` are those that it stood at one key earlier
+ */
 function addFrom<T>(
   trees: readonly PhraseTree<T>[],
   tokens: readonly Token[],
   walk: PhraseWalk,
   first: number,
+  nodes: number[],
+  before: number[],
   found: PhraseMatch<T>[],
 ): void {
   const shorter = found.length;
-  const nodes = trees.map(() => 0);
-  const before = nodes.slice();
   let isOpen = true;
   for (let at = first; isOpen && at < tokens.length; at++) {
     const role = walk.roles[at]!;
@@ -134,6 +145,8 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
   /** Null where no phrase goes on, as at most nodes: a map for each would be most of what an index holds. */
   readonly #next: (Map<string, number> | null)[] = [null];
   readonly #values: T[][] = [[]];
+  /** What phrases begin with; null until it is asked. */
+  #openings: Sieve | null = null;
 
   /** Adds a phrase. False, and not added, where it has no word and no number, or is longer than any wording is. */
   add(phrase: string, value: T): boolean {
@@ -144,6 +157,7 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
 
   #lay(keys: readonly string[], value: T): void {
     let node = 0;
+    this.#openings = null;
     for (const key of keys) {
       let next = this.next(node, key);
       if (next < 0) {
@@ -158,7 +172,11 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
     this.#values[node]!.push(value);
   }
 
-  next(node: number, key: string): number {
+  next(node: number, key: string, hash?: number): number {
+    if (node === 0 && hash !== undefined) {
+      this.#openings ??= new Sieve([...this.keys(0)].map(hashOf));
+      if (!this.#openings.may(hash)) return -1;
+    }
     return this.#next[node]?.get(key) ?? -1;
   }
 

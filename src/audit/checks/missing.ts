@@ -21,7 +21,7 @@ export function missing(auditCase: AuditCase): Finding[] {
   if (listing.photos.length === 0 && listing.fields.photo?.source !== 'draft' && listing.url !== null)
     out.push(finding('photos', texts.photos, ask(askTexts.photos)));
   // Where tables stand ready, a number tells more than any photograph.
-  const hasTables = knowledge.serials.schemes().some(({ pack }) => reading.covering.has(pack));
+  const hasTables = knowledge.serials.schemes.some(({ pack }) => reading.covering.has(pack));
   if (hasTables && open.delete('serial')) out.push(finding('serial', texts.serial, ask(askTexts.serial)));
   for (const { pack, entry } of photographsWanted(auditCase, open, spokenOf)) {
     for (const name of entry.names ?? []) open.delete(name);

@@ -164,7 +164,7 @@ describe('schemesOf and schemes', () => {
   });
 
   test('all there are', () => {
-    expect(index.schemes().map(({ pack, scheme }) => `${pack}/${scheme.id}`)).toEqual(['p/k', 'q/o']);
+    expect(index.schemes.map(({ pack, scheme }) => `${pack}/${scheme.id}`)).toEqual(['p/k', 'q/o']);
   });
 });
 
