@@ -26,16 +26,18 @@ export function headOf(
 
 /** "Name and Name, the pair". */
 function isPairOfNames({ field }: TextPart, names: readonly NameClaim[], cues: readonly CueMatch[]): boolean {
+  return cues.some(({ value }) => value === 'counted' || value === 'together') && areSeveral(field, names);
+}
+
+function areSeveral(field: TextPart['field'], names: readonly NameClaim[]): boolean {
   const models = names.flatMap((name) => (name.field === field && 'model' in name.of ? [name.of.model] : []));
-  return new Set(models).size > 1 && cues.some(({ value }) => value === 'counted' || value === 'together');
+  return new Set(models).size > 1;
 }
 
 /** "3 for spares: Name, Other", "Lot: Name + Other". */
 function isCountOfNames({ field, tokens }: TextPart, names: readonly NameClaim[]): boolean {
   const opening = tokens[firstWordOf(tokens)]?.folded ?? '';
-  if (!/^(?:[2-9]|lot|konvolut|paket|bundle)$/.test(opening)) return false;
-  const models = names.flatMap((name) => (name.field === field && 'model' in name.of ? [name.of.model] : []));
-  return new Set(models).size > 1;
+  return /^(?:[2-9]|lot|konvolut|paket|bundle)$/.test(opening) && areSeveral(field, names);
 }
 
 /** "Three sewing machines", "2x Name", "job lot of sewing machines". */

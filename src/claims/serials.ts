@@ -51,10 +51,11 @@ export function serialsOf(
     };
     for (const found of findSerials(part.text)) addFound(codeOver(found) ?? found, true);
     for (const code of codes) if (!isOtherNumber(part, code.start)) addFound(code, isCalledNumber(part, code.start));
-    const names = modelNamesEnd(part, knowledge);
+    let names: Set<number> | null = null;
     for (const shape of findSerialShapes(part.text)) {
       if (codeOver(shape) || !isKnown(shape.normal)) continue;
       // "Name 245000": a number right after a model's name.
+      names ??= modelNamesEnd(part, knowledge);
       const followsName = names.has(tokenAt(part, shape.start) - 1);
       if (followsName || isCalledNumber(part, shape.start)) addFound(shape, true);
     }

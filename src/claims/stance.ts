@@ -2,6 +2,7 @@ import { firstNotBefore } from '../text/in-order';
 import type { Span } from '../text/span';
 import { isCompared } from './compared';
 import { deniedInList } from './denied-list';
+import { beginningWithin } from './hits';
 import { isCrossed, isListedAsLacking } from './lacking-list';
 import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, quoteOf, type TextPart } from './part-text';
 import { quotations } from './quotation';
@@ -45,8 +46,7 @@ export class StanceReader {
     this.#quoted = part.field === 'title' ? [] : quotations(part.text);
     this.#found = triggersIn(part, languages);
     for (const { sentence, first, last, tokens } of part.clauses) {
-      const opening = tokens.slice(0, 2).map(({ folded }) => folded);
-      if (ASKS.test(opening.join(' '))) this.#askedClauses.add(first);
+      if (ASKS.test(`${tokens[0]!.folded} ${tokens[1]?.folded}`)) this.#askedClauses.add(first);
       if (tokens.some(({ folded }) => folded.startsWith('?'))) {
         this.#askedSentences.add(sentence);
         this.#askedClauses.add(first);
@@ -115,28 +115,18 @@ export class StanceReader {
     return { stance, subject, trigger, ...denial, ...(why.length > 0 ? { why } : {}) };
   }
 
-  /** The triggers so near that they can govern a phrase: sentences of hundreds of words are no sentences. */
-  #near(firstToken: number, lastToken: number): Found[] {
-    const from = firstAtOrAfter(this.#found, firstToken - FARTHEST);
-    const out: Found[] = [];
-    for (let i = from; i < this.#found.length && this.#found[i]!.firstToken <= lastToken + FARTHEST; i++)
-      out.push(this.#found[i]!);
-    return out;
-  }
-
-  /** Of these, those of the phrase's own sentence, which alone can govern it, and those that it stands in. */
-  #inSentence({ sentence }: ClauseRange, firstToken: number, lastToken: number): Found[] {
+  /**
+   * The triggers of the phrase's own sentence, which alone can govern it, and those that it stands in, as far as they are
+   * near: sentences of hundreds of words are no sentences.
+   */
+  #inSentence({ sentence }: ClauseRange, firstToken: number, lastToken: number): readonly Found[] {
     const { first, last } = this.#sentences[sentence]!;
     const from = Math.max(firstToken - FARTHEST, first - LONGEST_TRIGGER);
-    const to = Math.min(lastToken + FARTHEST, last);
-    const out: Found[] = [];
-    for (let i = firstAtOrAfter(this.#found, from); i < this.#found.length && this.#found[i]!.firstToken <= to; i++)
-      out.push(this.#found[i]!);
-    return out;
+    return beginningWithin(this.#found, from, Math.min(lastToken + FARTHEST, last));
   }
 
-  #in({ first, last }: ClauseRange): Found[] {
-    return this.#near(first, last).filter((one) => one.firstToken >= first && one.lastToken <= last);
+  #in({ first, last }: Pick<ClauseRange, 'first' | 'last'>): readonly Found[] {
+    return beginningWithin(this.#found, first, last).filter((one) => one.lastToken <= last);
   }
 
   #written({ start, end }: Span): string {
@@ -230,9 +220,7 @@ export class StanceReader {
     // "without case 6.5 kg. high shank": after a short form no sentence need end, but what went before does.
     for (let i = from; i < to; i++)
       if (tokens[i]!.folded === ':' || (tokens[i]!.folded === '.' && !tokens[i + 1]?.glued)) return true;
-    return this.#near(from, to).some(
-      (one) => one.value.effect === 'stop' && one.firstToken >= from && one.lastToken < to,
-    );
+    return this.#in({ first: from, last: to - 1 }).some((one) => one.value.effect === 'stop');
   }
 }
 
@@ -244,9 +232,4 @@ function adjacent(denials: readonly Found[]): boolean {
 /** The more careful reading wins: a likeness claims least, then a quotation, a guess, a denial. */
 function rank(stance: Stance): number {
   return ['says', 'denies', 'guesses', 'quotes', 'likens'].indexOf(stance);
-}
-
-/** The index of the first trigger that begins at that token or after it. */
-function firstAtOrAfter(found: readonly Found[], token: number): number {
-  return firstNotBefore(found, ({ firstToken }) => firstToken < token);
 }

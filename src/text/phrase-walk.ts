@@ -14,9 +14,9 @@ export interface PhraseWalk {
   openings: readonly number[];
   /** 1 where a match may end. */
   closes: Uint8Array;
-  /** The token as it is folded, and the hash of that. */
+  /** The token as it is folded, and the hash of that, with a sign: what is larger than that has to be made an object. */
   keys: readonly string[];
-  hashes: Uint32Array;
+  hashes: Int32Array;
   /** What else the last word of a phrase may be where the text has this word, and a match may end with it: its singulars. */
   stems: readonly (readonly string[])[];
 }
@@ -39,7 +39,7 @@ function walkThrough(tokens: readonly Token[]): PhraseWalk {
   const openings: number[] = [];
   const closes = new Uint8Array(length);
   const keys = new Array<string>(length);
-  const hashes = new Uint32Array(length);
+  const hashes = new Int32Array(length);
   const stems = new Array<readonly string[]>(length);
   for (let at = 0; at < length; at++) {
     stems[at] = NONE;

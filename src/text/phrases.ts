@@ -16,7 +16,7 @@ export interface PhraseMatch<T> extends Span {
 export interface PhraseTree<T> {
   /**
    * The node that is one key further, or -1 where no phrase goes on so.
-   * @param hash the key's, from `hashOf`, where it is known already
+   * @param hash the key's, from `hashOf`, with a sign or without, where it is known already
    */
   next(node: number, key: string, hash?: number): number;
   /** What the phrases that end here stand for, in the order in which they were added. */
