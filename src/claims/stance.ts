@@ -1,5 +1,6 @@
 import { firstNotBefore } from '../text/in-order';
 import type { Span } from '../text/span';
+import type { Token } from '../text/tokens';
 import { isCompared } from './compared';
 import { deniedInList } from './denied-list';
 import { beginningWithin } from './hits';
@@ -47,7 +48,7 @@ export class StanceReader {
     this.#found = triggersIn(part, languages);
     for (const { sentence, first, last, tokens } of part.clauses) {
       if (ASKS.test(`${tokens[0]!.folded} ${tokens[1]?.folded}`)) this.#askedClauses.add(first);
-      if (tokens.some(({ folded }) => folded.startsWith('?'))) {
+      if (tokens.some(isQuestionMark)) {
         this.#askedSentences.add(sentence);
         this.#askedClauses.add(first);
       }
@@ -223,6 +224,8 @@ export class StanceReader {
     return this.#in({ first: from, last: to - 1 }).some((one) => one.value.effect === 'stop');
   }
 }
+
+const isQuestionMark = ({ folded }: Token): boolean => folded.charCodeAt(0) === 0x3f;
 
 /** Two denials side by side take each other back. */
 function adjacent(denials: readonly Found[]): boolean {

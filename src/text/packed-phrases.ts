@@ -98,13 +98,12 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
     this.#stands = stands;
   }
 
-  next(node: number, key: string, signed = hashOf(key)): number {
-    if (node === 0 && !this.#mayBegin(signed)) return -1;
+  next(node: number, key: string, hash = hashOf(key)): number {
+    if (node === 0 && !this.#mayBegin(hash)) return -1;
     const { children, keys, hashes } = this.#tree;
-    const hash = signed >>> 0;
     const end = children[node + 1]!;
     let child = this.#firstNotBefore(hash, children[node]!, end);
-    for (; child < end && hashes[keys[child + 1]!] === hash; child++)
+    for (; child < end && hashes[keys[child + 1]!]! === hash >>> 0; child++)
       if (this.#isKey(keys[child + 1]!, key)) return child + 1;
     return -1;
   }
@@ -120,7 +119,7 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
     const { keys, hashes } = this.#tree;
     while (low < high) {
       const middle = (low + high) >>> 1;
-      if (hashes[keys[middle + 1]!]! < hash) low = middle + 1;
+      if (hashes[keys[middle + 1]!]! < hash >>> 0) low = middle + 1;
       else high = middle;
     }
     return low;
@@ -136,7 +135,8 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
 
   values(node: number): readonly T[] {
     const { valuesFrom, values } = this.#tree;
-    const [from, to] = [valuesFrom[node]!, valuesFrom[node + 1]!];
+    const from = valuesFrom[node]!;
+    const to = valuesFrom[node + 1]!;
     if (from === to) return NONE;
     const there = this.#known.get(node);
     if (there) return there;

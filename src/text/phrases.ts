@@ -46,10 +46,12 @@ export function searchTrees<T>(trees: readonly PhraseTree<T>[], tokens: readonly
   return found;
 }
 
-/** Does some phrase begin with the token there? With most tokens none does. */
+/** Does some phrase begin with the token there? With most tokens none does, so that nothing is made to find out. */
 function beginsAt<T>(trees: readonly PhraseTree<T>[], { keys, hashes, stems }: PhraseWalk, at: number): boolean {
   for (let i = 0; i < trees.length; i++) if (trees[i]!.next(0, keys[at]!, hashes[at]) >= 0) return true;
-  for (const stem of stems[at]!) for (let i = 0; i < trees.length; i++) if (trees[i]!.next(0, stem) >= 0) return true;
+  const own = stems[at]!;
+  for (let j = 0; j < own.length; j++)
+    for (let i = 0; i < trees.length; i++) if (trees[i]!.next(0, own[j]!) >= 0) return true;
   return false;
 }
 
@@ -76,9 +78,9 @@ function addFrom<T>(
     isOpen = step(trees, nodes, before, walk.keys[at]!, walk.hashes[at]!, stems);
     if (walk.closes[at] === 0) continue;
     if (isOpen) for (let i = 0; i < trees.length; i++) addValues(trees[i]!, nodes[i]!, tokens, first, at, found);
-    for (const stem of stems)
+    for (let j = 0; j < stems.length; j++)
       for (let i = 0; i < trees.length; i++)
-        if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stem), tokens, first, at, found);
+        if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stems[j]!), tokens, first, at, found);
   }
   if (found.length > shorter + 1) turn(found, shorter);
 }

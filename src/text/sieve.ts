@@ -3,13 +3,13 @@
  * about one in ten of the others.
  */
 export class Sieve {
-  readonly #bits: Uint32Array;
+  readonly #bits: Int32Array;
   readonly #most: number;
 
   /** @param hashes of the keys that are there */
   constructor(hashes: readonly number[]) {
     const words = 2 ** Math.ceil(Math.log2(Math.max(1, (hashes.length * BITS_FOR_EACH) / 32)));
-    this.#bits = new Uint32Array(words);
+    this.#bits = new Int32Array(words);
     this.#most = words * 32 - 1;
     for (const hash of hashes) this.#bits[(hash & this.#most) >>> 5]! |= 1 << (hash & 31);
   }

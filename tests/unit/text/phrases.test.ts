@@ -94,3 +94,11 @@ describe('the index', () => {
     expect(index.search(tokenise('constructor __proto__'))).toHaveLength(1);
   });
 });
+
+it('a phrase that is added after a search is found by the next one', () => {
+  const index = new PhraseIndex<string>();
+  index.add('cast iron', 'one');
+  expect(index.search(tokenise('alloy'))).toEqual([]);
+  index.add('alloy', 'other');
+  expect(index.search(tokenise('alloy')).map(({ value }) => value)).toEqual(['other']);
+});
