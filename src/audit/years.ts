@@ -8,7 +8,9 @@ const CIRCA_YEARS = 5;
 
 /** What the advert says in its own name of when the thing was made. */
 export function yearsClaimed(reading: Reading): YearClaim[] {
-  return reading.years.filter((year) => year.kind === 'made' && year.stance === 'says' && year.subject === 'this');
+  return reading.years.filter(
+    (year) => year.kind === 'made' && year.stance === 'says' && year.subject === 'this' && !year.aside,
+  );
 }
 
 /**

@@ -1,5 +1,5 @@
 import { beginningWithin, hitsOver } from './hits';
-import { clauseAt, FARTHEST } from './part-text';
+import { clauseAt, clauseIndexAt, FARTHEST, type TextPart } from './part-text';
 import { strangerAt } from './stranger';
 import type { PartReading } from './values';
 
@@ -7,7 +7,7 @@ const COPULA = /^(?:is|was|are|were|ist|war|sind|hat|est|sont|etait|a|ont|dates?
 
 /** "It replaced the model of 1950", "patent dates 1879 to 1888": the year is that one's. Folded; English, German, French. */
 const FOLLOWS =
-  /^(?:patent(?:s|ed|e|en)?|brevets?|replac(?:es|ed|ing)|succeed(?:s|ed)|supersed(?:es|ed)|predates?|ersetzte?|loste|folgte|remplac(?:e|ait)|succed(?:e|ait))$/;
+  /^(?:ended|ceased|discontinued|patent(?:s|ed|e|en)?|brevets?|replac(?:es|ed|ing)|succeed(?:s|ed)|supersed(?:es|ed)|predates?|ersetzte?|loste|folgte|remplac(?:e|ait)|succed(?:e|ait))$/;
 
 /** "Motor is from 1955", "the house is over 100 years old": what the clause speaks of before its verb isn't the thing. */
 export function isOfAnother({ part, hits }: PartReading, first: number): boolean {
@@ -22,7 +22,8 @@ export function isOfAnother({ part, hits }: PartReading, first: number): boolean
   while (verb > from && !COPULA.test(part.tokens[verb]!.folded)) verb--;
   if (verb <= from) return false;
   const isThing = beginningWithin(hits, from, verb).some((hit) => hit.value.kind === 'thing' && hit.lastToken < verb);
-  if (isThing) return false;
+  // "Baujahr ist 1963".
+  if (isThing || /^(?:baujahr|jahrgang|year|date|datum|annee)$/.test(part.tokens[verb - 1]!.folded)) return false;
   return isOther({ part, hits }, verb - 1);
 }
 
@@ -35,21 +36,56 @@ function isOther({ part, hits }: Pick<PartReading, 'part' | 'hits'>, at: number)
 const FOUND =
   /^(?:news ?papers?|papers?|magazines?|books?|catalogues?|adverts?|advertisements?|photos?|photographs?|pictures?|letters?|receipts?|invoices?|calendars?|coins?|stamps?|posters?|cards?|postcards?|leaflets?|brochures?|patterns?|zeitung|zeitungen|zeitschrift|buch|katalog|anzeige|werbung|foto|bild|brief|quittung|rechnung|kalender|munze|plakat|karte|postkarte|prospekt|schnittmuster|journal|journaux|livre|annonce|publicite|photo|lettre|facture|calendrier|piece|affiche|carte|brochure|patron)$/;
 
-/** "A belt motor from the fifties": of a part. */
+/** What a head is put on or into. Folded. */
+const UNDER = /^(?:treadle|base|irons|legs|stand|gestell|tretgestell|pedalier|pietement|pied)$/;
+
+/** "A belt motor from the fifties", "on a treadle from 1912": of a part. */
 function isPartFrom({ part, hits }: PartReading, first: number): boolean {
   const article = /^(?:the|den|der|les|des)$/.test(part.tokens[first - 1]?.folded ?? '') ? 1 : 0;
   const of = first - 1 - article;
   if (!/^(?:from|of|von|aus|de|des)$/.test(part.tokens[of]?.folded ?? '')) return false;
   const clause = clauseAt(part, first);
   const isThing = clause && beginningWithin(hits, clause.first, of).some(({ value }) => value.kind === 'thing');
-  return !isThing && hitsOver(hits, of - 1).some(({ value }) => value.kind === 'part');
+  if (isThing) return false;
+  return (
+    hitsOver(hits, of - 1).some(({ value }) => value.kind === 'part') || UNDER.test(part.tokens[of - 1]?.folded ?? '')
+  );
 }
 
-/** "A newspaper of 1932 lined the case." */
+/** Words between a noun and its year: "from the early 1950s", "aus dem Jahr 1951". Folded. */
+const BETWEEN =
+  /^(?:the|den|dem|der|die|das|les|l'|early|mid|late|about|around|circa|ca|c|jahr|jahre|jahren|annees?|years?)$/;
+const OF = /^(?:of|from|dated|von|aus|vom|de|du|des|d')$/;
+/** What a seller may call the thing itself. Folded. */
+const THE_THING =
+  /^(?:piece|example|beauty|classic|item|survivor|veteran|lady|gem|antique|original|thing|number|serial|relic|heirloom|treasure|workhorse|girl|stuck|schatz|schmuckstuck|erbstuck|klassiker|nummer|seriennummer|dame|piece|merveille|ancetre|numero|beaute|is|it's|this|it|she|he|dates?|stammt|ist|est|date|are|was|built|made|all|und|and|et|old|alt|alte|ancienne|circa|datee?|dated)$/;
+const ANOTHER_ONE = /^(?:has|have|had|got|owns|owned|another|previous|other|second|bought|sold|keep|kept|older|newer)$/;
+
+/** "A newspaper of 1932 lined the case", "two from the twenties": of the noun before, where that isn't the thing. */
 export function isOfFound(reading: PartReading, first: number): boolean {
-  const { part } = reading;
-  const [noun, of] = part.tokens.slice(Math.max(0, first - 2), first);
+  const { part, hits } = reading;
   if (isPartFrom(reading, first)) return true;
-  if (of?.folded === 'dated' && isOther(reading, first - 2)) return true;
-  return /^(?:of|from|dated|von|aus|vom|de|du)$/.test(of?.folded ?? '') && FOUND.test(noun?.folded ?? '');
+  let of = first - 1;
+  while (of > 0 && first - of < FARTHEST_OF && BETWEEN.test(part.tokens[of]!.folded)) of--;
+  if (isOfOthersBefore(part, of)) return true;
+  const noun = part.tokens[of - 1];
+  if (!noun || !OF.test(part.tokens[of]!.folded) || noun.kind === 'mark' || noun.kind === 'break') return false;
+  if (FOUND.test(noun.folded)) return true;
+  if (/^ones?$/.test(noun.folded)) return noun.folded === 'ones' || ANOTHER_ONE.test(part.tokens[of - 2]?.folded ?? '');
+  if (noun.kind === 'number' || /^(?:two|three|four|both|some|several|zwei|drei|deux|trois)$/.test(noun.folded))
+    return true;
+  return !THE_THING.test(noun.folded) && strangerAt({ part, hits }, of - 1) !== null;
+}
+
+const FARTHEST_OF = 6;
+
+/** "Her mother's previous one, from 1911". */
+function isOfOthersBefore(part: TextPart, of: number): boolean {
+  const clause = clauseAt(part, of);
+  const before = clause?.first === of ? part.clauses[clauseIndexAt(part, of) - 1] : undefined;
+  return (
+    before !== undefined &&
+    before.sentence === clause!.sentence &&
+    before.tokens.some(({ folded }) => /^(?:previous|another|other|andere[nrs]?|autre)$/.test(folded))
+  );
 }

@@ -1,6 +1,7 @@
 import { inEitherForm } from '../text/either-form';
 import { firstNotBefore } from '../text/in-order';
 import type { Span } from '../text/span';
+import type { Token } from '../text/tokens';
 import { ofAnother } from './other-thing';
 import type { TextPart } from './part-text';
 import type { Stanced } from './types';
@@ -14,6 +15,7 @@ const SOUGHT =
   /^(?:vintage|retro|antique|collectors?|collectable|collectible|shabby|chic|steampunk|upholstery|leather|leathercraft|quilting|patchwork|crafts?|haberdashery|dressmaking|tailoring|embroidery|overlock|overlocker|serger|cosplay|sewing|handmade|hobby|deko|vintage-deko|antik|nahen|basteln|polster|leder|patchen|handarbeit|couture|brocante|mercerie|deco|cuir|broderie)$/;
 const FEWEST_WORDS = 5;
 const FEWEST_SOUGHT = 3;
+const MANY_WORDS = 7;
 const HASHTAG = /(?:^|\s)#\p{L}[\p{L}\p{N}_-]*/gu;
 
 /**
@@ -48,30 +50,53 @@ function hashtagsIn(part: TextPart): Span[] {
 
 function listedLines(part: TextPart): Span[] {
   const found: Span[] = [];
-  const lines = linesOf(part.text);
+  const lines = stretchesOf(part.text);
   let headed = false;
   lines.forEach((line, at) => {
-    // The list runs on over lines until one is a sentence.
-    headed = HEADING.test(line.text) || (headed && !/[.!?:]\s*$/.test(line.text));
+    // The list runs on until a sentence comes.
+    headed = HEADING.test(line.text) || isHeadedBare(part, line) || (headed && !/[.!?:]\s*$/.test(line.text));
     if (headed || (at > 0 && at === lines.length - 1 && isSoughtOnly(part, line))) found.push(line);
   });
   return found;
 }
 
-function linesOf(text: string): { text: string; start: number; end: number }[] {
+/** Lines, and the sentences in a line: what is pasted into one line has its lists at the end of it. */
+function stretchesOf(text: string): Stretch[] {
   let start = 0;
-  const lines = text.split('\n').map((line) => {
-    const here = { text: line, start, end: start + line.length };
-    start = here.end + 1;
-    return here;
+  const found = text.split(/(\n|(?<=[.!?])\s+)/u).flatMap((piece, at) => {
+    const here = { text: piece, start, end: start + piece.length };
+    start = here.end;
+    return at % 2 === 0 ? [here] : [];
   });
-  while (lines.length > 0 && lines.at(-1)!.text.trim() === '') lines.pop();
-  return lines;
+  while (found.length > 0 && found.at(-1)!.text.trim() === '') found.pop();
+  return found;
 }
 
+interface Stretch extends Span {
+  text: string;
+}
+
+/** Small words and verbs by which words say something together. Folded. */
+const SAYING =
+  /^(?:for|and|with|is|does|has|sews|takes|the|a|an|it|of|to|in|from|fur|und|mit|ist|hat|naht|die|der|das|pour|et|avec|est|fait|la|le|les|de|en)$/;
+
+const BARE_HEADING = /^[^\p{L}\p{N}]*(?:tags?|hash ?tags?|key ?words?|suchbegriffe|mots[ -]clés)\s/iu;
+
+/** "Tags retro zigzag treadle": a heading without its colon, where nothing is said. */
+function isHeadedBare(part: TextPart, line: Stretch): boolean {
+  if (!BARE_HEADING.test(line.text)) return false;
+  const words = wordsWithin(part, line);
+  return words.length > FEWEST_SOUGHT && !words.some(({ folded }) => SAYING.test(folded));
+}
+
+const wordsWithin = (part: TextPart, line: Span): Token[] =>
+  part.tokens.filter(({ kind, start, end }) => kind === 'word' && start >= line.start && end <= line.end);
+
 /** Words without a sentence among which some are only there to be found by. */
-function isSoughtOnly(part: TextPart, line: { text: string; start: number; end: number }): boolean {
+function isSoughtOnly(part: TextPart, line: Stretch): boolean {
   if (/[.!?:\d]/.test(line.text.trim().slice(0, -1))) return false;
-  const words = part.tokens.filter(({ kind, start, end }) => kind === 'word' && start >= line.start && end <= line.end);
-  return words.length >= FEWEST_WORDS && words.filter(({ folded }) => SOUGHT.test(folded)).length >= FEWEST_SOUGHT;
+  const words = wordsWithin(part, line);
+  const sought = words.filter(({ folded }) => SOUGHT.test(folded)).length;
+  const isSaid = words.some(({ folded }) => SAYING.test(folded));
+  return words.length >= FEWEST_WORDS && sought >= (isSaid || words.length < MANY_WORDS ? FEWEST_SOUGHT : 2);
 }

@@ -1,3 +1,4 @@
+import { english } from './frame/words-en';
 import { type ClauseRange, clauseAt, clauseIndexAt, type TextPart } from './part-text';
 
 /** Words that say of what stands after them that it is the thing's name. */
@@ -9,7 +10,7 @@ const IDENTITY = new Set(
 const IDENTITY_REACH = 5;
 /** After these the name is of something that is only spoken of, or denied. */
 const PARTING = new Set(
-  "that thats from than like for with to of unlike reads read reading says said lit steht von als wie für zu de que pour not isn't nicht pas".split(
+  "that thats from than after before replaced replaces beside alongside against versus contrairement anders nach vor apres avant like for with to of unlike reads read reading says said lit steht von als wie für zu de que pour not isn't nicht pas".split(
     ' ',
   ),
 );
@@ -28,7 +29,7 @@ interface Place {
 export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): boolean {
   // "It's the Name that is alloy": of another, as often as of this.
   if (/^(?:that|which|who)$/.test(part.tokens[lastToken + 1]?.folded ?? '')) return false;
-  if (opensWithMine(firstToken, part)) return true;
+  if (opensWithMine(firstToken, part) || isOffered(firstToken, part)) return true;
   let words = 0;
   for (let i = firstToken - 1; i >= 0 && words < IDENTITY_REACH; i--) {
     const token = part.tokens[i]!;
@@ -37,10 +38,45 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     words++;
     if (PARTING.has(token.folded)) return false;
     // "He called the Name an upstart": of another.
-    if (/^(?:called|named)$/.test(token.folded) && words > 1 && part.tokens[i - 1]?.folded !== 'also') return false;
+    if (/^(?:called|named)$/.test(token.folded) && part.tokens[i - 1]?.folded !== 'also')
+      return words === 1 && isOfThis(part, i);
     if (IDENTITY.has(token.folded)) return true;
   }
   return false;
+}
+
+/** "It is called", "called": not "the zigzag version is called". */
+function isOfThis(part: TextPart, called: number): boolean {
+  const verb = part.tokens[called - 1];
+  if (!/^(?:is|are|was|were|'s)$/.test(verb?.folded ?? '')) return true;
+  const subject = part.tokens[called - 2]?.folded ?? '';
+  return /^(?:it|this|she|machine|mine)$/.test(subject);
+}
+
+const OFFERS = /^(?:selling|sell|biete|verkaufe|vends|vend|propose)$/;
+/** "Also selling a Name": another thing. */
+const ANOTHER = /^(?:also|and|too|not|never|auch|noch|und|aussi|et|egalement|pas)$/;
+
+/** "Selling my Name", "made by Name", "das ist eine Name": said right before it. */
+function isOffered(name: number, { tokens }: TextPart): boolean {
+  let at = name - 1;
+  while (
+    at >= 0 &&
+    name - at <= 3 &&
+    /^(?:a|an|my|our|this|the|ein|eine|meine|unsere|une|ma|la|ici|old|alte|vieille)$/.test(tokens[at]!.folded)
+  )
+    at--;
+  const [before, word] = [tokens[at - 1]?.folded ?? '', tokens[at]?.folded ?? ''];
+  if (OFFERS.test(word)) return !ANOTHER.test(before) && !ANOTHER.test(tokens[at - 2]?.folded ?? '');
+  if (word === 'by') return /^(?:made|built|manufactured)$/.test(before) && isOpening(tokens, at - 1);
+  if (word === 'ist') return before === 'das' && isOpening(tokens, at - 1);
+  return word === ':' && /^(?:maker|make|brand|manufacturer|hersteller|marke|fabrikat|marque|fabricant)$/.test(before);
+}
+
+/** Nothing stands before it in its sentence. */
+function isOpening(tokens: TextPart['tokens'], at: number): boolean {
+  const before = tokens[at - 1];
+  return before === undefined || before.kind === 'break' || /^[.!?]$/.test(before.folded);
 }
 
 /** "My Name has been …" at the start of a sentence. */
@@ -56,6 +92,8 @@ function opensWithMine(name: number, part: TextPart): boolean {
     words++;
     // "My own Name is": not the one that I sell.
     if (!mine || words > MINE_REACH || /'s$|^(?:own|other|eigene)$/.test(folded)) return false;
+    // "My husband repairs Names".
+    if (english.classOf(folded) === 'person') return false;
   }
   return mine;
 }

@@ -1,12 +1,13 @@
 import { PhraseIndex } from '../text/phrases';
 import { beginningWithin, type Hit, ofKind } from './hits';
+import { isOfTheFirm } from './of-the-firm';
 import { type ClauseRange, clauseAt, clauseIndexAt, quoteOf, type TextPart } from './part-text';
 import type { PlaceClaim } from './reading';
 import type { PartReading } from './values';
 
 /** Words that make a place the place made. "From" alone doesn't: sellers write where they live. */
 const MADE = new PhraseIndex<true>();
-for (const words of 'made|made in|made at|built in|built at|built|manufactured in|manufactured at|manufactured|produced in|produced at|produced|assembled in|assembled at|cast at|factory|works|left the|came out of|gebaut in|gebaut|hergestellt in|hergestellt|gefertigt in|gefertigt|produziert|produktion|fertigung|werk|aus dem werk|fabriquée à|fabriqué à|fabriquée en|fabriquée|fabrication|produite à|sortie de|sorti de|sortis de|sorties de|usine de|usine'.split(
+for (const words of 'made|made in|made at|built in|built at|built|manufactured in|manufactured at|manufactured|produced in|produced at|produced|assembled in|assembled at|cast at|factory|works|left the|came out of|gebaut in|gebaut|hergestellt in|hergestellt|gefertigt in|gefertigt|produziert|produktion|fertigung|werk|fabrik|aus dem werk|aus der fabrik|fabriquée à|fabriqué à|fabriquée en|fabriquée|fabrication|produite à|sortie de|sorti de|sortis de|sorties de|usine de|usine'.split(
   '|',
 ))
   MADE.add(words, true);
@@ -15,7 +16,8 @@ const REACH = 4;
 const OPENS_PLACE = /^(?:at|in|by|im|zu|a|en|au)$/;
 
 /** Where the advert says that the thing was made: a place that some pack knows, beside words for making. */
-export function placesIn({ part, hits, stances }: PartReading): PlaceClaim[] {
+export function placesIn(reading: PartReading): PlaceClaim[] {
+  const { part, hits, stances } = reading;
   const made = MADE.search(part.tokens);
   return ofKind(hits, 'place').flatMap((hit: Hit<'place'>) => {
     const clause = clauseAt(part, hit.firstToken);
@@ -32,18 +34,23 @@ export function placesIn({ part, hits, stances }: PartReading): PlaceClaim[] {
     if (!cue || !clause || isOfAnother(part, hits, clause, cue.firstToken)) return [];
     const quote = quoteOf(part, Math.min(cue.start, hit.start), Math.max(cue.end, hit.end));
     const [first, last] = [Math.min(cue.firstToken, hit.firstToken), Math.max(cue.lastToken, hit.lastToken)];
-    return [{ ...quote, ...stances.at(first, last), place: hit.value.place, pack: hit.value.pack }];
+    // "Made in one, not the other": what stands before the place alone.
+    const own = stances.at(hit.firstToken, hit.lastToken);
+    const stance = own.stance === 'says' && own.subject === 'this' ? stances.at(first, last) : own;
+    const isTold = reading.framer?.isMakingTold(first, last);
+    return [{ ...quote, ...stance, ...(isTold ? { aside: true } : {}), place: hit.value.place, pack: hit.value.pack }];
   });
 }
 
 /** Words of living and working there, in clauses that tell of people. Folded; English, German, French. */
 const PEOPLE =
-  /^(?:live|lives|lived|living|worked|collect|visit|wohne|wohnt|arbeitete|gearbeitet|habite|habitait|travaillait|travaille)$/;
+  /^(?:grew|born|trained|retired|aufgewachsen|geboren|grandi|nee?|live|lives|lived|living|worked|collect|visit|wohne|wohnt|arbeitete|gearbeitet|habite|habitait|travaillait|travaille)$/;
 
 /** "Motor made in …", "I live near the … works": the place is of a part, or of people. */
 function isOfAnother(part: TextPart, hits: readonly Hit[], clause: ClauseRange, cue: number): boolean {
   const words = part.tokens.slice(clause.first, clause.last + 1);
   if (words.some(({ folded }) => PEOPLE.test(folded))) return true;
+  if (isOfTheFirm(part, cue)) return true;
   const before = beginningWithin(hits, clause.first, cue).filter(({ lastToken }) => lastToken < cue);
   const isPart = before.some(({ value }) => value.kind === 'part');
   return isPart && !before.some(({ value }) => value.kind === 'thing');

@@ -5,7 +5,7 @@ import type { PartReading } from './values';
 /** Words for the thing itself, and words that say nothing of what is weighed. Folded; English, Dutch, German, French. */
 export const OF_THE_THING: ReadonlySet<string> = new Set(
   `
-  it its it's she he they i me machine head which that this these and but so is was are at in on the a an of to by
+  all told it its it's she he they i me machine head which that this these and but so is was are at in on the a an of to by
   with without for as itself alone only just total actually really complete altogether also one iron body thing
   beast currently still heavy light solid hefty approx approximately about around circa ca nearly almost roughly
   some full size weight wt weights scale scales kitchen bathroom luggage reads read shows says said come comes tips
@@ -16,7 +16,7 @@ export const OF_THE_THING: ReadonlySet<string> = new Set(
   het de een en op van naaimachine hoofd kop gietijzer zonder ongeveer slechts lift carry yes bit little bloody damn
   honest exactly precisely sie es er maschine kopf kopfes die das der und insgesamt allein diese dieses ist sind war
   mit aus auf bei zu am im ein eine gute stolze schwer schwere leicht leichte etwa rund knapp gut gewogen gusseisen
-  netto waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
+  netto federleicht federleichte mal gerade satte stattliche bringt waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
   lourde legere pese fait la le les une un du des sur est sont etait etaient balance fonte nue net affiche kg kgs lb
   lbs pounds pfund livres ne n' qu'environ qu'a dims dim dimensions measures size sizes x
 `

@@ -26,7 +26,8 @@ export function partMeant(
   const near = beginningWithin(hits, Math.max(clause.first, hit.firstToken - FARTHEST), hit.lastToken + 2);
   const inClause = (one: Hit): boolean => one.lastToken <= clause.last;
   const parts = ofKind(near, 'part').filter((one) => inClause(one) && !overlaps(one, hit));
-  const isHeld = (one: Hit): boolean => hitsOver(hits, one.firstToken).some((other) => contains(other, one));
+  const isHeld = (one: Hit): boolean =>
+    hitsOver(hits, one.firstToken).some((other) => other.value.kind !== 'measured' && contains(other, one));
   const things = ofKind(near, 'thing').filter(inClause);
   const explained = bracketed(part, hits, hit.firstToken);
   if (explained && !(attribute && isAbout(attribute, part, explained))) return explained;

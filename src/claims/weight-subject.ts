@@ -25,7 +25,7 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   if (!whole) return null;
   const clause = { ...whole, first: Math.max(whole.first, first - FARTHEST) };
   const after = part.tokens[last + 1];
-  if (after?.kind === 'word' && AFTER.has(after.folded)) return writtenAt(part, last + 1);
+  if (after?.kind === 'word' && AFTER.has(after.folded) && !isOfMetal(part, last + 1)) return writtenAt(part, last + 1);
   const whose = attributed(reading, first, last);
   if (whose !== null) return whose;
   const before = relatedTo(reading, whole) ?? beforeBare(reading, whole, first, last);
@@ -41,6 +41,13 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   const subject = lastWord(part, clause.first, verb);
   if (subject >= 0 && isPronoun(part.tokens[subject]!.folded)) return null;
   return strangerIn(reading, clause.first, verb);
+}
+
+/** "14 kg of solid cast iron": of what the thing is made. */
+function isOfMetal({ tokens }: TextPart, of: number): boolean {
+  const next = /^(?:solid|pure|old|good|heavy|british|proper)$/.test(tokens[of + 1]?.folded ?? '') ? of + 2 : of + 1;
+  const noun = tokens[next]?.folded ?? '';
+  return tokens[of]!.folded === 'of' && /^(?:cast|iron|metal|steel|machine|engineering|quality)$/.test(noun);
 }
 
 /** "A 12 kg dumbbell": between an article and a noun the weight is the noun's. */
@@ -67,6 +74,8 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
   );
   if (at < 0) return null;
   if (saysWhat(part, clause) || isFeature(reading, previous)) return null;
+  // "Two bags of wool, 12 kg": of several things.
+  if (SEVERAL.test(previous.tokens[at]!.folded)) return writtenAt(part, previous.first + at);
   const opening = partAt(reading, previous.first + at) ?? tableOf(reading, clause);
   if (opening !== null || strangerAt(reading, previous.first + at) === null) return opening;
   // "Flaps of the table, 9 kg": no word of it is the thing's.
@@ -113,6 +122,8 @@ function openBracket({ tokens }: TextPart, from: number, to: number): number {
   return -1;
 }
 
+const SEVERAL =
+  /^(?:two|three|four|five|six|ten|several|some|zwei|drei|vier|funf|mehrere|einige|deux|trois|quatre|cinq|plusieurs|quelques)$/;
 const IN_BRACKETS = 8;
 const RELATIVE = /^(?:which|that|der|die|das|welcher|welche|welches|qui)$/;
 
@@ -138,12 +149,18 @@ function openingNoun(reading: PartReading, clause: ClauseRange, verb: number): s
   return openingPart(reading, part.clauses[opening]!);
 }
 
+const ADJECTIVES = 2;
+
 /** The part by which a clause opens, or null. */
 function openingPart(reading: PartReading, { first, last }: ClauseRange): string | null {
-  for (let i = first; i <= last; i++) {
+  for (let i = first, words = 0; i <= last && words <= ADJECTIVES; i++) {
     const { kind, folded } = reading.part.tokens[i]!;
-    if (kind === 'word' && !/^(?:the|its|a|an|my|der|die|das|den|la|le|les|un|une|sa|son|ein|eine)$/.test(folded))
-      return partAt(reading, i);
+    if (kind !== 'word' || /^(?:the|its|a|an|my|der|die|das|den|la|le|les|un|une|sa|son|ein|eine)$/.test(folded))
+      continue;
+    const found = partAt(reading, i);
+    // "Dark oak table".
+    if (found !== null || strangerAt(reading, i) === null) return found;
+    words++;
   }
   return null;
 }

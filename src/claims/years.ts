@@ -2,7 +2,8 @@ import type { YearMention } from '../quantity/types';
 import { findYears } from '../quantity/years';
 import { isOfAnother, isOfFound } from './dated-noun';
 import { beginningWithin } from './hits';
-import { clauseAt, FARTHEST, quoteOf, type TextPart, tokenAt } from './part-text';
+import { isOfTheFirm } from './of-the-firm';
+import { type ClauseRange, clauseAt, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { YearClaim } from './reading';
 import type { PartReading } from './values';
 
@@ -20,29 +21,18 @@ export function yearsIn(reading: PartReading): YearClaim[] {
     const first = tokenAt(part, mention.start);
     const last = tokenAt(part, mention.end - 1);
     const stance = stances.at(first, last);
+    const kind = kindHere(reading, mention, first, last);
+    const isTold = kind === 'made' && reading.framer?.isMakingTold(first, last);
     return {
       ...quoteOf(part, mention.start, mention.end),
       ...stance,
       from: mention.from,
       to: mention.to,
       approximate: mention.approximate,
-      kind: kindHere(reading, mention, first, last),
+      kind,
+      ...(isTold ? { aside: true } : {}),
     };
   });
-}
-
-/** "The firm dates from 1884" says nothing of the thing. Folded. */
-const FIRMS = new Set(
-  'firm company maker manufacturer factory business club house firma hersteller werk fabrik haus maison fabricant usine entreprise'.split(
-    ' ',
-  ),
-);
-
-function isOfTheFirm({ part }: PartReading, first: number): boolean {
-  const clause = clauseAt(part, first);
-  if (!clause) return false;
-  const from = Math.max(clause.first, first - FARTHEST);
-  return part.tokens.slice(from, first).some((token) => FIRMS.has(token.folded));
 }
 
 function kindHere(reading: PartReading, mention: YearMention, first: number, last: number): YearMention['kind'] {
@@ -50,9 +40,10 @@ function kindHere(reading: PartReading, mention: YearMention, first: number, las
     mention.kind === 'made' &&
     reading.part.field === 'description' &&
     (mention.from >= OF_NOW ||
-      isOfTheFirm(reading, first) ||
+      isOfTheFirm(reading.part, first) ||
       isOfAnother(reading, first) ||
       isOfFound(reading, first) ||
+      isUntil(reading.part, first) ||
       isOnAnother(reading, last))
   )
     return 'other';
@@ -61,6 +52,13 @@ function kindHere(reading: PartReading, mention: YearMention, first: number, las
 
 /** Nobody means the year made of an old thing by so late a year: a check, a sale, a repair. Common practice, no source. */
 const OF_NOW = 2000;
+
+/** "Bis in die 60er gebaut": of the model's end. */
+function isUntil({ tokens }: TextPart, first: number): boolean {
+  return tokens
+    .slice(Math.max(0, first - 3), first + 1)
+    .some(({ folded }) => /^(?:bis|until|till|jusqu'en|jusqu'a|jusque|jusqu'aux)$/.test(folded));
+}
 
 const HOLDERS =
   /^(?:cabinet|case|table|box|lid|manual|booklet|receipt|drawer|motor|schrank|tisch|koffer|deckel|anleitung|karton|meuble|table|valise|coffret|notice|facture|boite)$/;
@@ -79,10 +77,29 @@ function isMadeByPlace({ part, hits }: PartReading, mention: YearMention, first:
   if (part.field === 'details') return YEAR_LABELS.test(lineStart(part, mention.start));
   const clause = clauseAt(part, first);
   if (!clause) return false;
+  if (opensWithYear(part, clause, first, last) || isInRow(part, clause, first)) return true;
   return beginningWithin(hits, last + 1, last + 4).some(
     (hit) => hit.value.kind === 'thing' && hit.lastToken <= clause.last,
   );
 }
+
+/** "1940s machine in full working order". */
+function opensWithYear(part: TextPart, clause: ClauseRange, first: number, last: number): boolean {
+  const next = part.tokens[last + 1]?.folded ?? '';
+  return first === clause.first && /^(?:sewing|machine|model|nahmaschine|maschine|modell)$/.test(next);
+}
+
+/** "Year: 1962" in the words of the seller. */
+function isInRow({ tokens, clauses }: TextPart, clause: ClauseRange, first: number): boolean {
+  const before = tokens[first - 1];
+  if (before?.folded !== ':') return false;
+  const at = clauses.indexOf(clause);
+  const from = first > clause.first ? clause.first : (clauses[at - 1]?.first ?? first);
+  const label = tokens.slice(from, first - 1);
+  return label.length <= LONGEST_LABEL && YEAR_LABELS.test(label.map(({ folded }) => folded).join(' '));
+}
+
+const LONGEST_LABEL = 5;
 
 function lineStart(part: TextPart, offset: number): string {
   const from = part.text.lastIndexOf('\n', offset) + 1;

@@ -1,8 +1,9 @@
 import { compile } from '../../src/engine';
-import { knowledgeFor, labelled, SETS, type SetName } from './labelled';
+import { demoKnowledge, knowledgeFor, labelled, SETS, type SetName } from './labelled';
 import { marketPages } from './market';
 import { marketTotals } from './market-totals';
 import { allPacks } from './packs';
+import { accused, foundOut, LANGUAGES, sentences } from './sentences';
 import { type Count, type Totals, totalsOf } from './totals';
 import { wilson } from './wilson';
 
@@ -32,6 +33,7 @@ function print(title: string, totals: Totals): void {
 const TITLES: Record<SetName, string> = {
   tuned: 'Tuned half',
   'tuned-other': 'Tuned, on another club’s pack',
+  'tuned-third': 'Tuned, on a third club’s pack',
   measured: 'Measured half',
   'other-club': 'Measured on another club’s pack',
 };
@@ -41,6 +43,20 @@ for (const set of Object.keys(SETS) as SetName[]) {
   print(TITLES[set], totals);
   if (set.startsWith('tuned') && process.argv.includes('--misses')) console.log(totals.misses.join('\n'));
 }
+
+const demo = demoKnowledge();
+for (const language of LANGUAGES) {
+  const count = (of: 'innocent' | 'untrue'): number => sentences(language, of).length;
+  console.log(`Sentences (${language})`);
+  console.log(
+    line('innocent, and none accused', {
+      hits: count('innocent') - accused(language, demo).length,
+      of: count('innocent'),
+    }),
+  );
+  console.log(line('untrue, and found out', { hits: foundOut(language, demo).length, of: count('untrue') }));
+}
+console.log('');
 
 // The pages of the invented market hold the demonstration together; they are no evidence of accuracy elsewhere.
 const market = marketTotals(marketPages(compile(allPacks())));

@@ -15,7 +15,7 @@ export function madeWhere(auditCase: AuditCase): Finding[] {
   const { reading } = auditCase;
   const made = placesKnown(auditCase);
   if (made.places.length === 0) return [];
-  const said = reading.places.filter((claim) => isAsserted(claim) && claim.stance === 'says');
+  const said = reading.places.filter((claim) => isAsserted(claim) && claim.stance === 'says' && !claim.aside);
   // One place said in several fields is one finding.
   return grouped(said, ({ place }) => place.toLowerCase()).map((claims) => {
     const { place, quote } = claims[0];

@@ -32,10 +32,11 @@ export const WAYS: Record<FramedLanguage, Ways> = {
       (english.classOf(folded) === 'person' && !/^(?:you|we|those|they)$/.test(folded)) ||
       /^(?:my|his|her|he|she|they|nobody)$/.test(folded),
     isOwn: (folded) =>
-      english.classOf(folded) === 'own' || /^(?:it|it's|its|she|she's|this|here's|mine|ours)$/.test(folded),
+      english.classOf(folded) === 'own' || /^(?:it|it's|its|she|she's|this|here's|mine|ours|machine)$/.test(folded),
     past: /^(?:was|were|had|did|didn't|wasn't|went|came|told|called|wanted|bought|gave|took|thought|used|made)$/,
     not: /^(?:not|never|nor|neither|\w+n't)$/,
-    verbs: /^(?:has|have|having|takes|taking|uses|using|sews|does|comes|runs|made|features|includes|with)$/,
+    verbs:
+      /^(?:has|have|having|takes|taking|uses|using|sews|does|comes|runs|made|features|includes|with|fitted|equipped|boasts|offers|needs|powered|driven|works)$/,
     is: /^(?:is|are|isn't|can|will|a|an)$/,
     indefinite: /^an?$/,
     definite: /^the$/,
@@ -57,4 +58,21 @@ export const WAYS: Record<FramedLanguage, Ways> = {
     definite: /^(?:les?|la|l')$/,
     therefore: /^(?:donc|pour|car|qui|et)$/,
   }),
+};
+
+const making = (language: FramedLanguage, made: RegExp): Ways => {
+  const ways = WAYS[language];
+  const either = (one: RegExp): RegExp => new RegExp(`${one.source}|${made.source}`);
+  const past = new RegExp(`(?!${made.source})(?:${ways.past.source})`);
+  return { ...ways, verbs: either(ways.verbs), is: either(ways.is), past };
+};
+
+/** Of when and where a thing was made it is said in the past: that alone tells no tale. */
+export const MAKING: Record<FramedLanguage, Ways> = {
+  en: making(
+    'en',
+    /^(?:made|built|manufactured|produced|assembled|was|dates?|dated|dating|from|circa|year|serial|number)$/,
+  ),
+  de: making('de', /^(?:gebaut|hergestellt|gefertigt|produziert|wurde|war|stammt|von|aus|baujahr|jahr|nummer)$/),
+  fr: making('fr', /^(?:fabriquee?|construite?|produite?|date|datee?|etait|de|des|annee|numero)$/),
 };

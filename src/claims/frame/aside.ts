@@ -1,9 +1,14 @@
-import type { Hit } from '../hits';
 import { type ClauseRange, clauseIndexAt, FARTHEST, hasNameCapital, openingAt, type TextPart } from '../part-text';
-import { type FramedLanguage, WAYS, type Ways } from './aside-words';
+import { type FramedLanguage, MAKING, WAYS, type Ways } from './aside-words';
 import type { Known } from './clause-words';
 import type { WordClass } from './types';
 import { english } from './words-en';
+
+/** A phrase's tokens. */
+interface Place {
+  firstToken: number;
+  lastToken: number;
+}
 
 /** The words of a sentence around a phrase in it, folded. */
 interface Around {
@@ -25,14 +30,16 @@ interface Around {
 export function isAside(
   part: TextPart,
   clause: ClauseRange,
-  hit: Hit,
+  hit: Place,
   { classes }: Known,
   language: FramedLanguage,
+  of: 'feature' | 'making' = 'feature',
 ): boolean {
-  const ways = WAYS[language];
+  const ways = of === 'making' ? MAKING[language] : WAYS[language];
   const around = wordsAround(part, clause, hit, ways);
   const isAmong = around.earlier.some((word) => ways.isPerson(word) && !SELF.test(word));
   const own = { hit, classes, ways, isAmong, hasNames: language !== 'de' };
+  if (of === 'making' && around.before.some((word) => SELLS.test(word))) return false;
   // "The overlocker is sold, the free arm too."
   const isToo = TOO.test(around.after.at(-1) ?? '') && around.earlier.some((word) => GONE.test(word));
   if (isOfItself(part, clause, own)) return around.isAsked || isToo;
@@ -63,7 +70,7 @@ function signs({ earlier, before, after, whole, isAsked }: Around, ways: Ways, i
   return all.reduce((sum, [holds, weight]) => (holds ? sum + weight : sum), 0);
 }
 
-function wordsAround(part: TextPart, clause: ClauseRange, hit: Hit, ways: Ways): Around {
+function wordsAround(part: TextPart, clause: ClauseRange, hit: Place, ways: Ways): Around {
   const words = (from: number, to: number): string[] =>
     part.tokens
       .slice(Math.max(from, hit.firstToken - FARTHEST), Math.min(to, hit.lastToken + FARTHEST))
@@ -84,7 +91,7 @@ function wordsAround(part: TextPart, clause: ClauseRange, hit: Hit, ways: Ways):
 }
 
 interface Own {
-  hit: Hit;
+  hit: Place;
   classes: Known['classes'];
   ways: Ways;
   /** The sentence has spoken of somebody before. */
@@ -110,7 +117,7 @@ function isOfItself(part: TextPart, clause: ClauseRange, { hit, classes, ways, i
 }
 
 /** What the thing is or has comes right behind: by a verb, or as "its …". */
-function saysOn({ tokens }: TextPart, at: number, hit: Hit, ways: Ways): boolean {
+function saysOn({ tokens }: TextPart, at: number, hit: Place, ways: Ways): boolean {
   const next = tokens[at + 1]!;
   if (at + 1 === hit.firstToken) return !/^(?:it|she|he|sie|es|elle|il)$/.test(tokens[at]!.folded);
   return ways.verbs.test(next.folded) || ways.is.test(next.folded);
@@ -120,6 +127,8 @@ const THINGS: ReadonlySet<WordClass> = new Set<WordClass>(['own', 'feature', 'pa
 /** What isn't on sale, or no more. */
 const GONE = /^(?:sold|reserved|scrapped|spoken|verkauft|reserviert|vergeben|vendue?s?|reservee?s?)$/;
 const TOO = /^(?:too|also|auch|aussi)$/;
+/** What is offered here. */
+const SELLS = /^(?:selling|sell|sale|offer|offering|offered|verkaufe|verkauft|biete|abzugeben|vends|vend|vendre|cede)$/;
 const SELF = /^(?:i|ich|je|j')$/;
 const NEIGHBOURS = 6;
 /** Words before a phrase in its sentence: lists have few. */

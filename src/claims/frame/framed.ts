@@ -62,6 +62,16 @@ export class Framer {
       : claim;
   }
 
+  /** When or where something was made: is it told only in passing? */
+  isMakingTold(firstToken: number, lastToken: number): boolean {
+    const clause = clauseAt(this.#part, firstToken);
+    return (
+      clause !== null &&
+      this.#language !== null &&
+      isAside(this.#part, clause, { firstToken, lastToken }, this.#known, this.#language, 'making')
+    );
+  }
+
   #turn(whole: ClauseRange, hit: Hit, denied: boolean) {
     const clause = {
       ...whole,

@@ -65,6 +65,8 @@ export function governorOf(words: readonly Word[], first: number): Governor {
       case 'to':
       case 'prep': {
         if (word.folded === 'to' && isVerb(words[i + 1])) break;
+        // "Perfect for jersey thanks to its zigzag": whatever it is good for.
+        if (word.folded === 'to' && /^(?:thanks|due)$/.test(before?.folded ?? '')) return answer(-1, 'start');
         // "Flips over to", "comes out of": a particle of the verb before it.
         if (words[i + 1]?.is === 'to' || words[i + 1]?.is === 'prep') break;
         // "The newer plastic one with zigzag": of that one.

@@ -13,7 +13,10 @@ export const german: readonly TriggerRow[] = [
     'geschweige denn|geschweige|schon gar nicht|schon gar kein|schon gar keine',
     { effect: 'denies', side: 'before', reach: 4 },
   ],
-  ['ohne|ohne die|ohne den|fehlt|fehlen|fehlende|fehlender', { effect: 'denies', side: 'before', reach: 4 }],
+  [
+    'nix|nix mit|nichts mit|nix aus|vergessen sie|vergesst|ohne|ohne die|ohne den|fehlt|fehlen|fehlende|fehlender',
+    { effect: 'denies', side: 'before', reach: 4 },
+  ],
   [
     'kann keine rede sein|keine rede|passt nicht|passen nicht|nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
     { effect: 'denies', side: 'after', reach: 6 },
@@ -28,7 +31,10 @@ export const german: readonly TriggerRow[] = [
   ],
   ['nicht mit|auch nicht mit', { effect: 'denies', side: 'before', reach: 4 }],
   ['außer|ausser|alles außer|mit ausnahme von', { effect: 'denies', side: 'before', reach: 3 }],
-  ['fehlanzeige|nein|negativ|nix', { effect: 'denies', side: 'after', reach: 1, ends: true }],
+  [
+    'fehlanzeige|nein|negativ|nix|ist da nix dran|ist nichts dran|nix dran|ist da nichts',
+    { effect: 'denies', side: 'after', reach: 1, ends: true },
+  ],
   [
     'andere anzeigen|anderen anzeigen|andere anzeige|anderen anzeige|bei den anderen',
     { effect: 'other', side: 'before', reach: 99, across: true },
@@ -47,7 +53,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    'habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
+    'versehentlich|aus versehen|irrtümlich|wegen neuanschaffung|wegen neukauf|neuanschaffung|neukauf|wegen umstieg auf|habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -112,7 +118,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
-    'bleibt hier|bleibt bei mir|nicht zu verkaufen|unverkäuflich|behalte ich',
+    'verkaufe ich nicht|gebe ich nicht her|bleibt hier|bleibt bei mir|nicht zu verkaufen|unverkäuflich|behalte ich',
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
 ];

@@ -17,11 +17,11 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
-    'like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|than the others|than others|than most|unlike others|unlike the others|as heavy as|as light as|unlike|unlike the|not to be confused with|often taken for|sometimes taken for|often taken for the|taken for the|often confused with|often mistaken for|mistaken for|confused with|takes the same|uses the same|shares',
+    'the look of|the looks of|the feel of|the air of|like something|like something from|like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|than the others|than others|than most|unlike others|unlike the others|as heavy as|as light as|unlike|unlike the|not to be confused with|often taken for|sometimes taken for|often taken for the|taken for the|often confused with|often mistaken for|mistaken for|confused with|takes the same|uses the same|shares',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
   [
-    'style|styled|lookalike|look-alike|look alike|clone|copy|replica|esque|inspired|type of thing',
+    'charm|character|workmanship|craftsmanship|style|styled|lookalike|look-alike|look alike|clone|copy|replica|esque|inspired|type of thing',
     { effect: 'likens', side: 'after', reach: 2 },
   ],
   [
@@ -78,7 +78,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    'had it down as|has it down as|have it down as|told me|tells me|label saying|sign saying|a note saying|some would call it|would call it|might call it|catalogued as|catalogued it as|the auctioneer|somebody wrote|someone wrote',
+    'had it down as|has it down as|had this down as|has this down as|have it down as|told me|tells me|label saying|sign saying|a note saying|some would call it|would call it|might call it|catalogued as|catalogued it as|the auctioneer|somebody wrote|someone wrote',
     { effect: 'quotes', side: 'before', reach: 99, across: true },
   ],
   ['as any|as if|as though|as if it were|as though it were', { effect: 'likens', side: 'before', reach: 8 }],
@@ -142,6 +142,8 @@ export const english: readonly TriggerRow[] = [
     'my old machine was|my old machine had|my last machine|we also sell|we sell|these take|these have|they all|all of them|somebody is selling|someone is selling|the other seller|another seller|other sellers|comes from a|comes from an|comes off a|came off a|on my own machine|wants a|wants the|would like|wish for|looking for',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
+  ['nothing to do with|no connection with|no relation to', { effect: 'other', side: 'before', reach: 8 }],
+  ['forget|forget about', { effect: 'denies', side: 'before', reach: 5 }],
   [
     "not for sale|is not for sale|isn't for sale|aren't for sale|it isn't for sale|stays here|stays with me|i keep|i am keeping|we keep|is staying",
     { effect: 'other', side: 'after', reach: 99, across: true },
@@ -153,6 +155,8 @@ export const english: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   ['not necessarily|possible|questionable|suspected', { effect: 'guesses', side: 'before', reach: 4 }],
+  ['maybe more|perhaps more|or more|if not more', { effect: 'guesses', side: 'after', reach: 99, across: true }],
+  ['or newer|or later|or older|or earlier|or before|or after', { effect: 'guesses', side: 'after', reach: 0 }],
   ['unlikely|doubtful', { effect: 'guesses', side: 'after', reach: 4 }],
   ['is absent|are absent|was ruled out|is ruled out', { effect: 'denies', side: 'after', reach: 6 }],
   ["it does not|it doesn't|it cannot|it can't|it hasn't", { effect: 'denies', side: 'after', reach: 4, ends: true }],

@@ -9,7 +9,7 @@ export const french: readonly TriggerRow[] = [
     "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas non plus|pas non plus de|non plus de|encore moins|encore moins de|dépourvu de|dépourvue de|démuni de|démunie de|exempte de|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non",
     { effect: 'denies', side: 'before', reach: 6 },
   ],
-  ['zéro|0|sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
+  ['oubliez|oublie|zéro|0|sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
   [
     'ne va pas|ne vont pas|ne convient pas|ne conviennent pas|non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
     { effect: 'denies', side: 'after', reach: 5 },
@@ -18,6 +18,7 @@ export const french: readonly TriggerRow[] = [
     'comme une|comme un|comme la|comme le|semblable à|similaire à|ressemble à|dans le style|identique à|plus léger que|plus légère que|plus lourde que|plus petite que|comparable à|à ne pas confondre avec|même canette que|même canette que la|les mêmes canettes que',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
+  ['et non|et pas|mais pas|mais non', { effect: 'denies', side: 'before', reach: 4 }],
   ['sauf|hormis|excepté|à part', { effect: 'denies', side: 'before', reach: 3 }],
   [
     "n'existait pas|n'existe pas|n'était pas|n'est pas prévu|n'y est pas|non plus|non",
@@ -48,7 +49,7 @@ export const french: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    "j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a",
+    "vendait aussi|vendaient aussi|il me faut|il me faut donc|il me fallait|j'ai besoin|j'avais besoin|vous trouverez|on trouve|suite à achat|suite achat|suite à l'achat|cause achat|achat|j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a",
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -101,7 +102,7 @@ export const french: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
-    'pas à vendre|reste ici|reste chez moi|je la garde|je le garde',
+    "ne la vends pas|ne le vends pas|n'est pas à vendre|s'abstenir|pas à vendre|reste ici|reste chez moi|je la garde|je le garde",
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
 ];

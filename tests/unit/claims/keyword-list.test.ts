@@ -12,6 +12,9 @@ describe('lists of words to be found by', () => {
     'Straight stitch.\n\nsewing zigzag vintage upholstery leather retro',
     'Gut.\nSuchbegriffe: zigzag, Overlock',
     'Mots-clés : zigzag, cuir',
+    'Straight stitch. Tags: zigzag free arm leather',
+    'Straight stitch. Tags old zigzag treadle retro',
+    'Straight stitch. zigzag industrial free arm treadle vintage antique sewing',
   ])('claim nothing: %j', (text) => {
     expect(zigzags(text).length).toBeGreaterThan(0);
     expect(zigzags(text).filter((claim) => !claim.endsWith('(other)'))).toEqual([]);

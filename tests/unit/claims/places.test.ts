@@ -11,6 +11,14 @@ describe('where the advert says it was made', () => {
     ['Not made at Brindfold.', 'made at Brindfold (denies)'],
   ])('%s', (text, expected) => expect(places(text)).toEqual([expected]));
 
+  it('of two places the one denied is denied', () =>
+    expect(places('Made in Brindfold not Harrowslade.')).toContain('Made in Brindfold not Harrowslade (denies)'));
+
+  it.each(['The company had a works at Harrowslade.', 'Grew up two streets from the Brindfold works.'])(
+    'of the firm or of people: %s',
+    (text) => expect(places(text)).toEqual([]),
+  );
+
   it.each(['Collect from Brindfold.', 'I live in Brindfold.', 'Made in Thornmoor.', 'Brindfold. Made with care.'])(
     'not in: %s',
     (text) => expect(places(text)).toEqual([]),

@@ -16,6 +16,30 @@ describe('of what kind a year is', () => {
     ['Patented 1938.', 'other 1938'],
   ])('%s', (text, expected) => expect(inText(text)).toEqual([expected]));
 
+  it.each([
+    ['1940s machine in working order.', 'made 1940-1949'],
+    ['Year: 1962.', 'made 1962'],
+  ])('a year that opens a sentence or a row: %s', (text, expected) => expect(inText(text)).toEqual([expected]));
+
+  it.each([
+    'I have two from the 1920s as well.',
+    'A list of 1951 is in the lid.',
+    'It stood in the museum from 1974 to 2009.',
+    'My friend has one from 1958.',
+    "Her mother's previous one, from 1911, went for scrap.",
+    'Production ended in 1962.',
+    'Auf einem Tretgestell von 1912.',
+    'They built it until 1962.',
+  ])('of something else: %s', (text) => expect(inText(text).filter((year) => year.startsWith('made'))).toEqual([]));
+
+  it('told of people proves nothing', () => {
+    const asides = (text: string): unknown[] =>
+      readingOf({ title: 'Sewing machine', description: text }).years.map(({ aside }) => aside);
+    expect(asides('My mum made my christening gown on this in 1964.')).toEqual([true]);
+    expect(asides('It was made in 1954.')).toEqual([undefined]);
+    expect(asides('I am selling a machine made in 1954.')).toEqual([undefined]);
+  });
+
   it('a bare year in a title is the year made', () =>
     expect(kinds({ title: 'Cressiter 1955', description: '' })).toEqual(['made 1955']));
 

@@ -1,0 +1,16 @@
+import { clauseAt, FARTHEST, type TextPart } from './part-text';
+
+/** Folded; English, German, French. Common practice, no source. */
+const FIRMS = new Set(
+  'firm company maker makers manufacturer factory business club house firma hersteller werk fabrik haus maison fabricant usine entreprise'.split(
+    ' ',
+  ),
+);
+
+/** "The firm dates from 1884", "the company had a works at …": its clause spoke of who made it, not of the thing. */
+export function isOfTheFirm(part: TextPart, token: number): boolean {
+  const clause = clauseAt(part, token);
+  if (!clause) return false;
+  const from = Math.max(clause.first, token - FARTHEST);
+  return part.tokens.slice(from, token).some(({ folded }) => FIRMS.has(folded));
+}

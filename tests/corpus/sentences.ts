@@ -1,0 +1,66 @@
+import { readFileSync } from 'node:fs';
+import { audit } from '../../src/engine';
+import { readDraft } from '../../src/listing/draft';
+import type { Knowledge } from '../../src/pack/knowledge';
+import { AS_OF } from './labelled';
+
+export const LANGUAGES = ['en', 'de', 'fr'] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+/** The adverts in which each sentence is tried: amid the words, behind them, before them. `@` is the sentence. */
+const ADVERTS: Record<Language, readonly (readonly [title: string, description: string])[]> = {
+  en: [
+    ['Grindlewade Cressiter', 'Cast iron, number KD372118. @ Collection only.'],
+    ['Cressiter sewing machine', 'Grindlewade Cressiter, cast iron, straight stitch, KD 372118 (1955). @'],
+    ['Old Cressiter for sale', '@ The serial is KD372118 and it sews fine.'],
+  ],
+  de: [
+    ['Grindlewade Cressiter', 'Gusseisen, Nummer KD372118. @ Nur Abholung.'],
+    ['Cressiter Nähmaschine', 'Grindlewade Cressiter, Gusseisen, Geradstich, KD 372118 (1955). @'],
+    ['Alte Cressiter zu verkaufen', '@ Die Nummer ist KD372118, sie näht gut.'],
+  ],
+  fr: [
+    ['Grindlewade Cressiter', 'Fonte, numéro KD372118. @ À venir chercher.'],
+    ['Machine à coudre Cressiter', 'Grindlewade Cressiter, en fonte, point droit, KD 372118 (1955). @'],
+    ['Vieille Cressiter à vendre', '@ Le numéro est KD372118, elle coud bien.'],
+  ],
+};
+/** Nothing else is said of the machine that could speak against it. */
+const BARE: Record<Language, readonly [title: string, description: string]> = {
+  en: ['Grindlewade Cressiter', 'Number KD372118. @ Collection only.'],
+  de: ['Grindlewade Cressiter', 'Nummer KD372118. @ Nur Abholung.'],
+  fr: ['Grindlewade Cressiter', 'Numéro KD372118. @ À venir chercher.'],
+};
+
+export function sentences(language: Language, of: 'innocent' | 'untrue'): string[] {
+  const file = new URL(`../../fixtures/drafts/sentences/${language}-${of}.txt`, import.meta.url);
+  return readFileSync(file, 'utf8').split('\n').filter(Boolean);
+}
+
+/** Innocent sentences of which something was said not to hold, in any of the adverts, or each in one of them in turn. */
+export function accused(language: Language, knowledge: Knowledge, inEach = true): string[] {
+  const adverts = ADVERTS[language];
+  return sentences(language, 'innocent').filter((sentence, at) => {
+    const tried = inEach ? adverts : [adverts[at % adverts.length]!];
+    return tried.some((advert) => hasWrong(advert, sentence, language, knowledge));
+  });
+}
+
+/** Untrue sentences that were found out. */
+export function foundOut(language: Language, knowledge: Knowledge): string[] {
+  return sentences(language, 'untrue').filter((sentence) => hasWrong(BARE[language], sentence, language, knowledge));
+}
+
+function hasWrong(
+  [title, text]: readonly [string, string],
+  sentence: string,
+  language: Language,
+  knowledge: Knowledge,
+): boolean {
+  const ended = /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
+  const description = text.replace('@', () => ended);
+  const { findings } = audit(readDraft({ title, description, priceText: '£100', language }), knowledge, {
+    asOf: AS_OF,
+  });
+  return findings.some(({ standing }) => standing === 'disproved');
+}
