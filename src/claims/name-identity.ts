@@ -29,6 +29,9 @@ interface Place {
 export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): boolean {
   // "It's the Name that is alloy": of another, as often as of this.
   if (/^(?:that|which|who)$/.test(part.tokens[lastToken + 1]?.folded ?? '')) return false;
+  // "C'est la Name de ma sœur".
+  if (OF.test(part.tokens[lastToken + 1]?.folded ?? '') && WHOSE.test(part.tokens[lastToken + 2]?.folded ?? ''))
+    return false;
   if (opensWithMine(firstToken, part) || isOffered(firstToken, part)) return true;
   let words = 0;
   for (let i = firstToken - 1; i >= 0 && words < IDENTITY_REACH; i--) {
@@ -53,6 +56,8 @@ function isOfThis(part: TextPart, called: number): boolean {
   return /^(?:it|this|she|machine|mine)$/.test(subject);
 }
 
+const OF = /^(?:of|von|de|du)$/;
+const WHOSE = /^(?:my|his|her|our|their|the|meine[rms]?|seine[rms]?|ihre[rms]?|ma|mon|mes|sa|son|ses|la|notre)$/;
 const OFFERS = /^(?:selling|sell|biete|verkaufe|vends|vend|propose)$/;
 /** "Also selling a Name": another thing. */
 const ANOTHER = /^(?:also|and|too|not|never|auch|noch|und|aussi|et|egalement|pas)$/;
@@ -69,9 +74,13 @@ function isOffered(name: number, { tokens }: TextPart): boolean {
   const [before, word] = [tokens[at - 1]?.folded ?? '', tokens[at]?.folded ?? ''];
   if (OFFERS.test(word)) return !ANOTHER.test(before) && !ANOTHER.test(tokens[at - 2]?.folded ?? '');
   if (word === 'by') return /^(?:made|built|manufactured)$/.test(before) && isOpening(tokens, at - 1);
-  if (word === 'ist') return before === 'das' && isOpening(tokens, at - 1);
-  return word === ':' && /^(?:maker|make|brand|manufacturer|hersteller|marke|fabrikat|marque|fabricant)$/.test(before);
+  if (word === 'voici') return true;
+  if (/^(?:is|ist|est)$/.test(word))
+    return (/^(?:das|c')$/.test(before) && isOpening(tokens, at - 1)) || MAKER.test(before);
+  return word === ':' && MAKER.test(before);
 }
+
+const MAKER = /^(?:maker|make|brand|manufacturer|hersteller|marke|fabrikat|marque|fabricant)$/;
 
 /** Nothing stands before it in its sentence. */
 function isOpening(tokens: TextPart['tokens'], at: number): boolean {

@@ -87,7 +87,8 @@ function isAbout(attribute: AttributeKnown, part: TextPart, noun: Hit): boolean 
   return false;
 }
 
-const TAKES = /^(?:takes|uses|needs|nimmt|prend)$/;
+/** "Takes slant shank feet": what a thing takes tells what it is. */
+export const TAKES = /^(?:takes?|uses?|needs?|requires?|accepts?|nimmt|braucht|prend)$/;
 const MOST_LINKING = 4;
 
 /** Only linking and small words stand between the noun and the feature. */

@@ -5,7 +5,7 @@ import type { PartReading } from './values';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
 
-const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesait pesant pesent weegt woog');
+const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesee pesait pesant pesent weegt woog');
 
 /** Right after a weight these make it the weight of something else: "12 kg parcel", "400 g of thread". */
 const AFTER = set(`

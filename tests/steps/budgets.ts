@@ -50,7 +50,7 @@ export const BUDGETS: readonly Budget[] = [
   },
   {
     name: 'engine, in its own thread',
-    most: 140_000,
+    most: 145_000,
     why: 'the panel waits for it before the first audit, though it shows and stays quick without it',
     files: engineItself,
   },

@@ -116,7 +116,7 @@ export const french: LooseWords = {
     ['avec', null],
     ['en', null],
     ['pour', null],
-    ['a', /^(?:elle|il|qui|celle|ci|machine|coudre|ecrire|modele|version|passe|passer|equipee?)$/],
+    ['a', /^(?:elle|il|qui|celle|ci|mecanisme|systeme|machine|coudre|ecrire|modele|version|passe|passer|equipee?)$/],
     ['au', /^(?:passe|passer)$/],
     [
       'de',
