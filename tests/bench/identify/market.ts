@@ -142,8 +142,8 @@ function serialOf(model: ModelKnown | null, field: Field, knowledge: Knowledge, 
 
 /** The runs that name a model, in order of their numbers. */
 function runsOf(model: string, { serials }: Knowledge): Run[] {
-  const all = serials
-    .schemes
-    .flatMap(({ pack, scheme }) => serials.around(pack, scheme.id, 0, Number.POSITIVE_INFINITY));
+  const all = serials.schemes.flatMap(({ pack, scheme }) =>
+    serials.around(pack, scheme.id, 0, Number.POSITIVE_INFINITY),
+  );
   return all.filter(({ models }) => models.includes(model));
 }
