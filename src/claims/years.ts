@@ -86,7 +86,9 @@ function isMadeByPlace({ part, hits }: PartReading, mention: YearMention, first:
 /** "1940s machine in full working order". */
 function opensWithYear(part: TextPart, clause: ClauseRange, first: number, last: number): boolean {
   const next = part.tokens[last + 1]?.folded ?? '';
-  return first === clause.first && /^(?:sewing|machine|model|nahmaschine|maschine|modell)$/.test(next);
+  // Whatever signs stand before it.
+  const opens = part.tokens.slice(clause.first, first).every(({ kind }) => kind === 'mark');
+  return opens && /^(?:sewing|machine|model|nahmaschine|maschine|modell)$/.test(next);
 }
 
 /** "Year: 1962" in the words of the seller. */
@@ -95,7 +97,7 @@ function isInRow({ tokens, clauses }: TextPart, clause: ClauseRange, first: numb
   if (before?.folded !== ':') return false;
   const at = clauses.indexOf(clause);
   const from = first > clause.first ? clause.first : (clauses[at - 1]?.first ?? first);
-  const label = tokens.slice(from, first - 1);
+  const label = tokens.slice(from, first - 1).filter(({ kind }) => kind === 'word');
   return label.length <= LONGEST_LABEL && YEAR_LABELS.test(label.map(({ folded }) => folded).join(' '));
 }
 
