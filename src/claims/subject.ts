@@ -39,17 +39,16 @@ export function partMeant(
     const follows = gap >= 1 && gap <= 2 && wordsBetween(part, hit.lastToken, noun.firstToken) === 0;
     const links = noun.lastToken < hit.firstToken && isLinked(part, noun.lastToken + 1, hit.firstToken);
     if (!follows && !links) continue;
-    // "Takes high shank feet."
-    if (
-      follows &&
-      TAKES.test(part.tokens[hit.firstToken - 1]?.folded ?? '') &&
-      part.tokens[noun.firstToken]!.folded === 'feet'
-    )
-      continue;
+    if (follows && takesFeet(part, hit, noun.firstToken)) continue;
     const thingBetween = things.some((thing) => thing.firstToken > noun.lastToken && thing.lastToken < hit.firstToken);
     if ((follows || !thingBetween) && !isHeld(noun)) return noun;
   }
   return null;
+}
+
+/** "Takes slant shank feet": by what feet it takes a thing tells what it is itself. */
+export function takesFeet({ tokens }: TextPart, { firstToken }: Hit, noun: number): boolean {
+  return TAKES.test(tokens[firstToken - 1]?.folded ?? '') && tokens[noun]?.folded === 'feet';
 }
 
 /** Words that open a clause which goes on about what the one before spoke of: "the case is light, made of alloy". */
@@ -87,8 +86,7 @@ function isAbout(attribute: AttributeKnown, part: TextPart, noun: Hit): boolean 
   return false;
 }
 
-/** "Takes slant shank feet": what a thing takes tells what it is. */
-export const TAKES = /^(?:takes?|uses?|needs?|requires?|accepts?|nimmt|braucht|prend)$/;
+const TAKES = /^(?:takes?|uses?|needs?|requires?|accepts?|nimmt|braucht|prend)$/;
 const MOST_LINKING = 4;
 
 /** Only linking and small words stand between the noun and the feature. */

@@ -8,7 +8,7 @@ import { ofAnother } from './other-thing';
 import { quoteOf, type TextPart } from './part-text';
 import type { ValueClaim, WordingClaim } from './reading';
 import type { StanceReader } from './stance';
-import { partMeant, TAKES } from './subject';
+import { partMeant, takesFeet } from './subject';
 import type { Stanced } from './types';
 
 /** One text with all that is needed to read claims from it. */
@@ -71,8 +71,7 @@ function ofTheNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
   const isNamed = (token: number): boolean =>
     reading.framer?.isKnown(token) || hitsOver(hits, token).some((one) => one !== hit && one.value.kind !== 'part');
   const own = hit.value.kind === 'value' ? phraseWords(hit.value.attribute) : null;
-  if (TAKES.test(part.tokens[hit.firstToken - 1]?.folded ?? '') && part.tokens[hit.lastToken + 1]?.folded === 'feet')
-    return claim;
+  if (takesFeet(part, hit, hit.lastToken + 1)) return claim;
   const noun = otherNounMeant(part, hit, isNamed, own);
   return noun === null ? claim : ofAnother(claim, 'noun', noun);
 }

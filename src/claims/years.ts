@@ -3,7 +3,7 @@ import { findYears } from '../quantity/years';
 import { isOfAnother, isOfFound } from './dated-noun';
 import { beginningWithin } from './hits';
 import { isOfTheFirm } from './of-the-firm';
-import { type ClauseRange, clauseAt, quoteOf, type TextPart, tokenAt } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, quoteOf, type TextPart, tokenAt } from './part-text';
 import type { YearClaim } from './reading';
 import type { PartReading } from './values';
 
@@ -92,12 +92,11 @@ function opensWithYear(part: TextPart, clause: ClauseRange, first: number, last:
 }
 
 /** "Year: 1962" in the words of the seller. */
-function isInRow({ tokens, clauses }: TextPart, clause: ClauseRange, first: number): boolean {
-  const before = tokens[first - 1];
-  if (before?.folded !== ':') return false;
-  const at = clauses.indexOf(clause);
-  const from = first > clause.first ? clause.first : (clauses[at - 1]?.first ?? first);
-  const label = tokens.slice(from, first - 1).filter(({ kind }) => kind === 'word');
+function isInRow(part: TextPart, clause: ClauseRange, first: number): boolean {
+  if (part.tokens[first - 1]?.folded !== ':') return false;
+  const before = part.clauses[clauseIndexAt(part, first) - 1];
+  const from = first > clause.first ? clause.first : (before?.first ?? first);
+  const label = part.tokens.slice(from, first - 1).filter(({ kind }) => kind === 'word');
   return label.length <= LONGEST_LABEL && YEAR_LABELS.test(label.map(({ folded }) => folded).join(' '));
 }
 

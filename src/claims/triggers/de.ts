@@ -53,7 +53,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    'versehentlich|aus versehen|irrtümlich|wegen neuanschaffung|wegen neukauf|neuanschaffung|neukauf|wegen umstieg auf|habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
+    'versehentlich|aus versehen|irrtümlich|neuanschaffung|neukauf|wegen umstieg auf|habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [

@@ -49,7 +49,7 @@ export const french: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    "vendait aussi|vendaient aussi|il me faut|il me faut donc|il me fallait|j'ai besoin|j'avais besoin|vous trouverez|on trouve|suite à achat|suite achat|suite à l'achat|cause achat|achat|j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a",
+    "vendait aussi|vendaient aussi|il me faut|il me fallait|j'ai besoin|j'avais besoin|vous trouverez|on trouve|achat|j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a",
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
