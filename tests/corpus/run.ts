@@ -3,7 +3,7 @@ import { demoKnowledge, knowledgeFor, labelled, SETS, type SetName } from './lab
 import { marketPages } from './market';
 import { marketTotals } from './market-totals';
 import { allPacks } from './packs';
-import { accused, foundOut, LANGUAGES, sentences } from './sentences';
+import { accused, foundOut, LANGUAGES, MACHINES, sentences } from './sentences';
 import { type Count, type Totals, totalsOf } from './totals';
 import { wilson } from './wilson';
 
@@ -45,17 +45,14 @@ for (const set of Object.keys(SETS) as SetName[]) {
 }
 
 const demo = demoKnowledge();
-for (const language of LANGUAGES) {
-  const count = (of: 'innocent' | 'untrue'): number => sentences(language, of).length;
-  console.log(`Sentences (${language})`);
-  console.log(
-    line('innocent, and none accused', {
-      hits: count('innocent') - accused(language, demo).length,
-      of: count('innocent'),
-    }),
-  );
-  console.log(line('untrue, and found out', { hits: foundOut(language, demo).length, of: count('untrue') }));
-}
+for (const machine of MACHINES)
+  for (const language of LANGUAGES) {
+    const all = (of: 'innocent' | 'untrue'): number => sentences(language, of, machine).length;
+    const innocent = all('innocent') - accused(language, demo, true, machine).length;
+    console.log(`Sentences (${language}), ${machine === 'cressiter' ? 'tuned' : 'measured'}`);
+    console.log(line('innocent, and none accused', { hits: innocent, of: all('innocent') }));
+    console.log(line('untrue, and found out', { hits: foundOut(language, demo, machine).length, of: all('untrue') }));
+  }
 console.log('');
 
 // The pages of the invented market hold the demonstration together; they are no evidence of accuracy elsewhere.
