@@ -97,6 +97,8 @@ export function ownPage(tab: Tab): OwnPage {
           return await tab.click(`[${MARK}]`, { timeout: AT_ONCE });
         } catch (error) {
           if (Date.now() > end) throw error;
+          // A page behind another one draws nothing, so that a driver waits for ever for it to stand still.
+          await tab.bringToFront();
         }
       }
     },
