@@ -44,16 +44,22 @@ export function howIn(folded: string): PriceHow | null {
   return FROM.test(folded) || /\bprice from|preis ab\b/.test(folded) ? 'from' : null;
 }
 
-const TAX = '(?:vat|sales tax|tax|mwst|mehrwertsteuer|ust|tva|ttc|btw|iva|moms)';
+const TAX = '(?:vat|sales tax|tax|mwst|mehrwertsteuer|ust|tva|ttc|btw|iva|moms|mva|dph|ddv|gst)';
 /** The tax itself, or an amount that lacks it. */
 const TAX_ALONE = new RegExp(`(?:^|\\W)${TAX}(?: \\(?\\d+ ?%\\)?)?\\W*$`);
+/** What has the tax in it: "Incl. VAT: £12". */
+const TAX_WITHIN = new RegExp(
+  `\\b(?:inc|incl|including|inclusive of|with|inkl|mit|avec|inclus\\w*|compris\\w*|met|con|med|s|z|cu) ?\\.? ?${TAX}\\W*$`,
+);
+/** The rate of the tax, which stands between its name and the amount. */
+const RATE = / ?\(\d{1,2}(?:[.,]\d)? ?%\)/g;
 const TAX_BEHIND = new RegExp(
   `^\\W*(?:(?:ex|excl|excluding|without|before|ohne|zzgl|exkl|hors|excl|sans|sin|senza|escl|uden|utan|netto)\\b\\.? ?(?:of )?${TAX}|h\\.?t\\b|${TAX}$)`,
 );
 
 /** True where the words say that an amount is something other than the price. */
 export function isOtherMoney(folded: string): boolean {
-  return BEFORE_OTHER.test(folded) || TAX_ALONE.test(folded) || isOtherBehind(folded);
+  return BEFORE_OTHER.test(folded) || (TAX_ALONE.test(folded) && !TAX_WITHIN.test(folded)) || isOtherBehind(folded);
 }
 
 /** By how much a price was lowered says nothing against what it is now. */
@@ -110,7 +116,7 @@ function readAmounts(text: string): Amount[] {
     const end = start + written.trimEnd().length;
     const before = fold(text.slice(found[index - 1]?.end ?? Math.max(0, start - 60), start)).text;
     const after = fold(text.slice(end, Math.min(found[index + 1]?.start ?? text.length, end + 60))).text;
-    const near = before.split(PARTING).at(-1) ?? '';
+    const near = before.replace(RATE, '').split(PARTING).at(-1) ?? '';
     // A slash parts two prices, but not an amount from its month.
     const behind = /^\s*\//.test(after) ? after : (after.split(PARTING)[0] ?? '');
     return {

@@ -1,5 +1,5 @@
 import { fold } from '../../text/fold';
-import { LINK, type Line } from '../types';
+import { CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { seriesOf } from './series';
@@ -11,6 +11,11 @@ const LINES_OF_A_CARD = 30;
 const AMOUNTS_OF_A_CARD = 3;
 /** Characters. */
 const CARD_MOST = 700;
+const FORM_LEVELS = 4;
+const LINES_OF_A_FORM = 15;
+/** What share of its line a name takes at least; and a link that counts: "12 bids". */
+const NAME_LEAST = 0.3;
+const COUNT = /^\s*\d+\s\p{L}+\s*$/u;
 /** Shorter window titles are words that stand anywhere. */
 const TITLE_LEAST = 8;
 
@@ -100,7 +105,7 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
       else byTag.set(tag, [child]);
     }
     for (const same of byTag.values()) {
-      if (same.length < 2 || (same.length < 3 && !same.every(leads))) continue;
+      if (same.length < 2 || (same.length < 3 && (!same.every(leads) || isInForm(reading, same[0]!)))) continue;
       // What is sold already, or has its price on request, is a card like its neighbours.
       const { parent, tag, hint } = boxes[same[0]!]!;
       const alike = childrenOf[parent]!.filter(
@@ -137,9 +142,24 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
   return found;
 }
 
-/** A link with a name, not only with a price. */
+/** In a small form, what can be had are ways to buy the one thing. */
+function isInForm({ boxes }: Reading, child: number): boolean {
+  for (let at = boxes[child]!.parent, step = 0; at >= 0 && step < FORM_LEVELS; at = boxes[at]!.parent, step++)
+    if (boxes[at]!.tag === 'form') return sizeOf(boxes[at]!) <= LINES_OF_A_FORM;
+  return false;
+}
+
+/** A link with a name: not only with a price or a count, no button, and more than a word of a sentence. */
 const hasNamedLink = (line: Line): boolean =>
-  runsOf(line).some(({ text, flags }) => flags & LINK && text.trim().length >= 8 && amountsIn(text).length === 0);
+  runsOf(line).some(
+    ({ text, flags }) =>
+      flags & LINK &&
+      !(flags & CONTROL) &&
+      text.trim().length >= 8 &&
+      text.length >= line.text.length * NAME_LEAST &&
+      !COUNT.test(text) &&
+      amountsIn(text).length === 0,
+  );
 
 /** Lists without boxes: lines of one box, parted by <br>, each a named link and an amount. */
 function cardLinesOf({ lines, boxes, zones }: Reading): number[] {

@@ -16,12 +16,21 @@ export interface Block {
   weight: number;
   /** The lines it was put together from. */
   lines: number[];
+  /** Only a beginning or a summary, as it says itself. */
+  isTeaser: boolean;
 }
 
 const DESCRIPTION_WORDS = remembered(
   /\b(?:(?<!(?:site|blog|forum)-)description|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/,
 );
 const TWO_WORDS = fitted(/\p{L}\s+\p{L}/u);
+/** From this weight on a label says that these are the words. */
+const LABELLED = 0.85;
+/** Words that are cut short; and names of boxes with no more than a beginning. */
+const CUT = /(?:\.{3}|\u2026)$/;
+const SHORT_NAMES = remembered(/\b(?:short|summary|teaser|excerpt|brief|kurz\w*|breve)\b/);
+/** An item of a list that is written with marks. */
+const LISTED = /^[-–—•*·●]\s/;
 /** Lines longer than this are sentences. */
 const PROSE = 25;
 const LINES_MOST = 1500;
@@ -33,7 +42,7 @@ const LINES_MOST = 1500;
 export function descriptionsOf(reading: Reading): Block[] {
   const { lines, boxes, zones, cards } = reading;
   const found: Block[] = [];
-  const add = (its: number[], weight: number, strict: boolean) => {
+  const add = (its: number[], weight: number, strict: boolean, hint = '') => {
     let chosen: number[] = [];
     for (const index of its.slice(0, LINES_MOST)) {
       if (zones[index] !== MAIN && (strict || zones[index] !== zones[its[0]!])) continue;
@@ -46,7 +55,8 @@ export function descriptionsOf(reading: Reading): Block[] {
     const text = composed(reading, chosen);
     // A row of tabs: nothing but labels.
     if (chosen.length > 0 && chosen.every((index) => headingLabel(lines[index]!.text, true) !== null)) return;
-    if (text.length > 2 && !found.some((block) => block.text === text)) found.push({ text, weight, lines: chosen });
+    if (text.length > 2 && !found.some((block) => block.text === text))
+      found.push({ text, weight, lines: chosen, isTeaser: CUT.test(text) || SHORT_NAMES.test(hint) });
   };
 
   for (const [index, line] of lines.entries()) {
@@ -74,10 +84,25 @@ export function descriptionsOf(reading: Reading): Block[] {
     if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
     const its = range(box.from, box.to);
     // The name is common for what says a word about something.
-    add(its, its.some((at) => isSentence(lines[at]!)) ? 0.75 : 0.45, false);
+    const tells = its.some((at) => isSentence(lines[at]!) && !isInLabelledRow(reading, at));
+    add(its, tells ? 0.75 : 0.45, false, box.hint);
   }
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
+  preferWhole(found);
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
+}
+
+/** Before a beginning of it, shown above or cut short, comes the whole. */
+function preferWhole(blocks: Block[]): void {
+  for (const { text, weight, isTeaser } of blocks)
+    for (const whole of blocks)
+      if (
+        isTeaser &&
+        weight < LABELLED &&
+        whole.text.length > text.length &&
+        whole.text.startsWith(text.replace(/\W+$/, ''))
+      )
+        whole.weight = Math.max(whole.weight, weight + 0.01);
 }
 
 /** A label that says so; or one of comments that the zones left where it is, since the seller alone speaks under it. */
@@ -157,7 +182,12 @@ function mostProse(reading: Reading): number[][] {
     if (titleLine >= from && titleLine < to) from = titleLine + 1;
     // From the first sentence to the last: short lines at either end are buttons, prices, dates.
     while (from < to && !isSentence(lines[from]!)) from++;
+    const end = to;
     while (to > from && !isSentence(lines[to - 1]!)) to--;
+    // The items of a list are no shorter words at the end.
+    const isNext = (at: number) => at < end && LISTED.test(lines[at]!.text) && lines[at]!.box === lines[to - 1]!.box;
+    if (to > from && lines[to]?.text.endsWith(':') && isNext(to + 1)) to++;
+    while (to > from && isNext(to)) to++;
     const all = Array.from({ length: to - from }, (_, at) => from + at);
     let longest = from;
     for (const at of all)

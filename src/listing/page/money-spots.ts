@@ -23,7 +23,7 @@ const SIGN_BEHIND = new RegExp(`\\s?(?:${SIGN})(?!\\s?\\d)`, 'iy');
 /** The sign in the place of the point; a number and its sign; a number that ends in dashes for the cents. */
 const BY_THEMSELVES = [
   /\d{1,3}(?:[ .]?\d{3})*€\d{2}(?!\d)/y,
-  new RegExp(`${NUMBER}\\s?(?:${SIGN})`, 'iy'),
+  new RegExp(`${NUMBER}\\s?(?:${SIGN})(?!\\d[\\d.,])`, 'iy'),
   /\d[\d.'’]*[,.][-–—]{1,2}/y,
 ];
 const ALONE = new RegExp(`^(?:${SIGN})$`, 'i');

@@ -6,5 +6,5 @@ export const PRICE_NAMES = remembered(
 );
 /** Names of amounts that are no price: what it was, what is saved, postage, instalments. */
 export const OTHER_NAMES = remembered(
-  /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|compare|compare-at|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|list-price|price-list|alt|alter|vecchio|viejo|anterior|precedente|listino|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan\w*|fees?|estimate|estimation|approx|converted)\b/,
+  /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|compare|compare-at|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|list-price|price-list|alt|alter|vecchio|viejo|anterior|precedente|listino|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan\w*|fees?|(?:excl|excluding|without)-(?:tax|vat)|tax-excl\w*|estimate|estimation|approx|converted)\b/,
 );

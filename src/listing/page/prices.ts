@@ -52,7 +52,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
     if (zones[index] === AWAY || cards.lines.has(index) || line.text.length > SENTENCE_MOST) continue;
     const label = labelBefore(reading, index);
     const isLabelled = isPriceLabel(label) || isBidOrSold(label);
-    const all = amountsIn(line.text);
+    const all = amountsIn(line.text).map((one) => (one.other && isGlued(line, one) ? alone(line, one) : one));
     const isKnown = rowLabel(label) === 'price' || (isLabelled && !isPriceLabel(label));
     const joined = all.length === 0 ? joinedAmount(reading, index) : null;
     if (all.length === 0 && joined === null && !isPriceWithoutSign(reading, line, isKnown, isLabelled)) continue;
@@ -244,6 +244,16 @@ function runOf({ text, runs }: Line, { start, end }: Amount) {
 
 const hintOf = (line: Line, amount: Amount): string => runOf(line, amount)?.hint ?? '';
 
+/** In an element of its own, with no space before it: what stands before belongs to another part of the page. */
+const isGlued = ({ text, runs }: Line, { start }: Amount): boolean =>
+  start > 0 && !/\s/.test(text[start - 1]!) && (runs?.some(({ at }) => at === start) ?? false);
+
+/** The same amount, by what stands behind it alone. */
+const alone = ({ text }: Line, one: Amount): Amount => ({
+  ...one,
+  other: amountsIn(text.slice(one.start))[0]?.other ?? true,
+});
+
 /** Class and property words of the elements close around an amount, or around a line. */
 function hintsAround({ boxes }: Reading, line: Line, amount: Amount | null = null): string {
   const box = boxes[line.box]!;
@@ -264,8 +274,10 @@ const isStruck = (line: Line, amount: Amount): boolean => ((runOf(line, amount)?
  * The amount with the words that belong to it ("£45 ono", "£40 - £50"), but not another amount beside it. Of a sentence
  * all, since its words say which amount is meant.
  */
-function written({ text, runs }: Line, amount: Amount | null, all: Amount[], isHeading: boolean): string {
+function written(line: Line, amount: Amount | null, all: Amount[], isHeading: boolean): string {
+  const { text, runs } = line;
   if (!amount || isSentence(text)) return text;
+  if (isGlued(line, amount)) return text.slice(amount.start, amount.end);
   // "€39,-" glued to "1 in stock" of another element.
   const glued = runs?.find(({ at }) => at >= amount.end && at <= amount.end + 1 && at > 0 && !/\s/.test(text[at - 1]!));
   if (glued && /^\d/.test(text.slice(glued.at))) return text.slice(amount.start, glued.at).trim();

@@ -1,4 +1,5 @@
 import type { BOLD, Box, CONTROL, LINK, Line, PageText } from '../types';
+import { withPoint } from './cents';
 
 /** A page as its parts are judged: the text, what follows from its boxes, and what was found out so far. */
 export interface Reading {
@@ -28,7 +29,7 @@ export function readingOf(page: PageText): Reading {
   const sound =
     boxes.length === page.boxes.length && page.lines.every((line) => line.box >= 0 && line.box < boxes.length);
   const reading: Reading = {
-    lines: sound ? page.lines : [],
+    lines: sound ? page.lines.map(withPoint) : [],
     boxes: sound ? boxes : [],
     pictures: sound
       ? page.pictures.filter(({ box, line }) => box >= 0 && box < boxes.length && line <= page.lines.length)

@@ -5,17 +5,29 @@ import { boxOf, isOnly, levelOf, type Reading, sizeOf } from './reading';
 /**
  * The lines that a heading (or a label on a line of its own) stands over: `[from, to)`.
  * Where the label is the first thing in a box of its own, that box; else all that follows in the box around it; in both
- * cases up to the next heading of its rank or the next label.
+ * cases up to the next heading of its rank or the next label. `mayHold` says of a still wider box that the label begins
+ * whether it may be the part.
  */
-export function sectionAfter(reading: Reading, label: number): [number, number] {
+export function sectionAfter(
+  reading: Reading,
+  label: number,
+  mayHold: (box: number) => boolean = () => false,
+): [number, number] {
   const { lines, boxes, heading } = reading;
   const own = lines[label]!;
   let at = own.box;
   // Climb while the label is all that the box holds.
   while (sizeOf(boxes[at]!) <= 1 && boxes[at]!.parent >= 0) at = boxes[at]!.parent;
+  let wider = boxes[at]!.parent;
+  while (wider >= 0 && boxes[wider]!.from === label && mayHold(wider)) {
+    at = wider;
+    wider = boxes[at]!.parent;
+  }
   const limit = boxes[at]!.to;
   const rank = levelOf(reading, label) || 7;
-  let to = label + 1;
+  // A heading of the part itself, inside it, is no other part: "Description" over a panel that begins with "Details".
+  const from = isHeadingInside(reading, label) ? label + 2 : label + 1;
+  let to = from;
   for (; to < limit; to++) {
     const box = boxOf(reading, to);
     const level = levelOf(reading, to);
@@ -25,5 +37,15 @@ export function sectionAfter(reading: Reading, label: number): [number, number] 
     // A label among other text of its line's box is only a word; alone in its box it begins another part.
     if (sizeOf(box) === 1 && headingLabel(lines[to]!.text, level === 0)) break;
   }
-  return [label + 1, to];
+  return [from, Math.max(from, to)];
+}
+
+/** Right after a label, the heading of a box beside it that holds more than that heading. */
+function isHeadingInside(reading: Reading, label: number): boolean {
+  const { boxes, heading, lines } = reading;
+  const next = lines[label + 1];
+  const own = next ? heading[next.box]! : -1;
+  const beside = boxes[heading[lines[label]!.box]!]?.parent;
+  const around = boxes[own]?.parent ?? -1;
+  return around >= 0 && boxes[around]!.parent === beside && boxes[around]!.from > label && sizeOf(boxes[around]!) > 1;
 }

@@ -85,7 +85,11 @@ export function zonesOf(reading: Reading): Uint8Array {
     if (zones[index] === AWAY || level === 1 || headingLabel(line.text, level === 0) !== 'away') continue;
     // Only a heading, or a label that has its box to itself, sends what follows away.
     if (level === 0 && sizeOf(boxOf(reading, index)) > 1) continue;
-    const [, to] = sectionAfter(reading, index);
+    const [, to] = sectionAfter(
+      reading,
+      index,
+      (box) => level > 0 && !hasTitle[box] && length(boxes[box]!) < whole * 0.6,
+    );
     if (isOfComments(line.text) && isOneVoice(lines.slice(index + 1, to))) continue;
     zones.fill(AWAY, index, to);
   }

@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { readListing } from '../../../src/listing/read';
+import { documentOf } from './dom';
+
+const WORDS = 'It has been in my family for as long as I can remember, and it still turns freely.';
+const NAME = 'Hand crank in its case';
+const read = (html: string, language = 'en', url?: string) =>
+  readListing(
+    documentOf(`<html lang="${language}"><title>${NAME}</title><h1>${NAME}</h1>${html}<p>${WORDS}</p>`, url),
+    url,
+  );
+const priceOf = (html: string, language?: string, url?: string) => {
+  const { price } = read(html, language, url);
+  return price && [price.amount, price.currency, price.how];
+};
+
+describe('an amount without the tax', () => {
+  it.each([
+    [
+      'in one line with the other, the rate in brackets',
+      'de',
+      'zzgl. MwSt (21%): 4,92 € Inkl. MwSt (21%): 5,95 €',
+      '5.95',
+    ],
+    ['under a label, the one with the tax below', 'en', 'Ex VAT: £10.00</p><p>Inc VAT: £12.00', '12.00'],
+    ['behind the amount', 'nl', '€ 100,00 excl. btw</p><p>€ 121,00 incl. btw', '121.00'],
+    ['before the amount, in another language', 'sk', 'bez DPH 40,00 €</p><p>s DPH 48,00 €', '48.00'],
+  ])('is not what is asked: %s', (_, language, html, amount) => {
+    expect(priceOf(`<p>${html}</p>`, language)?.[0]).toBe(amount);
+  });
+
+  it('is what is asked where no other stands', () => {
+    expect(priceOf('<p class="price">£12.00 (inc. VAT)</p>')).toEqual(['12.00', 'GBP', 'asking']);
+  });
+
+  it('is known by the name of its element', () => {
+    const html =
+      '<div><span class="price price-excluding-tax">4,92 €</span> <span class="price price-including-tax">5,95 €</span></div>';
+    expect(priceOf(html, 'de')).toEqual(['5.95', 'EUR', 'asking']);
+  });
+});
+
+describe('cents without a point', () => {
+  it.each([
+    ['set high', '<p class="price">173<sup>34</sup> €</p>', '173.34'],
+    ['set high behind the sign', '<p class="price">£173<sup>34</sup></p>', '173.34'],
+    [
+      'in an element that only a style sheet from elsewhere sets high',
+      '<p class="price">£229<span>99</span></p>',
+      '229.99',
+    ],
+    ['behind thousands', '<p class="price">£1,229<span>99</span></p>', '1229.99'],
+  ])('are read: %s', (_, html, amount) => {
+    expect(priceOf(html)?.[0]).toBe(amount);
+  });
+
+  it('are none in one text with the amount, or where more than two digits follow', () => {
+    expect(priceOf('<p class="price">£22999</p>')?.[0]).toBe('22999');
+    expect(priceOf('<p class="price">£1<span>250</span></p>')?.[0]).toBe('1250');
+  });
+});
+
+describe('a copy for readers of screens, glued to what is seen', () => {
+  it('is the same price twice', () => {
+    const html =
+      '<p><span class="price"><span class="offscreen">£229.99</span><span aria-hidden="true">£229.99</span></span></p>';
+    expect(priceOf(html)).toEqual(['229.99', 'GBP', 'asking']);
+  });
+
+  it('belongs to no saving that ends right before it', () => {
+    const { price, priceText } = read(
+      '<div class="price-box"><span class="saving">SAVE 70</span><span class="for-screens">£229.99</span></div>',
+    );
+    expect([price?.amount, priceText]).toEqual(['229.99', '£229.99']);
+  });
+
+  it('leaves a saving that is told in words what it is', () => {
+    expect(priceOf('<p>Save <b>£70.00</b></p><p class="price">£229.99</p>')?.[0]).toBe('229.99');
+  });
+});
+
+describe('at an auction', () => {
+  it('the count of bids is no part of an amount that it is glued to', () => {
+    const html = '<div><span class="price">$200</span><span>2 bids</span></div><p>Starting price $150</p>';
+    expect(priceOf(html)?.slice(0, 1)).toEqual(['200']);
+    expect(priceOf(html)?.[2]).toBe('bid');
+  });
+
+  it('what is bid goes before what has to be bid next', () => {
+    const html = '<p>Current bid: £40.00</p><p>3 bids</p><p>Next minimum bid: £42.50</p><p>Bid £42.50 or more</p>';
+    expect(priceOf(html)).toEqual(['40.00', 'GBP', 'bid']);
+  });
+
+  it('the way to bid in the panel of the first bid makes no other thing of it', () => {
+    const html = `<table><tr><td><div>Prezzo di partenza:</div><div class="price">12,99 €</div><div><a href="/b">0 offerte</a></div>
+      <a href="/o" role="button">Fai un'offerta</a><div><a href="/r">Ripristina l'offerta</a>, se la pagina non viene aggiornata immediatamente.</div></td></tr></table>
+      <table><tr><td><div>Proposta d'acquisto:</div><a href="/p" role="button">Fai una proposta da 11,00 €</a></td></tr></table>`;
+    expect(priceOf(html, 'it')).toEqual(['12.99', 'EUR', 'bid']);
+  });
+});
+
+describe('amounts beside the price', () => {
+  it('of a small form are ways to buy the one thing, whatever they link to', () => {
+    const html = `<form><div class="cost"><p class="price">173,34 €</p><p><a href="/rates">see the details</a></p></div>
+      <div class="others"><a href="/o">one more offer, from another shop at <b>271,99 €</b></a></div><button>Add to basket</button></form>`;
+    expect(priceOf(html)?.[0]).toBe('173.34');
+  });
+
+  it('may be parts of it', () => {
+    const html = '<p class="price">£1,150.00</p><p>or 4 x £287.50</p><p>Machine £1,100.00 + case £50.00</p>';
+    expect(priceOf(html)).toEqual(['1150.00', 'GBP', 'asking']);
+  });
+});
+
+describe('a point that parts thousands', () => {
+  it.each([
+    ['de', '€ 20.000', '20000', 'EUR'],
+    ['es', '24.990 €', '24990', 'EUR'],
+    ['nl', '€ 1.250,-', '1250', 'EUR'],
+  ])('needs no decimals behind it: %s', (language, written, amount, currency) => {
+    expect(priceOf(`<p class="price">${written}</p>`, language)?.slice(0, 2)).toEqual([amount, currency]);
+  });
+});

@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import { readListing } from '../../../src/listing/read';
+import { documentOf } from './dom';
+
+const NAME = 'Hand crank in its case';
+const FIRST = 'It has been in my family for as long as I can remember, and it still turns freely.';
+const SECOND = 'The case was mended at one corner with glue and a little brass plate, as the third photograph shows.';
+const THIRD = 'Anybody who wants to try it before buying is welcome to come by, best on a Saturday before noon.';
+const read = (body: string, head = '') =>
+  readListing(documentOf(`<html lang="en"><head><title>${NAME}</title>${head}</head><body>${body}</body></html>`));
+const wordsOf = (body: string) => read(`<h1>${NAME}</h1><p class="price">£45.00</p>${body}`).description;
+
+describe('the words of the advert', () => {
+  it('stand under a heading that its panel repeats in other words', () => {
+    const words = wordsOf(
+      `<div class="panels"><h2>Description</h2><div class="panel"><h2>Details</h2><div class="std"><p>${FIRST}</p><p>${SECOND}</p></div></div><h2>Delivery</h2><div class="panel"><p>${THIRD}</p></div></div>`,
+    );
+    expect(words).toBe(`${FIRST}\n${SECOND}`);
+  });
+
+  it('are none of a heading over nothing, followed by another part', () => {
+    const words = wordsOf(`<div><h2>Description</h2><h2>Delivery</h2><p>${THIRD}</p></div><p>${FIRST} ${SECOND}</p>`);
+    expect(words).toContain(FIRST);
+  });
+
+  it('are told whole, not as the summary that stands above them', () => {
+    const words = wordsOf(
+      `<div class="short-description"><p>${FIRST}</p></div><div class="std"><p>${FIRST}</p><p>${SECOND}</p><p>${THIRD}</p></div>`,
+    );
+    expect(words).toBe([FIRST, SECOND, THIRD].join('\n'));
+  });
+
+  it('stay what their own element holds, though others write on after it', () => {
+    const words = wordsOf(`<div><div class="description"><p>${FIRST}</p></div><p>${SECOND}</p><p>${THIRD}</p></div>`);
+    expect(words).toBe(FIRST);
+  });
+
+  it('go on to the last item of a list that is written with dashes', () => {
+    const words = wordsOf(`<div>${FIRST}<br>${SECOND}<br>With it come:<br>- a key<br>- a shuttle<br>- oil</div>`);
+    expect(words).toContain('- a shuttle\n- oil');
+  });
+
+  it('end where a table of features begins inside of their part', () => {
+    const words = wordsOf(
+      `<section><h3>Descrição</h3><div><p>${FIRST}</p><p>${SECOND}</p><table><thead><tr><th>Características Principais</th></tr></thead><tbody><tr><td>Peso</td><td>12 kg</td></tr><tr><td>Cor</td><td>Preto</td></tr></tbody></table></div></section>`,
+    );
+    expect(words).toBe(`${FIRST}\n${SECOND}`);
+  });
+
+  it('are not what buyers say, in however many boxes the heading over it stands', () => {
+    const said = [1, 2]
+      .map(
+        (at) =>
+          `<div><b>Reader ${at}</b><p>${THIRD} I am glad of it, ${at} times over, and so is everybody here.</p></div>`,
+      )
+      .join('');
+    const words = wordsOf(
+      `<div><div><p>${FIRST}</p><p>${SECOND} ${FIRST}</p></div><div class="r1"><div class="r2"><div class="r3"><h3>Customer reviews</h3></div><div>4.6 of 5</div></div><div>${said}</div></div></div>`,
+    );
+    expect(words).not.toContain('Reader');
+    expect(words).not.toContain('everybody here');
+  });
+
+  it('are rather sentences than a table that is called a description', () => {
+    const words = wordsOf(
+      `<div class="description"><table><tr><td>Finish</td><td>Black japan, with gold lines along the bed, hardly worn anywhere at all</td></tr><tr><td>Weight</td><td>12 kg</td></tr></table></div><div class="description">${FIRST} ${SECOND}</div>`,
+    );
+    expect(words).toBe(`${FIRST} ${SECOND}`);
+  });
+});
+
+describe('what stands around an advert or is written twice', () => {
+  it('is no matter where a question for consent of 300 kB stands before it', () => {
+    const partner = (at: number) =>
+      `<li><b>Partner ${at}</b><p>Stores and reads information on a device, at 0.${at} cents each, for ${at} months. <a href="/p/${at}">Privacy policy</a></p></li>`;
+    const asking = `<div class="consent-dialog" role="dialog"><h2>We value your privacy</h2><ul>${Array.from({ length: 2200 }, (_, at) => partner(at)).join('')}</ul></div>`;
+    expect(asking.length).toBeGreaterThan(300_000);
+    const { title, price, description } = read(
+      `${asking}<main><h1>${NAME}</h1><p class="price">£45.00</p><p>${FIRST}</p><p>${SECOND}</p></main>`,
+    );
+    expect([title, price?.amount, description]).toEqual([NAME, '45.00', `${FIRST}\n${SECOND}`]);
+  });
+
+  it('is read where the page tells machines text that was escaped twice', () => {
+    const twice = 'Foot &amp;amp; plate, 1&amp;frac12;&amp;quot; wide';
+    const { title } = read(
+      `<p>${FIRST}</p>`,
+      `<meta property="og:title" content="${twice}"><meta property="og:type" content="product">`,
+    );
+    expect(title).not.toContain('&amp;');
+  });
+
+  it('is read inside the template of a shadow root', () => {
+    const { title, price, description } = read(
+      `<market-page><template shadowrootmode="open"><main><h1>${NAME}</h1><p class="price">£45.00</p><h2>Description</h2><p>${FIRST}</p></main></template></market-page>`,
+    );
+    expect([title, price?.amount, description]).toEqual([NAME, '45.00', FIRST]);
+  });
+
+  it('says nothing of a sale where both states wait in templates', () => {
+    const states =
+      '<template id="sold"><span class="badge">Sold</span></template><template id="open"><span class="badge">For sale</span></template>';
+    expect(read(`<h1>${NAME}</h1>${states}<p class="price">£45.00</p><p>${FIRST}</p>`).sale).toBeNull();
+  });
+
+  it('is told in the vocabulary for offers, its prefix bound on an element as of old', () => {
+    const { title, price } = readListing(
+      documentOf(
+        `<html xmlns="http://www.w3.org/1999/xhtml" xmlns:gr="http://purl.org/goodrelations/v1#" lang="en"><head><title>Stall 9</title></head><body><div typeof="gr:Offering"><div property="gr:name" content="${NAME}"></div><div rel="gr:hasPriceSpecification"><div typeof="gr:UnitPriceSpecification"><span property="gr:hasCurrency" content="GBP"></span><span property="gr:hasCurrencyValue" content="45.0"></span></div></div></div></body></html>`,
+      ),
+    );
+    expect([title, price?.amount, price?.currency]).toEqual([NAME, '45.0', 'GBP']);
+  });
+});
