@@ -1,7 +1,8 @@
+import { fitted } from '../../text/fitted';
 import type { Line } from '../types';
 
 /** The whole of an amount behind its sign. */
-const WHOLE = /\p{Sc}\s?\d{1,3}(?:[.,]?\d{3})*$/u;
+const WHOLE = fitted(/\p{Sc}\s?\d{1,3}(?:[.,]?\d{3})*$/u);
 const CENTS = /^\d\d\s*$/;
 
 /**
