@@ -2,8 +2,8 @@ import { hashOf } from './hash';
 import { isWholeAt, roleOf, singulars } from './phrase-keys';
 import type { Token } from './tokens';
 
-export const STOP = 0;
-const PASS = 1;
+const STOP = 0;
+export const PASS = 1;
 export const KEY = 2;
 
 /** What a search for phrases asks of each token of a list, whatever phrases it is for. */
@@ -12,14 +12,20 @@ export interface PhraseWalk {
   roles: Uint8Array;
   /** The places where a match may begin, in order. */
   openings: readonly number[];
-  /** 1 where a match may end. */
+  /** NO where a match can't end, AS_WRITTEN where it may, AS_SINGULAR where its last word may be a singular of this too. */
   closes: Uint8Array;
-  /** The token as it is folded, and the hash of that, with a sign: what is larger than that has to be made an object. */
+  /** Token -> the place of its key among the keys: a text has its words over and over. */
+  words: Uint32Array;
+  /** The different keys of the text, as they are folded, and the hash of each, with a sign: without it is an object. */
   keys: readonly string[];
   hashes: Int32Array;
-  /** What else the last word of a phrase may be where the text has this word, and a match may end with it: its singulars. */
+  /** For each key its singulars: what the last word of a phrase may be where the text has this word. */
   stems: readonly (readonly string[])[];
 }
+
+export const NO = 0;
+const AS_WRITTEN = 1;
+export const AS_SINGULAR = 2;
 
 const NONE: readonly string[] = [];
 const walks = new WeakMap<readonly Token[], PhraseWalk>();
@@ -38,22 +44,26 @@ function walkThrough(tokens: readonly Token[]): PhraseWalk {
   const roles = new Uint8Array(length);
   const openings: number[] = [];
   const closes = new Uint8Array(length);
-  const keys = new Array<string>(length);
-  const hashes = new Int32Array(length);
-  const stems = new Array<readonly string[]>(length);
+  const words = new Uint32Array(length);
+  const places = new Map<string, number>();
+  const keys: string[] = [];
+  const stems: (readonly string[])[] = [];
   for (let at = 0; at < length; at++) {
-    stems[at] = NONE;
-    keys[at] = tokens[at]!.folded;
     const role = roleOf(tokens, at);
     roles[at] = role === 'key' ? KEY : role === 'pass' ? PASS : STOP;
     if (role !== 'key') continue;
-    const folded = keys[at]!;
+    const { kind, folded } = tokens[at]!;
+    let word = places.get(folded);
+    if (word === undefined) {
+      word = keys.push(folded) - 1;
+      stems.push(mayBePlural(folded) ? singulars(folded).slice(1) : NONE);
+      places.set(folded, word);
+    }
+    words[at] = word;
     if (isWholeAt(tokens, at, -1)) openings.push(at);
-    if (isWholeAt(tokens, at, 1)) closes[at] = 1;
-    hashes[at] = hashOf(folded);
-    if (closes[at] === 1 && tokens[at]!.kind === 'word' && mayBePlural(folded)) stems[at] = singulars(folded).slice(1);
+    if (isWholeAt(tokens, at, 1)) closes[at] = kind === 'word' && stems[word]!.length > 0 ? AS_SINGULAR : AS_WRITTEN;
   }
-  return { roles, openings, closes, keys, hashes, stems };
+  return { roles, openings, closes, words, keys, hashes: Int32Array.from(keys, hashOf), stems };
 }
 
 function mayBePlural(folded: string): boolean {

@@ -1,6 +1,6 @@
 import { hashOf } from './hash';
 import { waysToWrite } from './phrase-keys';
-import { KEY, type PhraseWalk, STOP, walkOf } from './phrase-walk';
+import { AS_SINGULAR, KEY, NO, PASS, type PhraseWalk, walkOf } from './phrase-walk';
 import { Sieve } from './sieve';
 import type { Span } from './span';
 import type { Token } from './tokens';
@@ -35,29 +35,39 @@ export interface PhraseFinder<T> {
  */
 export function searchTrees<T>(trees: readonly PhraseTree<T>[], tokens: readonly Token[]): PhraseMatch<T>[] {
   const walk = walkOf(tokens);
+  const { openings, words } = walk;
+  const roots = trees.map((tree) => rootsOf(tree, walk));
+  const begins = walk.keys.map((_, word) => roots.some((own) => own[word]! >= 0) || beginsAsPlural(trees, walk, word));
   const found: PhraseMatch<T>[] = [];
   const nodes = trees.map(() => 0);
   const before = nodes.slice();
-  for (const first of walk.openings) {
-    if (!beginsAt(trees, walk, first)) continue;
-    nodes.fill(0);
+  for (let i = 0; i < openings.length; i++) {
+    const first = openings[i]!;
+    const word = words[first]!;
+    if (!begins[word]) continue;
+    for (let tree = 0; tree < trees.length; tree++) {
+      nodes[tree] = roots[tree]![word]!;
+      before[tree] = 0;
+    }
     addFrom(trees, tokens, walk, first, nodes, before, found);
   }
   return found;
 }
 
-/** Does some phrase begin with the token there? With most tokens none does, so that nothing is made to find out. */
-function beginsAt<T>(trees: readonly PhraseTree<T>[], { keys, hashes, stems }: PhraseWalk, at: number): boolean {
-  for (let i = 0; i < trees.length; i++) if (trees[i]!.next(0, keys[at]!, hashes[at]) >= 0) return true;
-  const own = stems[at]!;
-  for (let j = 0; j < own.length; j++)
-    for (let i = 0; i < trees.length; i++) if (trees[i]!.next(0, own[j]!) >= 0) return true;
-  return false;
+/** For each key of a text the node that it leads to from the tree's root, or -1: asked once, however often it stands there. */
+function rootsOf<T>(tree: PhraseTree<T>, { keys, hashes }: PhraseWalk): number[] {
+  return keys.map((key, word) => tree.next(0, key, hashes[word]));
+}
+
+/** Is some phrase one word, of which the text has the plural? */
+function beginsAsPlural<T>(trees: readonly PhraseTree<T>[], { stems }: PhraseWalk, word: number): boolean {
+  return stems[word]!.some((stem) => trees.some((tree) => tree.next(0, stem) >= 0));
 }
 
 /**
  * Adds the matches that begin at a token, the longest first.
- * @param nodes the trees' roots, which it goes on from; `before` are those that it stood at one key earlier
+ * @param nodes where the token's key leads to in each tree, from where it goes on; `before` are those that it stood at one
+ *   key earlier
  */
 function addFrom<T>(
   trees: readonly PhraseTree<T>[],
@@ -69,18 +79,20 @@ function addFrom<T>(
   found: PhraseMatch<T>[],
 ): void {
   const shorter = found.length;
-  let isOpen = true;
-  for (let at = first; isOpen && at < tokens.length; at++) {
-    const role = walk.roles[at]!;
-    if (role === STOP) break;
-    if (role !== KEY) continue;
-    const stems = walk.stems[at]!;
-    isOpen = step(trees, nodes, before, walk.keys[at]!, walk.hashes[at]!, stems);
-    if (walk.closes[at] === 0) continue;
-    if (isOpen) for (let i = 0; i < trees.length; i++) addValues(trees[i]!, nodes[i]!, tokens, first, at, found);
-    for (let j = 0; j < stems.length; j++)
-      for (let i = 0; i < trees.length; i++)
-        if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stems[j]!), tokens, first, at, found);
+  const { roles, closes, words } = walk;
+  for (let at = first, isOpen = true; ; ) {
+    const ends = closes[at]!;
+    if (ends !== NO) for (let i = 0; i < trees.length; i++) addValues(trees[i]!, nodes[i]!, tokens, first, at, found);
+    if (ends === AS_SINGULAR)
+      for (const stem of walk.stems[words[at]!]!)
+        for (let i = 0; i < trees.length; i++)
+          if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stem), tokens, first, at, found);
+    if (!isOpen) break;
+    do at++;
+    while (roles[at] === PASS);
+    // Behind the last token there is no role at all.
+    if (roles[at] !== KEY) break;
+    isOpen = step(trees, nodes, before, walk.keys[words[at]!]!, walk.hashes[words[at]!]!);
   }
   if (found.length > shorter + 1) turn(found, shorter);
 }
@@ -92,12 +104,11 @@ function step<T>(
   before: number[],
   key: string,
   hash: number,
-  stems: readonly string[],
 ): boolean {
   let isOpen = false;
   for (let i = 0; i < trees.length; i++) {
     const node = nodes[i]!;
-    if (stems.length > 0) before[i] = node;
+    before[i] = node;
     if (node < 0) continue;
     const next = trees[i]!.next(node, key, hash);
     nodes[i] = next;
@@ -119,7 +130,7 @@ function addValues<T>(
   if (values.length === 0) return;
   const { start } = tokens[firstToken]!;
   const { end } = tokens[lastToken]!;
-  for (const value of values) found.push({ start, end, firstToken, lastToken, value });
+  for (let i = 0; i < values.length; i++) found.push({ start, end, firstToken, lastToken, value: values[i]! });
 }
 
 /** Turns the order of a list round, from a place on. */
