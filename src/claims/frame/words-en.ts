@@ -53,9 +53,9 @@ const VERBS: Partial<Record<WordClass, string>> = {
   thinks: 'guess assume believe doubt wonder suspect reckon seem appear suppose imagine',
 };
 
-const SPLIT: Record<string, readonly string[]> = {};
+const SPLIT = new Map<string, readonly string[]>();
 for (const subject of 'it that this she he there here which who what one i we you they'.split(' '))
-  for (const ending of ["'s", "'ve", "'d", "'ll", "'re", "'m"]) SPLIT[subject + ending] = [subject, ending];
+  for (const ending of ["'s", "'ve", "'d", "'ll", "'re", "'m"]) SPLIT.set(subject + ending, [subject, ending]);
 
 const classes = new Map<string, WordClass>();
 const add = (word: string, is: WordClass): void => {
@@ -67,5 +67,5 @@ for (const [is, verbs] of Object.entries(VERBS))
 
 export const english: Lexicon = {
   classOf: (folded) => classes.get(folded) ?? 'plain',
-  split: (folded) => SPLIT[folded] ?? [folded],
+  split: (folded) => (folded.includes("'") && SPLIT.get(folded)) || [folded],
 };

@@ -418,3 +418,7 @@ describe.each(Object.entries(NO_CLAIM))('no claim of the thing: %s', (_, sentenc
 describe('claims of the thing', () => {
   it.each(CLAIMS)('%s', (sentence) => expect(claimed(sentence)).not.toEqual([]));
 });
+
+// Every object of the language that we are written in has something by this name.
+it('reads the word "constructor" as any other', () =>
+  expect(claimed('It has zigzag from its constructor.')).toEqual(['zigzag']));
