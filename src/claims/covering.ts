@@ -26,7 +26,8 @@ export function coveringPacks(
     covering.add('model' in name.of ? name.of.model.pack : name.of.family.pack);
   }
   // A part noun alone ("table", "lamp") shows nothing; beside a maker's name it does.
-  const makers = names.flatMap((name) => ('maker' in name.of && !unmeant.includes(name) ? [name.of.pack] : []));
+  const makers: string[] = [];
+  for (const name of names) if ('maker' in name.of && !unmeant.includes(name)) makers.push(name.of.pack);
   const theirs = knowledge.packs
     .filter((pack) => makers.includes(pack.id))
     .flatMap(({ id, about }) => [id, about.extends]);

@@ -11,24 +11,17 @@ export type Hit<K extends Meaning['kind'] = Meaning['kind']> = PhraseMatch<Extra
  * attachment" is no "zigzag"); packs don't silence each other.
  */
 export function hitsIn(part: TextPart, knowledge: Knowledge, languages: ReadonlySet<string>): Hit[] {
-  const all = knowledge.phrases
-    .search(part.tokens)
-    .filter((match) => speaks(languages, match.value.lang))
-    .map(({ start, end, firstToken, lastToken, value }) => ({
-      start,
-      end,
-      firstToken,
-      lastToken,
-      value: value.meaning,
-    }));
   // "Pre-war" and "pre war" of one entry are the same words in a text. They are found one after the other.
-  const last = new Map<Meaning, Hit>();
-  const isNew = (hit: Hit): boolean => {
-    const before = last.get(hit.value);
-    last.set(hit.value, hit);
-    return before?.firstToken !== hit.firstToken || before.lastToken !== hit.lastToken;
-  };
-  const hits = all.filter(isNew);
+  const latest = new Map<Meaning, Hit>();
+  const hits: Hit[] = [];
+  for (const { start, end, firstToken, lastToken, value } of knowledge.phrases.search(part.tokens)) {
+    if (!speaks(languages, value.lang)) continue;
+    const before = latest.get(value.meaning);
+    if (before?.firstToken === firstToken && before.lastToken === lastToken) continue;
+    const hit: Hit = { start, end, firstToken, lastToken, value: value.meaning };
+    latest.set(value.meaning, hit);
+    hits.push(hit);
+  }
   return hits.filter((hit, at) => !isSilenced(hit, at, hits));
 }
 

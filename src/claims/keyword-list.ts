@@ -63,10 +63,11 @@ function listedLines(part: TextPart): Span[] {
 /** Lines, and the sentences in a line: what is pasted into one line has its lists at the end of it. */
 function stretchesOf(text: string): Stretch[] {
   let start = 0;
-  const found = text.split(/(\n|(?<=[.!?])\s+)/u).flatMap((piece, at) => {
-    const here = { text: piece, start, end: start + piece.length };
-    start = here.end;
-    return at % 2 === 0 ? [here] : [];
+  const found: Stretch[] = [];
+  text.split(/(\n|(?<=[.!?])\s+)/u).forEach((piece, at) => {
+    const end = start + piece.length;
+    if (at % 2 === 0) found.push({ text: piece, start, end });
+    start = end;
   });
   while (found.length > 0 && found.at(-1)!.text.trim() === '') found.pop();
   return found;

@@ -5,9 +5,10 @@ import { fold } from '../text/fold';
 import { boundOf } from './bounds';
 import { beginningWithin, ofKind } from './hits';
 import { ofAnother } from './other-thing';
-import { type ClauseRange, clauseAt, FARTHEST, quoteOf, type TextPart, tokenAt } from './part-text';
+import { type ClauseRange, clauseAt, FARTHEST, type TextPart, tokenAt } from './part-text';
 import type { MeasureClaim } from './reading';
 import type { StanceOf } from './stance';
+import { stancedQuote } from './stanced-quote';
 import { bracketed } from './subject';
 import type { PartReading } from './values';
 import { otherWeighed } from './weight-subject';
@@ -78,8 +79,12 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
       ? part.text.slice(inBrackets.start, inBrackets.end)
       : otherWeighed(reading, first, last);
   return {
-    ...quoteOf(part, measure.start, measure.end),
-    ...(weighed === null || stance.subject === 'other' ? stance : ofAnother(stance, 'weighed', weighed)),
+    ...stancedQuote(
+      part,
+      measure.start,
+      measure.end,
+      weighed === null || stance.subject === 'other' ? stance : ofAnother(stance, 'weighed', weighed),
+    ),
     attribute,
     low: measure.low,
     high: measure.high,

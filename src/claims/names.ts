@@ -4,10 +4,11 @@ import { contains } from './hits';
 import { misspeltNames } from './misspelt';
 import { isIdentified } from './name-identity';
 import { ofAnother } from './other-thing';
-import { quoteOf, type TextPart } from './part-text';
+import type { TextPart } from './part-text';
 import type { NameClaim } from './reading';
 import { ShortNames } from './short-names';
 import type { StanceOf, StanceReader } from './stance';
+import { stancedQuote } from './stanced-quote';
 
 type NameMatch = PhraseMatch<NameKnown> & { misspelt: boolean };
 
@@ -22,7 +23,9 @@ export function namesIn(
   things: readonly { firstToken: number; lastToken: number }[],
   named: ReadonlySet<string>,
 ): NameClaim[] {
-  const exact = knowledge.names.search(part.tokens).map((match) => ({ ...match, misspelt: false }));
+  const exact = knowledge.names.search(part.tokens).map(({ start, end, firstToken, lastToken, value }) => {
+    return { start, end, firstToken, lastToken, value, misspelt: false };
+  });
   const all: NameMatch[] = [...exact, ...misspeltNames(part, knowledge, exact, things)];
   const beginning = byFirstToken(all);
   const longest = all.reduce((most, { firstToken, lastToken }) => Math.max(most, lastToken - firstToken), 0);
@@ -32,14 +35,15 @@ export function namesIn(
     .filter((match) => short.isNameHere(match))
     .map((match) => {
       const isName = !('maker' in match.value.of);
-      return {
-        ...quoteOf(part, match.start, match.end),
-        ...ownOf(part, match, stances.at(match.firstToken, match.lastToken, isName)),
-        of: match.value.of,
-        name: match.value.text,
-        misspelt: match.misspelt,
-        identity: isIdentified(match, part),
-      };
+      const { start, end, firstToken, lastToken, value, misspelt } = match;
+      const stance = ownOf(part, match, stances.at(firstToken, lastToken, isName));
+      const identity = isIdentified(match, part);
+      return Object.assign(stancedQuote(part, start, end, stance), {
+        of: value.of,
+        name: value.text,
+        misspelt,
+        identity,
+      });
     });
 }
 

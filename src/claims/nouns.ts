@@ -31,7 +31,10 @@ export function nounsIn(
   const named = namedAt(own);
   const isName = ({ firstToken, lastToken }: Place): boolean => (named.get(firstToken) ?? -1) >= lastToken;
   const noun = (what: 'thing' | 'part', hit: Hit): Noun => ({
-    ...{ what, firstToken: hit.firstToken, lastToken: hit.lastToken, isName: isName(hit) },
+    what,
+    firstToken: hit.firstToken,
+    lastToken: hit.lastToken,
+    isName: isName(hit),
     plural: /[sn]$/.test(part.tokens[hit.lastToken]!.folded),
   });
   return [
@@ -39,7 +42,9 @@ export function nounsIn(
     ...ofKind(hits, 'part')
       .filter((hit) => !isHeld(hit))
       .map((hit) => noun('part', hit)),
-    ...own.map((name) => ({ what: 'name' as const, ...name, plural: false, isName: true })),
+    ...own.map(({ firstToken, lastToken }): Noun => {
+      return { what: 'name', firstToken, lastToken, plural: false, isName: true };
+    }),
   ].sort((a, b) => a.firstToken - b.firstToken);
 }
 

@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import type { Knowledge } from '../pack/knowledge';
+import type { Knowledge, Meaning } from '../pack/knowledge';
 import { agesIn } from './ages';
 import { claimedFamily, claimedModels } from './claimed';
 import { countsIn } from './counts';
@@ -62,12 +62,21 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
   const others = new OtherModels(parts, names, models);
   const listed = new ListedThings(parts, names);
   const keywords = new KeywordLists(parts);
-  const each = <C extends Stanced>(read: (reading: PartReading) => C[]): C[] =>
-    readings.flatMap((reading) =>
-      read(reading).map((claim) =>
-        keywords.weigh(listed.weigh(others.weigh(claim, reading.part), reading.part), reading.part),
-      ),
-    );
+  const each = <C extends Stanced>(read: (reading: PartReading) => C[]): C[] => {
+    const found: C[] = [];
+    for (const reading of readings) {
+      const { part } = reading;
+      for (const claim of read(reading))
+        found.push(keywords.weigh(listed.weigh(others.weigh(claim, part), part), part));
+    }
+    return found;
+  };
+  const plainly = <K extends Meaning['kind'], C extends object>(kind: K, of: (value: Hit<K>['value']) => C) => {
+    const found: (Stanced & C)[] = [];
+    for (const reading of readings)
+      for (const hit of ofKind(reading.hits, kind)) found.push(Object.assign(plain(reading, hit), of(hit.value)));
+    return found;
+  };
   return {
     parts,
     languages,
@@ -83,34 +92,10 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     ages: each(agesIn),
     counts: each(countsIn),
     places: each(placesIn),
-    fitting: readings.flatMap((reading) =>
-      ofKind(reading.hits, 'fit').map((hit) => ({
-        ...plain(reading, hit),
-        model: hit.value.model,
-        part: hit.value.part,
-      })),
-    ),
+    fitting: plainly('fit', ({ model, part }) => ({ model, part })),
     serials: serialsOf(listing, parts, knowledge, stancesOf, covering, named),
-    grades: readings.flatMap((reading) =>
-      ofKind(reading.hits, 'grade').map((hit) => ({
-        ...plain(reading, hit),
-        pack: hit.value.pack,
-        entry: hit.value.entry,
-      })),
-    ),
-    factors: readings.flatMap((reading) =>
-      ofKind(reading.hits, 'factor').map((hit) => ({
-        ...plain(reading, hit),
-        pack: hit.value.pack,
-        entry: hit.value.entry,
-      })),
-    ),
-    cautions: readings.flatMap((reading) =>
-      ofKind(reading.hits, 'caution').map((hit) => ({
-        ...plain(reading, hit),
-        pack: hit.value.pack,
-        entry: hit.value.entry,
-      })),
-    ),
+    grades: plainly('grade', ({ pack, entry }) => ({ pack, entry })),
+    factors: plainly('factor', ({ pack, entry }) => ({ pack, entry })),
+    cautions: plainly('caution', ({ pack, entry }) => ({ pack, entry })),
   };
 }

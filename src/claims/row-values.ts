@@ -2,7 +2,7 @@ import type { AttributeKnown } from '../pack/knowledge';
 import { tokenise } from '../text/tokens';
 import { labelWords } from './attribute-words';
 import { beginningWithin, ofKind } from './hits';
-import { type ClauseRange, firstWordOf, quoteOf, type TextPart } from './part-text';
+import { type ClauseRange, clauseIndexAt, firstWordOf, quoteOf, type TextPart } from './part-text';
 import type { ValueClaim } from './reading';
 import type { PartReading } from './values';
 
@@ -14,9 +14,12 @@ const MOST_WORDS = 3;
  * @param attributes those of the packs that cover the advert
  */
 export function rowValuesIn({ part, hits, stances }: PartReading, attributes: readonly AttributeKnown[]): ValueClaim[] {
-  return part.clauses.flatMap((answer, at) => {
+  const answers = part.clauses.filter((answer, at) => {
     const label = part.clauses[at - 1];
-    if (label?.sentence !== answer.sentence || !isLabel(part, label, answer)) return [];
+    return label?.sentence === answer.sentence && isLabel(part, label, answer);
+  });
+  return answers.flatMap((answer) => {
+    const label = part.clauses[clauseIndexAt(part, answer.first) - 1]!;
     const said = wordsOf(answer);
     const called = wordsOf(label);
     if (said.length === 0 || said.length > MOST_WORDS || called.length > MOST_WORDS) return [];
@@ -47,7 +50,7 @@ function isLabel({ tokens }: TextPart, label: ClauseRange, answer: ClauseRange):
 }
 
 function wordsOf({ tokens }: ClauseRange): string[] {
-  return tokens.flatMap(({ kind, folded }) => (kind === 'mark' ? [] : [folded]));
+  return tokens.filter(({ kind }) => kind !== 'mark').map(({ folded }) => folded);
 }
 
 /** "Straight only" of "straight stitch only": the phrase without the words of its attribute's label. */

@@ -112,8 +112,10 @@ export class StanceReader {
     if (stance === 'denies' && adjacent(denials)) turn('says', 'denied-twice');
     if (stance === 'likens') subject = 'other';
     const trigger = deciding ? this.#written(deciding) : null;
-    const denial = stance === 'denies' && deciding ? { denial: this.#together(deciding, firstToken, lastToken) } : {};
-    return { stance, subject, trigger, ...denial, ...(why.length > 0 ? { why } : {}) };
+    const made: StanceOf = { stance, subject, trigger };
+    if (stance === 'denies' && deciding) made.denial = this.#together(deciding, firstToken, lastToken);
+    if (why.length > 0) made.why = why;
+    return made;
   }
 
   /**
@@ -234,5 +236,7 @@ function adjacent(denials: readonly Found[]): boolean {
 
 /** The more careful reading wins: a likeness claims least, then a quotation, a guess, a denial. */
 function rank(stance: Stance): number {
-  return ['says', 'denies', 'guesses', 'quotes', 'likens'].indexOf(stance);
+  return RANKS[stance];
 }
+
+const RANKS: Record<Stance, number> = { says: 0, denies: 1, guesses: 2, quotes: 3, likens: 4 };

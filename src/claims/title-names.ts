@@ -7,7 +7,10 @@ import { hasNameCapital, type TextPart } from './part-text';
  */
 export function titleNames(title: TextPart | null, hits: readonly Hit[]): ReadonlySet<string> {
   if (!title) return NONE;
-  const words = title.tokens.flatMap((token, at) => (token.kind === 'word' && token.folded.length > 3 ? [at] : []));
+  const words: number[] = [];
+  title.tokens.forEach(({ kind, folded }, at) => {
+    if (kind === 'word' && folded.length > 3) words.push(at);
+  });
   const capital = words.filter((at) => hasNameCapital(title, at));
   if (capital.length * 2 > words.length) return NONE;
   const unknown = capital.filter((at) => !hits.some((hit) => hit.firstToken <= at && hit.lastToken >= at));

@@ -62,5 +62,7 @@ export function triggersIn(part: TextPart, languages: ReadonlySet<string>): Foun
   const all = triggerIndex(languages)
     .search(part.tokens)
     .filter((one) => !(one.value.ends && !endsClause(part, one.lastToken)) && !isNumberSign(part, one));
-  return withoutTaken(widest(all)).map((one) => ({ ...one, clause: clauseAt(part, one.firstToken) }));
+  return withoutTaken(widest(all)).map(({ start, end, firstToken, lastToken, value }) => {
+    return { start, end, firstToken, lastToken, value, clause: clauseAt(part, firstToken) };
+  });
 }

@@ -5,9 +5,10 @@ import type { Framer } from './frame/framed';
 import { type Hit, hitsOver, ofKind } from './hits';
 import { foreignNoun, otherNounMeant } from './noun-meant';
 import { ofAnother } from './other-thing';
-import { quoteOf, type TextPart } from './part-text';
+import type { TextPart } from './part-text';
 import type { ValueClaim, WordingClaim } from './reading';
 import type { StanceReader } from './stance';
+import { stancedQuote } from './stanced-quote';
 import { partMeant, takesFeet } from './subject';
 import type { Stanced } from './types';
 
@@ -24,12 +25,11 @@ export interface PartReading {
 
 /** Features that an advert's words assert, each of the thing or of something else. */
 export function valuesIn(reading: PartReading): ValueClaim[] {
-  return ofKind(reading.hits, 'value').map((hit) => ({
-    ...framed(reading, hit, ofOwnNoun(reading, hit, stanced(reading, hit, hit.value.attribute))),
-    pack: hit.value.pack,
-    attribute: hit.value.attribute,
-    value: hit.value.value,
-  }));
+  return ofKind(reading.hits, 'value').map((hit) => {
+    const { pack, attribute, value } = hit.value;
+    const claim = framed(reading, hit, ofOwnNoun(reading, hit, stanced(reading, hit, attribute)));
+    return Object.assign(claim, { pack, attribute, value });
+  });
 }
 
 /** Words that packs weigh, where none of their harmless longer phrases stands. */
@@ -41,7 +41,8 @@ export function wordingsIn(reading: PartReading): WordingClaim[] {
       const means = hit.value.entry.means;
       const isFeature = means !== undefined && 'attribute' in means;
       const claim = ofTheThing(reading, hit, isFeature ? stanced(reading, hit, null) : plain(reading, hit));
-      return { ...(asserts(hit) ? framed(reading, hit, claim) : claim), pack: hit.value.pack, entry: hit.value.entry };
+      const { pack, entry } = hit.value;
+      return Object.assign(asserts(hit) ? framed(reading, hit, claim) : claim, { pack, entry });
     });
 }
 
@@ -76,8 +77,9 @@ function ofTheNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
   return noun === null ? claim : ofAnother(claim, 'noun', noun);
 }
 
+/** A claim of its own, which whoever asks for it may add to. */
 export function plain({ part, stances }: PartReading, hit: Hit): Stanced {
-  return { ...quoteOf(part, hit.start, hit.end), ...stances.at(hit.firstToken, hit.lastToken) };
+  return stancedQuote(part, hit.start, hit.end, stances.at(hit.firstToken, hit.lastToken));
 }
 
 function stanced(reading: PartReading, hit: Hit, attribute: AttributeKnown | null): Stanced {

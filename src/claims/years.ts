@@ -3,8 +3,9 @@ import { findYears } from '../quantity/years';
 import { isOfAnother, isOfFound } from './dated-noun';
 import { beginningWithin } from './hits';
 import { isOfTheFirm } from './of-the-firm';
-import { type ClauseRange, clauseAt, clauseIndexAt, quoteOf, type TextPart, tokenAt } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, type TextPart, tokenAt } from './part-text';
 import type { YearClaim } from './reading';
+import { stancedQuote } from './stanced-quote';
 import type { PartReading } from './values';
 
 /** Labels of rows whose year is the year made. Folded. */
@@ -17,21 +18,14 @@ const YEAR_LABELS =
  */
 export function yearsIn(reading: PartReading): YearClaim[] {
   const { part, stances } = reading;
-  return findYears(part.text).map((mention) => {
+  return findYears(part.text).map((mention): YearClaim => {
     const first = tokenAt(part, mention.start);
     const last = tokenAt(part, mention.end - 1);
-    const stance = stances.at(first, last);
     const kind = kindHere(reading, mention, first, last);
     const isTold = kind === 'made' && reading.framer?.isMakingTold(first, last);
-    return {
-      ...quoteOf(part, mention.start, mention.end),
-      ...stance,
-      from: mention.from,
-      to: mention.to,
-      approximate: mention.approximate,
-      kind,
-      ...(isTold ? { aside: true } : {}),
-    };
+    const { from, to, approximate } = mention;
+    const claim = stancedQuote(part, mention.start, mention.end, stances.at(first, last));
+    return Object.assign(claim, { from, to, approximate, kind }, isTold ? { aside: true } : null);
   });
 }
 

@@ -71,10 +71,14 @@ function signs({ earlier, before, after, whole, isAsked }: Around, ways: Ways, i
 }
 
 function wordsAround(part: TextPart, clause: ClauseRange, hit: Place, ways: Ways): Around {
-  const words = (from: number, to: number): string[] =>
-    part.tokens
-      .slice(Math.max(from, hit.firstToken - FARTHEST), Math.min(to, hit.lastToken + FARTHEST))
-      .flatMap(({ kind, folded }) => (kind === 'mark' || kind === 'break' ? [] : [folded]));
+  const words = (from: number, to: number): string[] => {
+    const found: string[] = [];
+    for (let i = Math.max(from, hit.firstToken - FARTHEST); i < Math.min(to, hit.lastToken + FARTHEST); i++) {
+      const token = part.tokens[i];
+      if (token && token.kind !== 'mark' && token.kind !== 'break') found.push(token.folded);
+    }
+    return found;
+  };
   const at = clauseIndexAt(part, clause.first);
   let ending = at;
   while (part.clauses[ending + 1]?.sentence === clause.sentence && ending - at < NEIGHBOURS) ending++;

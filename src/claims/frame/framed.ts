@@ -73,11 +73,10 @@ export class Framer {
   }
 
   #turn(whole: ClauseRange, hit: Hit, denied: boolean) {
-    const clause = {
-      ...whole,
-      first: Math.max(whole.first, hit.firstToken - WINDOW),
-      last: Math.min(whole.last, hit.lastToken + WINDOW),
-    };
+    const { sentence, tokens, start, end } = whole;
+    const first = Math.max(whole.first, hit.firstToken - WINDOW);
+    const last = Math.min(whole.last, hit.lastToken + WINDOW);
+    const clause = { sentence, tokens, start, end, first, last };
     if (this.#language === null) return null;
     if (this.#language === 'en') return turnInEnglish(this.#part, clause, hit, this.#known, denied);
     return turnLoosely(this.#part, clause, hit, this.#known, denied, this.#language === 'de' ? german : french);
