@@ -7,6 +7,7 @@ import type { FromEngine, Question, Replies, ToEngine } from '../../src/session/
 import { answerToEnquiry } from '../../src/session/enquiry';
 import { priceOfKept } from '../../src/session/kept-prices';
 import { rateOfKept } from '../../src/session/kept-rates';
+import { mending } from '../../src/session/mending';
 import { cardOf, type PackCard } from '../../src/session/pack-card';
 import { knowledgeOf } from '../../src/session/packs';
 import { withKeep } from './keep';
@@ -30,8 +31,9 @@ let stamp = 0;
 let packs: Promise<Kept<Packs>> | undefined;
 let speaking: Packs | null = null;
 
-async function load(): Promise<Kept<Packs>> {
-  const shelf = await readShelf();
+/** @param whole see loadShelf */
+async function load(whole = false): Promise<Kept<Packs>> {
+  const shelf = await readShelf(whole);
   if (!shelf.ok) return shelf;
   const [seen, typed] = [await withKeep(readObservations), await withKeep(readRates)];
   // Packs speak even where nothing can be read of what was kept.
@@ -39,8 +41,14 @@ async function load(): Promise<Kept<Packs>> {
     observations: seen.ok ? seen.value.map(priceOfKept) : [],
     rates: typed.ok ? typed.value.map(rateOfKept) : [],
   };
-  const shipped = new Set(shelf.value.flatMap((pack) => (pack.shipped ? [pack.id] : [])));
-  return { ok: true, value: { cards: shelf.value.map(cardOf), knowledge: knowledgeOf(shelf.value), shipped, prices } };
+  return mending(
+    shelf.value,
+    () => readShelf(true),
+    (all) => {
+      const shipped = new Set(all.flatMap((pack) => (pack.shipped ? [pack.id] : [])));
+      return { cards: all.map(cardOf), knowledge: knowledgeOf(all), shipped, prices };
+    },
+  );
 }
 
 async function readPacks(): Promise<void> {
@@ -65,9 +73,18 @@ async function newestPacks(): Promise<Kept<Packs>> {
   }
 }
 
+/** The packs read anew, with a look at all that lies ready: what of it is damaged is made anew. */
+async function mendedPacks(): Promise<Kept<Packs>> {
+  packs = load(true);
+  const read = await newestPacks();
+  if (read.ok && speaking) speaking = read.value;
+  return read;
+}
+
 async function reply(number: number, question: Question): Promise<void> {
   const read = await newestPacks();
-  tell({ type: 'reply', number, reply: read.ok ? { ok: true, value: await answer(question, read.value) } : read });
+  const reply = read.ok ? await mending(read.value, mendedPacks, (all) => answer(question, all)) : read;
+  tell({ type: 'reply', number, reply });
 }
 
 async function answer(
@@ -112,10 +129,13 @@ async function answer(
 type Audited = Extract<ToEngine, { type: 'audit' }>;
 
 /** How pages are read is fetched by the panel's thread alone: the workbench reads none. */
-async function audited({ harvest, asOf, seen }: Audited, { knowledge, shipped, prices }: Packs): Promise<Answer> {
+async function audited({ harvest, asOf, seen }: Audited, all: Packs): Promise<Answer> {
   try {
     const { answerTo } = await import('../../src/session/page-answer');
-    return answerTo(harvest, asOf, knowledge, seen, shipped, prices);
+    const answered = await mending(all, mendedPacks, ({ knowledge, shipped, prices }) =>
+      answerTo(harvest, asOf, knowledge, seen, shipped, prices),
+    );
+    return answered.ok ? answered.value : { ok: false, problem: answered.trouble };
   } catch (error) {
     return { ok: false, problem: String(error) };
   }

@@ -8,10 +8,10 @@ import { withKeep } from './keep';
 /** Files of the extension's own folder packs/. */
 const SHIPPED = ['trade.json'] as const;
 
-/** The shipped packs and the user's own, ready to be asked. */
-export async function readShelf(): Promise<Kept<ShelvedPack[]>> {
+/** The shipped packs and the user's own, ready to be asked. @param whole see loadShelf */
+export async function readShelf(whole: boolean): Promise<Kept<ShelvedPack[]>> {
   const shipped = await shippedTexts();
-  const shelf = await withKeep((db) => loadShelf(db, shipped, ENGINE, openText));
+  const shelf = await withKeep((db) => loadShelf(db, shipped, ENGINE, openText, whole));
   // Where nothing may be kept, as in Firefox's private windows, what came with the program speaks all the same.
   return !shelf.ok && shelf.trouble === 'denied' ? { ok: true, value: await opened(shipped) } : shelf;
 }

@@ -28,8 +28,13 @@ export type RestOfPack = Omit<Pack, '$schema' | 'about' | 'families' | 'models' 
 
 /** Entries that are read when they are asked for, by their place. */
 export interface Entries<T> {
-  ids: readonly string[];
+  ids: Ids;
   at(place: number): T;
+}
+
+/** Ids that are read one by one, or all together where they are looked through. */
+export interface Ids extends Texts {
+  all(): readonly string[];
 }
 
 /** Texts that are read when they are asked for, by their place. */

@@ -5,6 +5,7 @@ import { type Described, listingByHand } from '../listing/by-hand';
 import { readDraft } from '../listing/draft';
 import type { Lapsed } from '../listing/picks';
 import type { Draft, Listing } from '../listing/types';
+import { DamagedError } from '../pack/compiled/pages';
 import type { Knowledge } from '../pack/knowledge';
 import type { Rate } from '../pack/schema/prices';
 import type { Observation } from '../price/observation';
@@ -102,6 +103,8 @@ export function answered(
       place,
     };
   } catch (error) {
+    // No fault of the question: it is asked again once the packs are mended.
+    if (error instanceof DamagedError) throw error;
     return { ok: false, problem: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }
 }

@@ -5,7 +5,7 @@ import { noteHash, readShelf, readText } from '../keep/packs';
 import type { KeptLayer, KeptPack } from '../keep/schema';
 import type { Kept } from '../keep/trouble';
 import { contentHash } from '../pack/compiled/content-hash';
-import { partsIn } from '../pack/compiled/read';
+import { partsIn, partsStored } from '../pack/compiled/read';
 import { bytesOf } from '../pack/compiled/write';
 import { type InstalledPack, type OpenedPack, type ShelvedPack, type ShippedPack, shelved } from './packs';
 
@@ -22,15 +22,21 @@ export interface ShippedText {
  * The shipped packs and the user's own, ready to be asked. What was made ready before, by this version of the engine
  * from the same text, is taken as it lies there; everything else is read from its text, checked, and kept for the next
  * time. What can't be kept is made anew each time: slower, and nothing else.
+ *
+ * Of what lies ready only that is read, and looked at for damage, which is asked for: whoever asks may be told of it by
+ * a DamagedError, see mending.ts.
  * @param engine the version of the engine
  * @param openText reads a pack from its text; asked for only where nothing lies ready
+ * @param whole all that lies ready is read and looked at, so that nothing is told of damage later
  */
 export async function loadShelf(
   db: Database,
   shipped: readonly ShippedText[],
   engine: string,
   openText: OpenText,
+  whole = false,
 ): Promise<Kept<ShelvedPack[]>> {
+  const compiled: CompiledPacks = { db, engine, whole };
   const shelf = await readShelf(db);
   if (!shelf.ok) return shelf;
   const ours: ShippedPack[] = [];
@@ -40,14 +46,14 @@ export async function loadShelf(
     hashes.push(hash);
     ours.push({
       file,
-      ...((await made(db, engine, hash)) ?? (await make(db, engine, hash, () => openText(text, null)))),
+      ...((await made(compiled, hash)) ?? (await make(compiled, hash, () => openText(text, null)))),
     });
   }
   const layers = await readLayers(db);
   if (!layers.ok) return layers;
   const theirs: InstalledPack[] = [];
   for (const kept of shelf.value.packs) {
-    const opened = await openKept(db, kept, layers.value.get(kept.id) ?? null, engine, openText);
+    const opened = await openKept(compiled, kept, layers.value.get(kept.id) ?? null, openText);
     if (!opened.ok) return opened;
     const { hash, ...pack } = opened.value;
     hashes.push(hash);
@@ -57,22 +63,28 @@ export async function loadShelf(
   return { ok: true, value: shelved(ours, theirs, shelf.value.switches) };
 }
 
+interface CompiledPacks {
+  db: Database;
+  engine: string;
+  whole: boolean;
+}
+
 async function openKept(
-  db: Database,
+  compiled: CompiledPacks,
   kept: KeptPack,
   layer: KeptLayer | null,
-  engine: string,
   openText: OpenText,
 ): Promise<Kept<OpenedPack & { hash: string }>> {
+  const { db } = compiled;
   let own = kept.hash === undefined ? null : await hashWith(layer, kept.hash);
-  const ready = own === null ? null : await made(db, engine, own);
+  const ready = own === null ? null : await made(compiled, own);
   if (own !== null && ready) return { ok: true, value: { ...ready, hash: own } };
   const text = await readText(db, kept.id);
   if (!text.ok) return text;
   const hash = await contentHash(text.value ?? '');
   if (hash !== kept.hash) await noteHash(db, kept, hash);
   own = await hashWith(layer, hash);
-  const opened = await make(db, engine, own, () => openText(text.value ?? '', layer));
+  const opened = await make(compiled, own, () => openText(text.value ?? '', layer));
   return { ok: true, value: { ...opened, hash: own } };
 }
 
@@ -82,15 +94,14 @@ async function hashWith(layer: KeptLayer | null, hash: string): Promise<string> 
 }
 
 /** What lies there ready, or null where nothing does, or nothing that can be read. */
-async function made(db: Database, engine: string, hash: string): Promise<OpenedPack | null> {
-  const bytes = await readCompiled(db, engine, hash);
-  const parts = bytes.ok && bytes.value ? partsIn(bytes.value) : null;
+async function made({ db, engine, whole }: CompiledPacks, hash: string): Promise<OpenedPack | null> {
+  const stored = await readCompiled(db, engine, hash);
+  const parts = stored.ok && stored.value ? partsStored(stored.value, whole) : null;
   return parts && { parts, issues: [] };
 }
 
 async function make(
-  db: Database,
-  engine: string,
+  { db, engine }: CompiledPacks,
   hash: string,
   open: () => OpenedPack | Promise<OpenedPack>,
 ): Promise<OpenedPack> {

@@ -70,7 +70,7 @@ function aboutOf({ about, rest, models, runs }: PackParts): PackAbout {
     note: about.note === undefined ? null : localText(about.note, language),
     demo: about.demo === true,
     models: models.ids.length,
-    runs: runs?.firsts.length ?? 0,
+    runs: runs?.count ?? 0,
   };
 }
 

@@ -1,6 +1,6 @@
 import { hashOf } from './hash';
 import { type PhraseFinder, PhraseIndex, type PhraseMatch, type PhraseTree, searchTrees } from './phrases';
-import { Sieve } from './sieve';
+import { Sieve, sieveBits } from './sieve';
 import type { Token } from './tokens';
 
 type Numbers = Uint8Array | Uint16Array | Uint32Array;
@@ -22,6 +22,8 @@ export interface PackedTree {
   /** Where each node's values begin in `values`; the last one is their end. */
   valuesFrom: Numbers;
   values: Numbers;
+  /** A sieve of what phrases begin with: few words of a text are among that. */
+  openings: Uint32Array;
 }
 
 /** So few children are looked through by halves at once. */
@@ -67,6 +69,7 @@ export function packPhrases(phrases: Iterable<readonly [phrase: string, value: n
   return {
     ...{ children: narrow(children), keys: narrow(keys), ...lettersOf([...places.keys()]) },
     ...{ valuesFrom: narrow(valuesFrom), values: narrow(values) },
+    openings: sieveBits([...index.keys(0)].map(hashOf)),
   };
 }
 
@@ -91,29 +94,23 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
   readonly #tree: PackedTree;
   readonly #stands: (value: number) => T;
   readonly #known = new Map<number, readonly T[]>();
-  /** What phrases begin with; null until it is asked. Few words of a text are among them. */
-  #openings: Sieve | null = null;
+  readonly #openings: Sieve;
 
   /** @param stands what a number means; asked once for each phrase that is found */
   constructor(tree: PackedTree, stands: (value: number) => T) {
     this.#tree = tree;
     this.#stands = stands;
+    this.#openings = new Sieve(tree.openings);
   }
 
   next(node: number, key: string, hash = hashOf(key)): number {
-    if (node === 0 && !this.#mayBegin(hash)) return -1;
+    if (node === 0 && !this.#openings.may(hash)) return -1;
     const { children, keys, hashes } = this.#tree;
     const end = children[node + 1]!;
     let child = this.#firstNotBefore(hash, children[node]!, end);
     for (; child < end && hashes[keys[child + 1]!]! === hash >>> 0; child++)
       if (this.#isKey(keys[child + 1]!, key)) return child + 1;
     return -1;
-  }
-
-  #mayBegin(hash: number): boolean {
-    const { children, keys, hashes } = this.#tree;
-    this.#openings ??= new Sieve(Array.from(keys.subarray(1, children[1]! + 1), (key) => hashes[key]!));
-    return this.#openings.may(hash);
   }
 
   /**

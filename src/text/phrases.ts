@@ -1,7 +1,7 @@
 import { hashOf } from './hash';
 import { waysToWrite } from './phrase-keys';
 import { AS_SINGULAR, KEY, NO, PASS, type PhraseWalk, walkOf } from './phrase-walk';
-import { Sieve } from './sieve';
+import { Sieve, sieveBits } from './sieve';
 import type { Span } from './span';
 import type { Token } from './tokens';
 
@@ -187,7 +187,7 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
 
   next(node: number, key: string, hash?: number): number {
     if (node === 0 && hash !== undefined) {
-      this.#openings ??= new Sieve([...this.keys(0)].map(hashOf));
+      this.#openings ??= new Sieve(sieveBits([...this.keys(0)].map(hashOf)));
       if (!this.#openings.may(hash)) return -1;
     }
     return this.#next[node]?.get(key) ?? -1;

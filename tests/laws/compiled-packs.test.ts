@@ -8,7 +8,8 @@ import type { Draft } from '../../src/listing/types';
 import { compile } from '../../src/pack/compile';
 import { knowledgeOf } from '../../src/pack/compile/knowledge-of';
 import { partsOf } from '../../src/pack/compile/parts-of';
-import { partsIn } from '../../src/pack/compiled/read';
+import { DamagedError, type Stored } from '../../src/pack/compiled/pages';
+import { partsIn, partsStored } from '../../src/pack/compiled/read';
 import { bytesOf } from '../../src/pack/compiled/write';
 import type { Knowledge } from '../../src/pack/knowledge';
 import { parsePack } from '../../src/pack/parse';
@@ -27,6 +28,19 @@ function fromBytes(packs: readonly Pack[]): Knowledge {
     packs.map((one) => partsIn(bytesOf(partsOf(one)).buffer)!),
     new Map(),
   );
+}
+
+/** The same where the bytes lie elsewhere, but for the first ones, and are read as they are asked for. */
+function fromElsewhere(packs: readonly Pack[], here: number): Knowledge {
+  return knowledgeOf(
+    packs.map((one) => partsStored(storedBytes(bytesOf(partsOf(one)).buffer, here), false)!),
+    new Map(),
+  );
+}
+
+function storedBytes(all: ArrayBuffer, here: number): Stored {
+  const first = all.slice(0, here);
+  return { length: all.byteLength, first, read: (from, to) => all.slice(from, to) };
 }
 
 /** Packs of different ids, as compile takes them. */
@@ -91,6 +105,34 @@ describe('packs that have been bytes', PATIENCE, () => {
     fc.assert(
       fc.property(packs, (all) => sameAnswers(fromBytes(all), compile(all), all)),
       { numRuns: 25 * TIMES },
+    );
+  });
+
+  test('answer so where their bytes lie elsewhere, whatever of them is here', () => {
+    fc.assert(
+      fc.property(packs, fc.integer({ min: 1_000, max: 40_000 }), (all, here) =>
+        sameAnswers(fromElsewhere(all, here), compile(all), all),
+      ),
+      { numRuns: 10 * TIMES },
+    );
+  });
+
+  test('tell of damage where their bytes lie elsewhere, or answer as sound ones', () => {
+    fc.assert(
+      fc.property(pack, fc.nat(), fc.nat(7), (one, place, bit) => {
+        const bytes = bytesOf(partsOf(one));
+        bytes[place % bytes.length]! ^= 1 << bit;
+        const parts = partsStored(storedBytes(bytes.buffer, 1_000), false);
+        if (parts === null) return;
+        let told: unknown = null;
+        try {
+          sameAnswers(knowledgeOf([parts], new Map()), compile([one]), [one]);
+        } catch (error) {
+          told = error;
+        }
+        if (told !== null) expect(told).toBeInstanceOf(DamagedError);
+      }),
+      { numRuns: 20 * TIMES },
     );
   });
 

@@ -1,8 +1,10 @@
+import type { Ids } from '../parts';
+
 /** The entries of one pack, made when they are asked for. */
 export interface EntriesOfPack<T> {
   pack: string;
   /** Read when it is first needed. */
-  all: { ids: readonly string[] };
+  all: { ids: Ids };
   make(place: number): T;
 }
 
@@ -38,7 +40,7 @@ export class EntriesByRef<T> implements ReadonlyMap<string, T> {
   }
 
   *keys(): MapIterator<string> {
-    for (const { pack, all } of this.#packs) for (const id of all.ids) yield `${pack}/${id}`;
+    for (const { pack, all } of this.#packs) for (const id of all.ids.all()) yield `${pack}/${id}`;
   }
 
   *values(): MapIterator<T> {
@@ -68,7 +70,7 @@ export class EntriesByRef<T> implements ReadonlyMap<string, T> {
   #placesIn({ pack, all }: EntriesOfPack<T>): Map<string, number> {
     const there = this.#places.get(pack);
     if (there) return there;
-    const made = new Map(all.ids.map((id, place) => [id, place]));
+    const made = new Map(all.ids.all().map((id, place) => [id, place]));
     this.#places.set(pack, made);
     return made;
   }

@@ -32,10 +32,11 @@ class KnownTogether implements Knowledge {
   readonly packs: readonly Scope[];
   readonly models: ReadonlyMap<string, ModelKnown>;
   readonly families: ReadonlyMap<string, FamilyKnown>;
-  readonly phrases: PhraseFinder<PhraseKnown>;
-  readonly names: PhraseFinder<NameKnown>;
-  readonly serials: SerialIndex;
+  readonly #parts: readonly PackParts[];
   readonly #nameReaders: readonly NameReader[];
+  #phrases: PhraseFinder<PhraseKnown> | null = null;
+  #names: PhraseFinder<NameKnown> | null = null;
+  #serials: SerialIndex | null = null;
   #nameList: readonly NameKnown[] | null = null;
   #attributes: ReadonlyMap<string, AttributeKnown> | null = null;
   #bands: ReadonlyMap<string, readonly BandKnown[]> | null = null;
@@ -57,18 +58,33 @@ class KnownTogether implements Knowledge {
         return { pack: scope.id, all: scope.parts.families, make };
       }),
     );
-    this.phrases = new JoinedPhrases(
-      packs.map((parts) => new PackedPhrases(parts.phrases.tree, phraseReader(parts, this))),
-    );
+    this.#parts = packs;
     this.#nameReaders = packs.map((parts) => nameReader(parts, this));
-    this.names = new JoinedPhrases(packs.map(({ names }, i) => new PackedPhrases(names.tree, this.#nameReaders[i]!)));
-    this.serials = new SerialIndex(
-      scopes.flatMap((scope) => {
+  }
+
+  get phrases(): PhraseFinder<PhraseKnown> {
+    this.#phrases ??= new JoinedPhrases(
+      this.#parts.map((parts) => new PackedPhrases(parts.phrases.tree, phraseReader(parts, this))),
+    );
+    return this.#phrases;
+  }
+
+  get names(): PhraseFinder<NameKnown> {
+    this.#names ??= new JoinedPhrases(
+      this.#parts.map(({ names }, i) => new PackedPhrases(names.tree, this.#nameReaders[i]!)),
+    );
+    return this.#names;
+  }
+
+  get serials(): SerialIndex {
+    this.#serials ??= new SerialIndex(
+      this.packs.flatMap((scope) => {
         const { id: pack, parts } = scope;
         const modelRef = (ref: string) => scope.ref(ref, this.models);
         return parts.runs ? [{ pack, table: parts.runs, modelRef, citation: (id) => scope.citation(id) }] : [];
       }),
     );
+    return this.#serials;
   }
 
   get attributes(): ReadonlyMap<string, AttributeKnown> {

@@ -18,7 +18,7 @@ export class LazyModel implements ModelKnown {
 
   constructor(scope: Scope, place: number, reader: FactReader) {
     const { models, brands } = scope.parts;
-    this.id = models.ids[place]!;
+    this.id = models.ids.at(place);
     this.pack = scope.id;
     this.ref = `${scope.id}/${this.id}`;
     this.isType = place >= brands;
@@ -63,7 +63,7 @@ export class LazyFamily implements FamilyKnown {
 
   constructor(scope: Scope, place: number, reader: FactReader) {
     this.pack = scope.id;
-    this.ref = `${scope.id}/${scope.parts.families.ids[place]!}`;
+    this.ref = `${scope.id}/${scope.parts.families.ids.at(place)}`;
     this.#scope = scope;
     this.#place = place;
     this.#reader = reader;

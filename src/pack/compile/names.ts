@@ -54,18 +54,20 @@ function howItStands(text: string): NameKnown['stands'] {
 }
 
 /** A pack's names by their numbers, each one object however often it is asked for. */
-export function nameReader({ about, names, models, families }: PackParts, knowledge: Knowledge): NameReader {
+export function nameReader(parts: PackParts, knowledge: Knowledge): NameReader {
   const known: NameKnown[] = [];
+  const { about, models, families } = parts;
   const owner = (kind: (typeof OWNERS)[number], place: number): NameKnown['of'] => {
-    if (kind === 'maker') return { maker: names.makers[place]!, pack: about.id };
-    if (kind === 'family') return { family: knowledge.families.get(`${about.id}/${families.ids[place]!}`)! };
-    return { model: knowledge.models.get(`${about.id}/${models.ids[place]!}`)! };
+    if (kind === 'maker') return { maker: parts.names.makers[place]!, pack: about.id };
+    if (kind === 'family') return { family: knowledge.families.get(`${about.id}/${families.ids.at(place)}`)! };
+    return { model: knowledge.models.get(`${about.id}/${models.ids.at(place)}`)! };
   };
   return (name) => {
+    const { texts, stands, kinds, owners } = parts.names;
     known[name] ??= {
-      text: names.texts.at(name),
-      stands: STANDS[names.stands.at(name)]!,
-      of: owner(OWNERS[names.kinds.at(name)]!, names.owners.at(name)),
+      text: texts.at(name),
+      stands: STANDS[stands.at(name)]!,
+      of: owner(OWNERS[kinds.at(name)]!, owners.at(name)),
     };
     return known[name];
   };

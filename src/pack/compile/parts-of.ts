@@ -14,5 +14,6 @@ export function partsOf(pack: Pack): PackParts {
 }
 
 function entries<T extends { id: string }>(list: readonly T[]): Entries<T> {
-  return { ids: list.map(({ id }) => id), at: (place) => list[place]! };
+  const ids = list.map(({ id }) => id);
+  return { ids: { length: ids.length, at: (place) => ids[place]!, all: () => ids }, at: (place) => list[place]! };
 }

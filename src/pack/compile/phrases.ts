@@ -118,7 +118,7 @@ function meaningAt(number: number, { phrases, about, rest, models }: PackParts, 
     case 'place':
       return { kind, pack, place: phrases.places[place]! };
     case 'fit': {
-      const model = knowledge.models.get(`${pack}/${models.ids[place]!}`)!;
+      const model = knowledge.models.get(`${pack}/${models.ids.at(place)}`)!;
       return { kind, pack, model, part: models.at(place).fits![within]!.id };
     }
   }

@@ -75,7 +75,8 @@ export class Scope implements PackKnown {
   }
 
   citation(id: string | null | undefined): string | null {
-    return id ? (this.citations.get(id) ?? null) : null;
+    const { sources } = this.about;
+    return id && sources && Object.hasOwn(sources, id) ? citationText(sources[id]!) : null;
   }
 
   /** This pack, the one that it extends, the one that that extends: each once, whatever they say in a circle. */

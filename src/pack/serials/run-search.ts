@@ -18,29 +18,33 @@ const BITS = 3;
 export class RunSearch {
   readonly #firsts: Column;
   readonly #widths: Column;
-  readonly #from: number;
-  readonly #count: number;
-  #index: Index | null = null;
+  readonly #index: RunIndex;
+  /** Where the first stretch begins. */
+  readonly #base: number;
+  /** Stretches to a number. */
+  readonly #scale: number;
+  readonly #room: number;
 
-  /** The runs from `from` to `to`, without `to`. */
-  constructor(firsts: Column, widths: Column, from: number, to: number) {
+  constructor({ firsts, widths, index }: SearchedRuns) {
     this.#firsts = firsts;
     this.#widths = widths;
-    this.#from = from;
-    this.#count = to - from;
+    this.#index = index;
+    this.#base = firsts.length && firsts.at(0);
+    this.#scale = scaleOf(firsts);
+    this.#room = roomFor(firsts.length);
   }
 
   /** Positions of runs that hold the number, those that begin last first, `most` of them. */
   holding(number: number, most: number): number[] {
     const found: number[] = [];
-    const { reaches, room } = this.#made();
-    for (let end = this.after(number) - this.#from; end > 0 && found.length < most; ) {
+    const { reaches } = this.#index;
+    for (let end = this.after(number); end > 0 && found.length < most; ) {
       // The largest node that ends here, then its later half, and so on, until one does not reach the number.
       let level = 31 - Math.clz32(end & -end);
-      while (level >= BITS && reaches.at((room >> level) + (end >> level) - 1) >= number) level--;
+      while (level >= BITS && reaches.at((this.#room >> level) + (end >> level) - 1) >= number) level--;
       if (level >= BITS) end -= 1 << level;
       else {
-        const at = this.#from + --end;
+        const at = --end;
         if (this.#firsts.at(at) + this.#widths.at(at) >= number) found.push(at);
       }
     }
@@ -49,11 +53,12 @@ export class RunSearch {
 
   /** The position after the last run that begins at or before the number. */
   after(number: number): number {
-    const { starts, base, scale } = this.#made();
-    if (number < base) return this.#from;
-    const stretch = Math.floor((number - base) * scale);
-    let low = this.#from + (starts[stretch] ?? this.#count);
-    let high = this.#from + (starts[stretch + 1] ?? this.#count);
+    if (number < this.#base) return 0;
+    const { starts } = this.#index;
+    const { length } = this.#firsts;
+    const stretch = Math.floor((number - this.#base) * this.#scale);
+    let low = stretch < starts.length ? starts.at(stretch) : length;
+    let high = stretch + 1 < starts.length ? starts.at(stretch + 1) : length;
     while (low < high) {
       const middle = (low + high) >> 1;
       if (this.#firsts.at(middle) <= number) low = middle + 1;
@@ -61,43 +66,51 @@ export class RunSearch {
     }
     return low;
   }
-
-  /** Made when first asked for: one walk through the numbers. */
-  #made(): Index {
-    this.#index ??= indexOf(this.#firsts, this.#widths, this.#from, this.#count);
-    return this.#index;
-  }
 }
 
-interface Index {
+/** What a search has to know of its runs beside their numbers. */
+export interface RunIndex {
   /** Which run is the first to begin in each stretch or behind it; one more for their end. */
-  starts: Uint32Array;
-  /** Where the first stretch begins. */
-  base: number;
-  /** Stretches to a number. */
-  scale: number;
-  /** How many runs the highest node has room for: a power of two. */
-  room: number;
+  starts: Column;
   /** How far all runs reach at place 1, each half of them at 2 and 3, each quarter at 4 to 7, down to eight runs each. */
   reaches: Column;
 }
 
-function indexOf(firsts: Column, widths: Column, from: number, count: number): Index {
-  const stretches = Math.ceil(count / 2 ** BITS);
-  const base = count && firsts.at(from);
-  const scale = count && stretches / (firsts.at(from + count - 1) - base + 1);
-  const starts = new Uint32Array(stretches + 1);
-  const room = 1 << Math.max(BITS, 32 - Math.clz32(count - 1));
+/** Runs in order, of two that begin alike the wider first. */
+export interface SearchedRuns {
+  firsts: Column;
+  /** Last number less first number. */
+  widths: Column;
+  index: RunIndex;
+}
+
+/** The index of such runs: one walk through the numbers. */
+export function runIndexOf(firsts: Column, widths: Column): RunIndex {
+  const { length: count } = firsts;
+  const base = count && firsts.at(0);
+  const scale = scaleOf(firsts);
+  const starts = new Uint32Array(stretchesFor(count) + 1);
+  const room = roomFor(count);
   const furthest = new Float64Array(((room + count - 1) >> BITS) + 1);
   let stretch = 0;
   for (let i = 0; i < count; i++) {
-    const first = firsts.at(from + i);
+    const first = firsts.at(i);
     while (stretch < Math.floor((first - base) * scale)) starts[++stretch] = i;
     const node = (room + i) >> BITS;
-    furthest[node] = Math.max(furthest[node]!, first + widths.at(from + i));
+    furthest[node] = Math.max(furthest[node]!, first + widths.at(i));
   }
   starts.fill(count, stretch + 1);
   for (let node = furthest.length - 1; node > 1; node--)
     furthest[node >> 1] = Math.max(furthest[node >> 1]!, furthest[node]!);
-  return { starts, base, scale, room, reaches: Column.of(furthest) };
+  return { starts: Column.of(starts), reaches: Column.of(furthest) };
+}
+
+const stretchesFor = (count: number): number => Math.ceil(count / 2 ** BITS);
+
+/** How many runs the highest node has room for: a power of two. */
+const roomFor = (count: number): number => 1 << Math.max(BITS, 32 - Math.clz32(count - 1));
+
+function scaleOf(firsts: Column): number {
+  const { length: count } = firsts;
+  return count && stretchesFor(count) / (firsts.at(count - 1) - firsts.at(0) + 1);
 }

@@ -1,5 +1,5 @@
 import type { Scheme } from '../schema/serials';
-import type { PackRuns } from './pack-runs';
+import type { PackRuns, RunsOfScheme } from './pack-runs';
 import { ODD, printedAs } from './printed';
 
 /**
@@ -11,15 +11,17 @@ export class Run {
   readonly firstNumber: number;
   readonly lastNumber: number;
   readonly #of: PackRuns;
+  readonly #among: RunsOfScheme;
   readonly #at: number;
 
   /** @param at its place in the columns */
-  constructor(of: PackRuns, scheme: Scheme, at: number) {
-    const { firsts, widths } = of.table;
-    this.scheme = scheme;
+  constructor(of: PackRuns, among: RunsOfScheme, at: number) {
+    const { firsts, widths } = among.table;
+    this.scheme = among.scheme;
     this.firstNumber = firsts.at(at);
     this.lastNumber = this.firstNumber + widths.at(at);
     this.#of = of;
+    this.#among = among;
     this.#at = at;
   }
 
@@ -34,35 +36,33 @@ export class Run {
 
   /** As printed in the table. */
   get first(): string {
-    return this.#printed(this.#of.table.printed.at(this.#at) & 15, this.firstNumber, 2 * this.#at);
+    return this.#printed(this.#among.table.printed.at(this.#at) & 15, this.firstNumber, 2 * this.#at);
   }
 
   /** As printed in the table. */
   get last(): string {
-    return this.#printed(this.#of.table.printed.at(this.#at) >> 4, this.lastNumber, 2 * this.#at + 1);
+    return this.#printed(this.#among.table.printed.at(this.#at) >> 4, this.lastNumber, 2 * this.#at + 1);
   }
 
   /** packId/modelId, several where the block was shared. */
   get models(): string[] {
-    return this.#of.modelsIn(this.#of.table.models.at(this.#at));
+    return this.#of.modelsIn(this.#among.table.models.at(this.#at));
   }
 
   get year(): number | null {
-    return this.#of.table.years.at(this.#at) || null;
+    return this.#among.table.years.at(this.#at) || null;
   }
 
   get place(): string | null {
-    const { places, words } = this.#of.table;
-    return words.places[places.at(this.#at)] ?? null;
+    return this.#of.table.words.places[this.#among.table.places.at(this.#at)] ?? null;
   }
 
   get source(): string | null {
-    const { sources, words } = this.#of.table;
-    return this.#of.citation(words.sources[sources.at(this.#at)]);
+    return this.#of.citation(this.#of.table.words.sources[this.#among.table.sources.at(this.#at)]);
   }
 
   #printed(form: number, number: number, at: number): string {
-    return form === ODD ? this.#of.table.words.odd[at]! : printedAs(form, this.scheme, number);
+    return form === ODD ? this.#among.table.odd[at]! : printedAs(form, this.scheme, number);
   }
 }
 

@@ -16,8 +16,12 @@ async function opened(name: string): Promise<Database> {
 
 const made = (engine: string, hash: string, byte = 1) => ({ engine, hash, bytes: Uint8Array.of(byte, 2, 3).buffer });
 const read = async (keep: Database, engine: string, hash: string) => {
-  const bytes = await readCompiled(keep, engine, hash);
-  return bytes.ok ? bytes.value && [...new Uint8Array(bytes.value)] : bytes.trouble;
+  const kept = await readCompiled(keep, engine, hash);
+  if (!kept.ok) return kept.trouble;
+  if (!kept.value) return null;
+  const { length, first, read: more } = kept.value;
+  const begin = first.byteLength;
+  return [...new Uint8Array(first), ...(length > begin ? new Uint8Array(more(begin, length)) : [])];
 };
 
 describe('what was made of packs', () => {
@@ -29,6 +33,19 @@ describe('what was made of packs', () => {
     expect(await read(keep, '2', 'a')).toBeNull();
     expect(await read(keep, '1', 'c')).toBeNull();
   });
+
+  it.each([0, 1, 24 * 1024 - 1, 24 * 1024, 24 * 1024 + 1, 200_000])(
+    'comes back, all %i bytes of it',
+    async (length) => {
+      const keep = await opened(`compiled-long-${length}`);
+      const bytes = Uint8Array.from({ length }, (_, i) => (i * 31) >> 2);
+      await putCompiled(keep, [{ engine: '1', hash: 'a', bytes: bytes.buffer }]);
+      expect(await read(keep, '1', 'a')).toEqual([...bytes]);
+      const kept = await readCompiled(keep, '1', 'a');
+      if (!kept.ok || !kept.value || length < 30_000) return;
+      expect([...new Uint8Array(kept.value.read(25_000, 25_010))]).toEqual([...bytes.slice(25_000, 25_010)]);
+    },
+  );
 
   it('is replaced by what is made anew', async () => {
     const keep = await opened('compiled-anew');

@@ -2,7 +2,9 @@ import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { type Database, openKeep } from '../../../src/keep/open';
 import { putPacks, switchPack } from '../../../src/keep/packs';
+import type { KeptCompiled } from '../../../src/keep/schema';
 import { contentHash } from '../../../src/pack/compiled/content-hash';
+import { DamagedError } from '../../../src/pack/compiled/pages';
 import * as reading from '../../../src/pack/parse';
 import { loadShelf } from '../../../src/session/load-shelf';
 import { openText } from '../../../src/session/open-text';
@@ -27,10 +29,25 @@ const shipped = [{ file: 'trade.json', text: JSON.stringify(smallPack({}, { id: 
 const text = JSON.stringify(accepted(fullPack()));
 const club = { id: 'ottermere', edition: 3, text, installedAt: '2026-06-01T10:00:00.000Z' };
 
+/** One that has more bytes than come with a record; the others lie in their records whole. */
+const more = Array.from({ length: 1_000 }, (_, i) => ({
+  id: `more-${i}`,
+  label: `More ${i}`,
+  names: [`Word${i} more`],
+}));
+const whole = accepted(fullPack());
+const long = { ...club, text: JSON.stringify({ ...whole, models: [...whole.models!, ...more] }) };
+
+function changed(bytes: ArrayBuffer, at: number): ArrayBuffer {
+  const other = new Uint8Array(bytes.slice(0));
+  other[at]! ^= 4;
+  return other.buffer;
+}
+
 /** The shelf, and how many texts had to be read for it. */
-async function load(engine = '1') {
+async function load(engine = '1', whole = false) {
   const parse = vi.spyOn(reading, 'parsePack');
-  const shelf = await loadShelf(db, shipped, engine, openText);
+  const shelf = await loadShelf(db, shipped, engine, openText, whole);
   const read = parse.mock.calls.length;
   parse.mockRestore();
   if (!shelf.ok) throw new Error(shelf.trouble);
@@ -74,25 +91,22 @@ describe('the shelf', () => {
     expect((await ready()).map(([engine]) => engine)).toEqual(['2', '2']);
   });
 
-  it('is read anew where what was made of it is damaged or cut off', async () => {
+  it.each<[what: string, seen: 'at once' | 'when asked', damage: (kept: KeptCompiled) => KeptCompiled]>([
+    ['cut off', 'at once', (kept) => ({ ...kept, first: kept.first.slice(0, kept.first.byteLength - 8) })],
+    ['without its end', 'at once', (kept) => ({ ...kept, rest: null })],
+    ['gone', 'at once', (kept) => ({ ...kept, first: new ArrayBuffer(0) })],
+    ['changed in its head', 'at once', (kept) => ({ ...kept, first: changed(kept.first, 30) })],
+    ['changed in what it is about', 'at once', (kept) => ({ ...kept, first: changed(kept.first, 4_000) })],
+    ['changed behind it', 'when asked', (kept) => ({ ...kept, rest: new Blob([new Uint8Array(kept.rest!.size)]) })],
+  ])('is read anew where what was made of it is %s, which is seen %s', async (_, seen, damage) => {
     await open();
-    await putPacks(db, [club]);
+    await putPacks(db, [long]);
     await load();
-    for (const damage of [
-      (bytes: ArrayBuffer) => bytes.slice(0, bytes.byteLength - 8),
-      (bytes: ArrayBuffer) => {
-        const changed = new Uint8Array(bytes.slice(0));
-        changed[changed.length >> 1]! ^= 4;
-        return changed.buffer;
-      },
-      () => new ArrayBuffer(0),
-    ]) {
-      const key = ['1', await contentHash(text)] as [string, string];
-      const kept = await db.get('compiled', key);
-      await db.put('compiled', { ...kept!, bytes: new Blob([damage(await kept!.bytes.arrayBuffer())]) });
-      expect(await load()).toMatchObject({ read: 1, runs: RUNS });
-      expect(await load()).toMatchObject({ read: 0, runs: RUNS });
-    }
+    const key = ['1', await contentHash(long.text)] as [string, string];
+    await db.put('compiled', damage((await db.get('compiled', key))!));
+    if (seen === 'when asked') await expect(load()).rejects.toThrow(DamagedError);
+    expect(await load('1', seen === 'when asked')).toMatchObject({ read: 1, runs: RUNS });
+    expect(await load()).toMatchObject({ read: 0, runs: RUNS });
   });
 
   it('is read anew where what was made of it is no file of bytes at all', async () => {
@@ -100,7 +114,7 @@ describe('the shelf', () => {
     await putPacks(db, [club]);
     await load();
     const key = ['1', await contentHash(text)] as [string, string];
-    await db.put('compiled', { ...(await db.get('compiled', key))!, bytes: 'none' as never });
+    await db.put('compiled', { ...(await db.get('compiled', key))!, rest: 'none' as never });
     expect(await load()).toMatchObject({ read: 1, runs: RUNS });
   });
 

@@ -4,7 +4,7 @@ import { EntriesByRef } from '../../../../src/pack/compile/entries-by-ref';
 function known(made: string[] = []) {
   const pack = (id: string, ...ids: string[]) => ({
     pack: id,
-    all: { ids },
+    all: { ids: { length: ids.length, at: (place: number) => ids[place]!, all: () => ids } },
     make: (place: number) => {
       made.push(`${id}/${ids[place]}`);
       return { name: `${id} ${ids[place]}` };

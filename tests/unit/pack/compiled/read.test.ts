@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { knowledgeOf } from '../../../../src/pack/compile/knowledge-of';
 import { partsOf } from '../../../../src/pack/compile/parts-of';
-import { partsIn } from '../../../../src/pack/compiled/read';
+import { partsIn, partsStored } from '../../../../src/pack/compiled/read';
 import { bytesOf } from '../../../../src/pack/compiled/write';
 import { tokenise } from '../../../../src/text/tokens';
 import { accepted, fullPack, smallPack } from '../support/packs';
@@ -65,6 +65,32 @@ describe('a pack that is read from its bytes', () => {
     const nothing = knowledgeOf([least], new Map());
     expect([...nothing.models.keys(), ...nothing.attributes.keys(), ...nothing.nameList]).toEqual([]);
     expect(nothing.phrases.search(tokenise('sewing machine'))).toHaveLength(1);
+  });
+});
+
+describe('a pack that lies elsewhere', () => {
+  it('is read as far as it is asked, and answers as one that is here', () => {
+    let fetched = 0;
+    const read = (from: number, to: number) => {
+      fetched += to - from;
+      return bytes.buffer.slice(from, to);
+    };
+    const stored = partsStored({ length: bytes.length, first: bytes.buffer.slice(0, 200), read }, false)!;
+    const elsewhere = knowledgeOf([stored], new Map());
+    expect(fetched).toBeLessThan(bytes.length);
+    expect(elsewhere.serials.find('K20120B').map(({ last }) => last)).toEqual(['20150', 'K20400B']);
+    expect([...elsewhere.models.values()].map(({ def }) => def)).toEqual([...pack.models!, ...pack.types!]);
+  });
+
+  it('is looked at as a whole where that is wanted', () => {
+    const damaged = bytes.slice();
+    damaged[bytes.length - 1]! ^= 1;
+    const stored = {
+      length: bytes.length,
+      first: damaged.buffer.slice(0, 200),
+      read: (from: number, to: number) => damaged.buffer.slice(from, to),
+    };
+    expect(partsStored(stored, true)).toBeNull();
   });
 });
 

@@ -1,8 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import { SectionReader, SectionWriter } from '../../../../src/pack/compiled/sections';
+import { DamagedError } from '../../../../src/pack/compiled/pages';
+import { SectionReader } from '../../../../src/pack/compiled/section-reader';
+import { joined, lengthsOf, SectionWriter } from '../../../../src/pack/compiled/section-writer';
 import { Column } from '../../../../src/pack/serials/column';
 
 const texts = ['', '\ufeffa', 'Größe', '\u{1fa7a}', 'last'];
+
+const opened = (first: ArrayBuffer, layout: number) =>
+  SectionReader.open({ length: first.byteLength, first, read: () => new ArrayBuffer(0) }, layout, true);
+
+function isRefused(bytes: ArrayBuffer): boolean {
+  try {
+    return opened(bytes, 3) === null;
+  } catch (error) {
+    return error instanceof DamagedError;
+  }
+}
 
 function written(): Uint8Array<ArrayBuffer> {
   const to = new SectionWriter();
@@ -24,13 +37,13 @@ describe('sections', () => {
     const many = Array.from({ length: count }, (_, i) => 'x'.repeat((i * 7) % 23));
     const to = new SectionWriter();
     to.texts('many', many);
-    const read = SectionReader.open(to.finish(3).buffer, 3)!.texts('many');
+    const read = opened(to.finish(3).buffer, 3)!.texts('many');
     // From the last to the first: none may lean on what was read before.
     expect(Array.from({ length: read.length }, (_, i) => read.at(count - 1 - i))).toEqual([...many].reverse());
   });
 
   it('give back what was written', () => {
-    const from = SectionReader.open(written().buffer, 3)!;
+    const from = opened(written().buffer, 3)!;
     expect(from.json('json')).toEqual({ a: [1, 'é', null] });
     expect([...from.numbers('small')]).toEqual([1, 65_535]);
     expect([...from.numbers('large')]).toEqual([7, 2 ** 32 - 1]);
@@ -45,26 +58,56 @@ describe('sections', () => {
     expect([from.has('json'), from.has('other')]).toEqual([true, false]);
   });
 
+  it.each([0, 1, 5, 40])('give back a list of %i texts, one by one or all together', (count) => {
+    const all = Array.from({ length: count }, (_, i) => `é"${'x'.repeat(i)}`);
+    const to = new SectionWriter();
+    to.list('list', all);
+    const from = opened(to.finish(3).buffer, 3)!;
+    const [one, other] = [from.list('list'), from.list('list')];
+    expect(one.length).toBe(count);
+    expect(Array.from({ length: count }, (_, i) => one.at(count - 1 - i))).toEqual([...all].reverse());
+    expect(other.all()).toEqual(all);
+  });
+
+  it('give back stretches of sections, which may have their ends elsewhere', () => {
+    const stretches = [3, 0, 12].map((count) => {
+      const within = new SectionWriter();
+      within.numbers(
+        'numbers',
+        Float64Array.from({ length: count }, (_, i) => i / 3),
+      );
+      return within.stretch();
+    });
+    const to = new SectionWriter();
+    to.ends('tables', lengthsOf(stretches));
+    to.numbers('odd', Uint8Array.of(1, 2, 3));
+    to.numbers('tables', joined(stretches));
+    const read = opened(to.finish(3).buffer, 3)!.stretches('tables');
+    expect(read.length).toBe(3);
+    expect([2, 1, 0].map((i) => [...read.at(i).numbers('numbers')])).toEqual(
+      [12, 0, 3].map((count) => Array.from({ length: count }, (_, i) => i / 3)),
+    );
+  });
+
   it('are not opened where one bit is another, wherever it is', () => {
     const { length } = written();
     for (let at = 0; at < length; at++)
       for (const bit of [1, 128]) {
         const bytes = written();
         bytes[at]! ^= bit;
-        expect(SectionReader.open(bytes.buffer, 3)).toBeNull();
+        expect(isRefused(bytes.buffer)).toBe(true);
       }
   });
 
   it('are not opened where they end too soon or go on too long', () => {
     const whole = written();
-    for (let length = 0; length < whole.length; length++)
-      expect(SectionReader.open(whole.buffer.slice(0, length), 3)).toBeNull();
+    for (let length = 0; length < whole.length; length++) expect(isRefused(whole.buffer.slice(0, length))).toBe(true);
     const longer = new Uint8Array(whole.length + 8);
     longer.set(whole);
-    expect(SectionReader.open(longer.buffer, 3)).toBeNull();
+    expect(isRefused(longer.buffer)).toBe(true);
   });
 
   it('are not opened where they are laid out another way', () => {
-    expect(SectionReader.open(written().buffer, 2)).toBeNull();
+    expect(opened(written().buffer, 2)).toBeNull();
   });
 });

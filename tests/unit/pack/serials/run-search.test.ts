@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { Column } from '../../../../src/pack/serials/column';
-import { RunSearch } from '../../../../src/pack/serials/run-search';
+import { RunSearch, runIndexOf } from '../../../../src/pack/serials/run-search';
 
 type Span = [first: number, last: number];
 
 function searchOf(spans: Span[]): RunSearch {
   const firsts = Column.of(spans.map(([first]) => first));
   const widths = Column.of(spans.map(([first, last]) => last - first));
-  return new RunSearch(firsts, widths, 0, spans.length);
+  return new RunSearch({ firsts, widths, index: runIndexOf(firsts, widths) });
 }
 
 /** Blocks of ten, one after the other, as long as several levels of the tree take. */
@@ -36,13 +36,4 @@ it('finds a wide run that begins long before, whatever stands between', () => {
 it('gives those that begin last where more hold the number than are wanted', () => {
   const nested = Array.from({ length: 1_000 }, (_, i): Span => [i, 5_000 - i]);
   expect(searchOf(nested).holding(1_500, 3)).toEqual([999, 998, 997]);
-});
-
-it('looks into a part of the columns where it is told so', () => {
-  const spans = blocks(100);
-  const firsts = Column.of(spans.map(([first]) => first));
-  const widths = Column.of(spans.map(([first, last]) => last - first));
-  const search = new RunSearch(firsts, widths, 40, 60);
-  expect([search.holding(395, 9), search.holding(400, 9), search.holding(600, 9)]).toEqual([[], [40], []]);
-  expect([search.after(0), search.after(405), search.after(1e6)]).toEqual([40, 41, 60]);
 });

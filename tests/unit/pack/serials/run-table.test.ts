@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { tabulate } from '../../../../src/pack/serials/run-table';
+import { type SchemeRuns, tabulate } from '../../../../src/pack/serials/run-table';
 
 const schemes = [
   { id: 'k', prefix: 'K', digits: 5 },
@@ -19,29 +19,36 @@ describe('a table of runs', () => {
       place: [null, 'Hallowdene', null, null, null],
     },
   });
-  const rows = Array.from({ length: table.firsts.length }, (_, i) => [
-    table.firsts.at(i),
-    table.firsts.at(i) + table.widths.at(i),
-    table.years.at(i),
-    table.words.models.at(table.models.at(i)),
-    table.words.places[table.places.at(i)],
-    table.words.sources[table.sources.at(i)],
-  ]);
+  const rowsOf = ({ firsts, widths, years, models, places, sources }: SchemeRuns) =>
+    Array.from({ length: firsts.length }, (_, i) => [
+      firsts.at(i),
+      firsts.at(i) + widths.at(i),
+      years.at(i),
+      table.words.models.at(models.at(i)),
+      table.words.places[places.at(i)],
+      table.words.sources[sources.at(i)],
+    ]);
 
   it('lies by scheme, then by number, the wider first; what has no scheme is left out', () => {
-    expect([...table.from]).toEqual([0, 2, 3]);
-    expect(rows).toEqual([
+    expect(table.count).toBe(3);
+    expect(rowsOf(table.of(0))).toEqual([
       [100, 150, 0, ['a'], null, null],
       [300, 399, 1950, ['a', 'b'], 'Hallowdene', null],
-      [5, 9, 1949, ['a'], null, 'ledger'],
     ]);
+    expect(rowsOf(table.of(1))).toEqual([[5, 9, 1949, ['a'], null, 'ledger']]);
   });
 
   it('keeps what is printed in no usual way as it is', () => {
     const odd = tabulate({
       schemes,
-      runs: { scheme: ['k'], first: ['K 001-00'], last: ['K00200'], models: [[]] },
+      runs: {
+        scheme: ['k', 'l', 'l'],
+        first: ['K 001-00', '1', '100'],
+        last: ['K00200', '2', 'L 2-00'],
+        models: [[], [], []],
+      },
     });
-    expect(odd.words.odd).toEqual({ 0: 'K 001-00' });
+    expect(odd.of(0).odd).toEqual({ 0: 'K 001-00' });
+    expect(odd.of(1).odd).toEqual({ 3: 'L 2-00' });
   });
 });

@@ -16,7 +16,7 @@ it('one correction that leaves no pack in order would silence all of them, and i
   const named = { ...label, was: demo.models![0]!.label } as Change;
   const labelOf = (changes: readonly Change[]) => {
     const { models } = openLayered(JSON.stringify(demo), { changes: changes as never }).parts!;
-    return models.at(models.ids.indexOf(label.entry)).label;
+    return models.at(models.ids.all().indexOf(label.entry)).label;
   };
   expect(labelOf([named])).toBe('Another');
   expect(labelOf([named, corrected(77_777)])).not.toBe('Another');
