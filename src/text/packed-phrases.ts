@@ -113,6 +113,11 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
     return -1;
   }
 
+  /** A step costs less than to sift all pairs of a large pack before its first answer. */
+  mayGoOn(): boolean {
+    return true;
+  }
+
   /**
    * The first child, from `from` to before `to`, whose key's hash isn't smaller. Hashes lie as if thrown, so that the
    * place of one is nearly its share of all that there are: from there in growing steps until it is passed, then by

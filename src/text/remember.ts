@@ -1,5 +1,6 @@
-/** Shorter texts are read anew as quickly as they are looked up. */
+/** Shorter texts are looked for among the last few, one by one: there are thousands of them, and each is soon read. */
 const SHORTEST = 64;
+const FEW = 4;
 /** The fields of one advert, and a few more. */
 const MOST = 8;
 
@@ -9,8 +10,19 @@ const MOST = 8;
  */
 export function remembering<A extends object>(read: (text: string) => A): (text: string) => A {
   const known = new Map<string, A>();
+  const shortTexts: string[] = [];
+  const shortAnswers: A[] = [];
+  let next = 0;
   return (text) => {
-    if (text.length < SHORTEST) return read(text);
+    if (text.length < SHORTEST) {
+      const place = shortTexts.indexOf(text);
+      if (place >= 0) return shortAnswers[place]!;
+      const made = read(text);
+      shortTexts[next] = text;
+      shortAnswers[next] = made;
+      next = (next + 1) % FEW;
+      return made;
+    }
     const there = known.get(text);
     if (there) return there;
     const made = read(text);

@@ -36,10 +36,22 @@ describe('a reader that remembers', () => {
     expect(asked).toHaveLength(10);
   });
 
-  it('keeps no short ones', () => {
+  it('keeps the last four short ones', () => {
     const { asked, read } = counted();
+    expect(read('a')).toBe(read('a'));
+    for (const name of ['b', 'c', 'd']) read(name);
     read('a');
+    expect(asked).toEqual(['a', 'b', 'c', 'd']);
+    read('e');
     read('a');
-    expect(asked).toEqual(['a', 'a']);
+    expect(asked).toEqual(['a', 'b', 'c', 'd', 'e', 'a']);
+  });
+
+  it('keeps short and long ones apart', () => {
+    const { asked, read } = counted();
+    read(long('a'));
+    for (const name of ['b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j']) read(name);
+    read(long('a'));
+    expect(asked).toHaveLength(10);
   });
 });
