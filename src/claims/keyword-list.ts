@@ -45,6 +45,7 @@ function isWithin(claim: Span, spans: readonly Span[]): boolean {
 }
 
 function hashtagsIn(part: TextPart): Span[] {
+  if (!part.text.includes('#')) return [];
   return [...part.text.matchAll(HASHTAG)].map((tag) => ({ start: tag.index, end: tag.index + tag[0].length }));
 }
 

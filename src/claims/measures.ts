@@ -78,13 +78,13 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
     : inBrackets
       ? part.text.slice(inBrackets.start, inBrackets.end)
       : otherWeighed(reading, first, last);
-  return {
-    ...stancedQuote(
-      part,
-      measure.start,
-      measure.end,
-      weighed === null || stance.subject === 'other' ? stance : ofAnother(stance, 'weighed', weighed),
-    ),
+  const claim = stancedQuote(
+    part,
+    measure.start,
+    measure.end,
+    weighed === null || stance.subject === 'other' ? stance : ofAnother(stance, 'weighed', weighed),
+  );
+  return Object.assign(claim, {
     attribute,
     low: measure.low,
     high: measure.high,
@@ -95,7 +95,7 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
     ),
     withMore: isWithMore(words),
     alone: words.some((word, i) => WITHOUT.has(word) && words.slice(i + 1, i + 4).some((one) => WITH_MORE.has(one))),
-  };
+  });
 }
 
 /** As far as a word for a bound may stand from its measure. */

@@ -60,14 +60,13 @@ export function misspeltNames(
   const out: (PhraseMatch<NameKnown> & { misspelt: true })[] = [];
   const known = new Set<number>();
   for (const { firstToken, lastToken } of exact) for (let i = firstToken; i <= lastToken; i++) known.add(i);
-  const thingAt = new Set(things.map(({ firstToken }) => firstToken));
-  const count = Math.min(part.tokens.length, part.field === 'title' ? MOST_TITLE_WORDS : part.tokens.length);
-  for (let i = 0; i < count; i++) {
+  for (const i of part.field === 'title' ? part.tokens.slice(0, MOST_TITLE_WORDS).keys() : rightBefore(things)) {
     const token = part.tokens[i]!;
     if (token.kind !== 'word' || token.folded.length < SHORTEST) continue;
-    if (part.field === 'description' && !(standsBeforeThing(i, thingAt) && isCapitalised(part, i))) continue;
+    if (part.field === 'description' && !isCapitalised(part, i)) continue;
     if (known.has(i)) continue;
-    if (knowledge.phrases.search([token]).length > 0) continue;
+    if (knowledge.phrases.search(part.tokens).some(({ firstToken, lastToken }) => firstToken === i && lastToken === i))
+      continue;
     for (const item of spellingsLike(token.folded, knowledge)) {
       if (!isNear(token.folded, item.folded)) continue;
       out.push({ start: token.start, end: token.end, firstToken: i, lastToken: i, value: item.known, misspelt: true });
@@ -83,8 +82,11 @@ function isNear(written: string, name: string): boolean {
   return distance > 0 && distance <= most;
 }
 
-function standsBeforeThing(i: number, thingAt: ReadonlySet<number>): boolean {
-  return thingAt.has(i + 1) || thingAt.has(i + 2);
+/** The two tokens before each word for the thing, in order. */
+function rightBefore(things: readonly { firstToken: number }[]): number[] {
+  const places = new Set<number>();
+  for (const { firstToken } of things) for (const i of [firstToken - 2, firstToken - 1]) if (i >= 0) places.add(i);
+  return [...places].sort((a, b) => a - b);
 }
 
 function isCapitalised(part: TextPart, i: number): boolean {

@@ -27,32 +27,36 @@ export function schemeCodes(text: string, schemes: readonly Scheme[]): SerialMen
   if (lettered.length === 0) return [];
   const seen = visible(text);
   const fewest = Math.min(...lettered.map(({ least }) => least));
-  return [...seen.text.matchAll(DIGITS)].flatMap((digits) => {
-    if (digits[0].length < fewest) return [];
+  const codes: SerialMention[] = [];
+  for (const digits of seen.text.matchAll(DIGITS)) {
+    if (digits[0].length < fewest) continue;
     for (const { start, end, count } of stretches(digits[0], digits.index)) {
       const found = lettered
         .map((form) => (count < form.least || count > form.most ? null : written(form, seen.text, start, end)))
         .find((one) => one !== null);
       if (!found) continue;
       const span = seen.toOriginal(found.start, found.end);
-      return [{ ...found, ...span, quote: text.slice(span.start, span.end) }];
+      codes.push(Object.assign(found, span, { quote: text.slice(span.start, span.end) }));
+      break;
     }
-    return [];
-  });
+  }
+  return codes;
 }
 
 /** "667 432 1958": all groups of digits together, then fewer, from the first on and from later ones. */
 function stretches(digits: string, at: number): Stretch[] {
   const groups = [...digits.matchAll(GROUP)];
   if (groups.length > MOST_GROUPS) return [];
-  return groups.flatMap(({ index }, first) => {
+  const found: Stretch[] = [];
+  groups.forEach(({ index }, first) => {
     let count = 0;
     const ends = groups.slice(first).map((group) => {
       count += group[0].length;
       return { start: at + index, end: at + group.index + group[0].length, count };
     });
-    return ends.reverse();
+    found.push(...ends.reverse());
   });
+  return found;
 }
 
 interface Stretch extends Span {

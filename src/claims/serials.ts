@@ -35,7 +35,7 @@ export function serialsOf(
 ): SerialClaim[] {
   const isKnown: IsKnown = (normal) => knowledge.serials.schemesOf(normal).some(({ pack }) => covering.has(pack));
   const isLike: IsKnown = (normal) => lookAlikes(normal, knowledge, covering).length > 0;
-  const schemes = knowledge.serials.schemes.flatMap(({ pack, scheme }) => (covering.has(pack) ? [scheme] : []));
+  const schemes = knowledge.serials.schemes.filter(({ pack }) => covering.has(pack)).map(({ scheme }) => scheme);
   const out: SerialClaim[] = [];
   const add = (claim: SerialClaim): void => {
     const there = out.find((one) => one.normal === claim.normal);
@@ -46,8 +46,9 @@ export function serialsOf(
     const codes = schemeCodes(part.text, schemes);
     const codeOver = (found: SerialMention) => codes.find(({ start, end }) => start < found.end && end > found.start);
     const addFound = (found: SerialMention, stated: boolean): void => {
-      if (isOfThis(part, found.start, stances))
-        add({ ...quoteOf(part, found.start, found.end), normal: found.normal, stated });
+      const { start, end, normal } = found;
+      if (isOfThis(part, start, stances))
+        add({ field: part.field, quote: part.text.slice(start, end), start, end, normal, stated });
     };
     for (const found of findSerials(part.text)) addFound(codeOver(found) ?? found, true);
     for (const code of codes) if (!isOtherNumber(part, code.start)) addFound(code, isCalledNumber(part, code.start));
@@ -72,7 +73,7 @@ export function serialsOf(
     const normal = normaliseSerial(written);
     if (normal) add({ field: 'serials', quote: written, start: 0, end: written.length, normal, stated: true });
   }
-  return out.map((claim) => ({ ...claim, doubted: isDoubted(claim, parts) }));
+  return out.map((claim) => Object.assign(claim, { doubted: isDoubted(claim, parts) }));
 }
 
 function isWithin(claim: SerialClaim, others: readonly SerialClaim[]): boolean {
@@ -106,16 +107,18 @@ function calledCodes(
   isLike: IsKnown,
 ): SerialClaim[] {
   const seen = visible(part.text);
-  return [...seen.text.matchAll(CODE)].flatMap((found) => {
+  const codes: SerialClaim[] = [];
+  for (const found of seen.text.matchAll(CODE)) {
     const { start, end } = seen.toOriginal(found.index, found.index + found[0].length);
     const normal = normaliseSerial(found[0]);
-    const isNew = !isKnown(normal) && /[A-Z]/.test(normal);
-    if (!isNew || !isOfThis(part, start, stances)) return [];
-    if (/^(?:1[5-9]|20)\d\dS$/.test(normal)) return [];
+    const isNew = /[A-Z]/.test(normal) && !isKnown(normal);
+    if (!isNew || !isOfThis(part, start, stances)) continue;
+    if (/^(?:1[5-9]|20)\d\dS$/.test(normal)) continue;
     const isLong = normal.length >= FEWEST_UNCALLED;
-    if (!isCalledNumber(part, start) && !(isLong && isLike(normal))) return [];
-    return [{ ...quoteOf(part, start, end), normal, stated: true }];
-  });
+    if (!isCalledNumber(part, start) && !(isLong && isLike(normal))) continue;
+    codes.push({ ...quoteOf(part, start, end), normal, stated: true });
+  }
+  return codes;
 }
 
 /** The last tokens of models' names that stand by themselves. */

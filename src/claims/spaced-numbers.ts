@@ -20,12 +20,14 @@ const YEAR = /(?:^|\p{Zs})(?:1[5-9]|20)\d\d(?:\p{Zs}|$)/u;
  * that covers the advert. Whether words call it the number, the caller asks.
  */
 export function spacedNumbers(part: TextPart, knowledge: Knowledge, covering: ReadonlySet<string>): SerialClaim[] {
-  return [...part.text.matchAll(SPACED)].flatMap(({ index, 0: written }) => {
+  const claims: SerialClaim[] = [];
+  for (const { index, 0: written } of part.text.matchAll(SPACED)) {
     const normal = normaliseSerial(written);
     const end = index + written.length;
-    if (normal.length < FEWEST_DIGITS || YEAR.test(written)) return [];
-    if (isOtherNumber(part, index) || !standsAlone(part, index, end)) return [];
-    if (!knowledge.serials.find(normal).some(({ pack }) => covering.has(pack))) return [];
-    return [{ ...quoteOf(part, index, end), normal, stated: true }];
-  });
+    if (normal.length < FEWEST_DIGITS || YEAR.test(written)) continue;
+    if (isOtherNumber(part, index) || !standsAlone(part, index, end)) continue;
+    if (knowledge.serials.find(normal).some(({ pack }) => covering.has(pack)))
+      claims.push({ ...quoteOf(part, index, end), normal, stated: true });
+  }
+  return claims;
 }

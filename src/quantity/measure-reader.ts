@@ -149,13 +149,14 @@ export function readMeasures(text: string, language: string | null, kind: Measur
 function toMeasure(text: string, folded: Folded, read: Read, unit: Measure['unit']): Measure {
   const before = folded.text.slice(Math.max(0, read.start - 24), read.start);
   const after = folded.text.slice(read.end, read.end + 12);
-  const span = folded.toOriginal(read.start, read.end);
+  const { start, end } = folded.toOriginal(read.start, read.end);
   return {
-    ...span,
+    start,
+    end,
     low: exact(read.low),
     high: exact(read.high),
     unit,
-    quote: text.slice(span.start, span.end),
+    quote: text.slice(start, end),
     approximate: APPROXIMATE.test(before) || APPROXIMATE_AFTER.test(after),
   };
 }

@@ -54,8 +54,7 @@ function readAmount(reading: Reading, number: Numeral, free: number): (Amount & 
   const folded = reading.folded.text;
   const found = signBefore(reading, number.start);
   const before = found && found.start >= free ? found : null;
-  const glued = /[\p{L}\p{N}]$/u.test(folded.slice(Math.max(0, number.start - 1), number.start));
-  if (glued && !before) return null;
+  if (!before && /[\p{L}\p{N}]$/u.test(folded.slice(Math.max(0, number.start - 1), number.start))) return null;
   const first = readNumeral(number, threeDigits(before?.meaning.currency ?? reading.expected, reading.language));
   const thousands = matchAt(THOUSANDS, folded, first.end);
   const inThousands = thousands !== null;
@@ -82,7 +81,7 @@ function readAmount(reading: Reading, number: Numeral, free: number): (Amount & 
     end = country.end;
   }
   const { value } = meaning ? readNumeral(number, threeDigits(meaning.currency, reading.language)) : first;
-  if (value.split('.')[0]!.length > LONGEST_WHOLE) return null;
+  if (value.length > LONGEST_WHOLE && value.split('.')[0]!.length > LONGEST_WHOLE) return null;
   const currency = meaning ? withDecimals(meaning, value, reading.expected) : reading.expected;
   const isPrice = meaning !== null || dash !== null;
   // "12.05.2020" by itself is a date, not twelve and five hundredths.
@@ -168,7 +167,8 @@ function joinRange(
 
 /** All numbers of a text that can be amounts, in order, with their currencies; ranges as one. */
 export function readAmounts(text: string, folded: Folded, expectation: Expectation): Amount[] {
-  const reading: Reading = { ...expectation, text, folded };
+  const { expected, language, isPriceField } = expectation;
+  const reading: Reading = { expected, language, isPriceField, text, folded };
   const singles: (Amount & { inThousands: boolean })[] = [];
   let free = 0;
   for (const number of scanNumerals(folded.text)) {

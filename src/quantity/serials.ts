@@ -8,8 +8,12 @@ import type { SerialMention } from './types';
 const GROUP_COMMA = /(?<=\d),(?=\d)/g;
 const SEPARATORS = /[\s\p{Z}\p{Pd}./\\_·−\p{Default_Ignorable_Code_Point}]/gu;
 
+const PLAIN = /^[A-Za-z\d]+$/;
+
 /** A serial in its plain form: upper case, compatibility forms resolved, spaces, dots, hyphens and slashes dropped. */
 export function normaliseSerial(text: string): string {
+  // Most are written so, and there is nothing to resolve or drop.
+  if (PLAIN.test(text)) return text.toUpperCase();
   // Composed last: what was parted by an invisible character comes together only when that is gone.
   return text.normalize('NFKD').toUpperCase().replace(SEPARATORS, '').replace(GROUP_COMMA, '').normalize('NFKC');
 }

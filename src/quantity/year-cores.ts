@@ -30,7 +30,8 @@ const FOUR_DIGITS =
 const ANNEES = 'annees ';
 
 /** The matches of four digits, each looked for only where digits begin or "années" before them. */
-function* fourDigits(folded: string): Generator<RegExpExecArray> {
+function fourDigits(folded: string): RegExpExecArray[] {
+  const found: RegExpExecArray[] = [];
   let free = 0;
   for (
     let at = nextDigit(folded, 0);
@@ -43,8 +44,9 @@ function* fourDigits(folded: string): Generator<RegExpExecArray> {
       matchAt(FOUR_DIGITS, folded, at);
     if (!match) continue;
     free = match.index + match[0].length;
-    yield match;
+    found.push(match);
   }
+  return found;
 }
 
 const isDigit = (code: number): boolean => code >= 0x30 && code <= 0x39;
@@ -61,7 +63,7 @@ function endOfDigits(folded: string, from: number): number {
   return at;
 }
 
-function* fromFourDigits(folded: string): Generator<YearCore> {
+function addFourDigits(folded: string, to: YearCore[]): void {
   for (const match of fourDigits(folded)) {
     const [whole, annees, digits, suffix] = match as unknown as [string, string?, string?, string?];
     const year = Number(digits);
@@ -72,7 +74,7 @@ function* fromFourDigits(folded: string): Generator<YearCore> {
       // "the 1954's" and "1954 s" are not a way to write years; "1954er" is.
       const plainEnd = suffix?.startsWith('er') ? end : end - (suffix?.length ?? 0);
       const plainStart = start + (annees?.length ?? 0);
-      yield {
+      to.push({
         start: plainStart,
         end: plainEnd,
         from: year,
@@ -80,11 +82,11 @@ function* fromFourDigits(folded: string): Generator<YearCore> {
         isPlain: true,
         isShort: false,
         approximate: false,
-      };
+      });
     } else if (year % 100 === 0 && year < 2000 && !annees) {
       // Of "1900s" nobody knows whether the decade or the century is meant: take the wider.
-      yield { start, end, from: year, to: year + 99, isPlain: false, isShort: false, approximate: false };
-    } else yield decade(start, end, year, false);
+      to.push({ start, end, from: year, to: year + 99, isPlain: false, isShort: false, approximate: false });
+    } else to.push(decade(start, end, year, false));
   }
 }
 
@@ -129,12 +131,14 @@ function matchesOf(pattern: RegExp, folded: string, pieces: readonly string[]): 
 
 const NO_MATCHES: readonly RegExpExecArray[] = [];
 
-function* fromShortForms(folded: string): Generator<YearCore> {
-  for (const match of matchesOf(TWO_DIGITS, folded, ['0s', "0's", '0ies', '0er'])) yield shortDecade(match);
-  for (const match of matchesOf(ARTICLE_BEFORE_TWO_DIGITS, folded, ['0er'])) yield shortDecade(match);
-  for (const match of matchesOf(FRENCH_TWO_DIGITS, folded, [ANNEES])) yield shortDecade(match);
+function addShortForms(folded: string, to: YearCore[]): void {
+  for (const match of matchesOf(TWO_DIGITS, folded, ['0s', "0's", '0ies', '0er'])) to.push(shortDecade(match));
+  for (const match of matchesOf(ARTICLE_BEFORE_TWO_DIGITS, folded, ['0er'])) to.push(shortDecade(match));
+  for (const match of matchesOf(FRENCH_TWO_DIGITS, folded, [ANNEES])) to.push(shortDecade(match));
   for (const match of matchesOf(WORD, folded, ['ties', 'ziger', 'siger', ANNEES]))
-    yield decade(match.index, match.index + match[0].length, WORDS.get(match[1]!)!, !match[0].startsWith('nineteen'));
+    to.push(
+      decade(match.index, match.index + match[0].length, WORDS.get(match[1]!)!, !match[0].startsWith('nineteen')),
+    );
 }
 
 const CENTURY =
@@ -149,22 +153,25 @@ const ROMAN = new Map([
 ]);
 const TURN = /(?<!\p{L})(?:turn of the (?:last )?century|jahrhundertwende|tournant du siecle)(?!\p{L})/gu;
 
-function* fromCenturies(folded: string): Generator<YearCore> {
+function addCenturies(folded: string, to: YearCore[]): void {
   for (const match of matchesOf(CENTURY, folded, ['century', 'c.', 'jh', 'jahrh', 'siecle'])) {
     const number = match[1] ? Number(match[1]) : ROMAN.get(match[2]!)!;
     const from = (number - 1) * 100;
     const span = { start: match.index, end: match.index + match[0].length };
-    yield { ...span, from, to: Math.min(from + 99, LATEST), isPlain: false, isShort: false, approximate: false };
+    to.push({ ...span, from, to: Math.min(from + 99, LATEST), isPlain: false, isShort: false, approximate: false });
   }
   for (const match of matchesOf(TURN, folded, ['turn of the', 'jahrhundertwende', 'tournant'])) {
     const span = { start: match.index, end: match.index + match[0].length };
-    yield { ...span, from: 1890, to: 1910, isPlain: false, isShort: false, approximate: true };
+    to.push({ ...span, from: 1890, to: 1910, isPlain: false, isShort: false, approximate: true });
   }
 }
 
 /** All years, decades and centuries of a folded text, in order; the longest where they overlap. */
 export function yearCores(folded: string): YearCore[] {
-  const all = [...fromFourDigits(folded), ...fromShortForms(folded), ...fromCenturies(folded)];
+  const all: YearCore[] = [];
+  addFourDigits(folded, all);
+  addShortForms(folded, all);
+  addCenturies(folded, all);
   all.sort((a, b) => a.start - b.start || b.end - a.end);
   const kept: YearCore[] = [];
   for (const core of all) if (core.start >= (kept.at(-1)?.end ?? 0)) kept.push(core);

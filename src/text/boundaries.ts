@@ -5,6 +5,8 @@ import type { Token } from './tokens';
 export type Cut = 'none' | 'clause' | 'sentence';
 
 const BULLETS = new Set('•●○▪■□◦‣⁃►▶▸✓✔✅✗✘☑★☆|¦');
+/** As they are folded: nothing that is folded so is a bullet. */
+const PLAIN_MARKS = new Set([...'.,:;!?']);
 /** Bullets only with a space before them: glued on they are footnotes, products and points. */
 const LOOSE_BULLETS = new Set('*·∙');
 const EMOJI = /^\p{Extended_Pictographic}/u;
@@ -20,6 +22,7 @@ const CONTRASTS = new Set(
 );
 /** "bien que", "alors que": the second word decides. */
 const BEFORE_QUE = new Set(['bien', 'alors', 'tandis']);
+const MAY_CUT = new Set([...CONTRASTS, ...BEFORE_QUE]);
 /** "nothing but iron", "for a while": no contrast after these. */
 const NOT_AFTER = new Map([
   ['but', new Set(['nothing', 'anything', 'all', 'none', 'no', 'everything', 'last'])],
@@ -131,12 +134,14 @@ export function cutBefore(text: string, tokens: readonly Token[], at: number): C
   const token = tokens[at]!;
   const before = tokens[at - 1];
   if (token.kind === 'word') {
+    if (!MAY_CUT.has(token.folded)) return 'none';
     if (CONTRASTS.has(token.folded)) return NOT_AFTER.get(token.folded)?.has(before?.folded ?? '') ? 'none' : 'clause';
     const next = tokens[at + 1]?.folded;
     return BEFORE_QUE.has(token.folded) && (next === 'que' || next === "qu'") ? 'clause' : 'none';
   }
   if (token.kind !== 'mark') return 'none';
   if (token.folded === '(' || token.folded === '[' || token.folded === '{') return 'clause';
+  if (PLAIN_MARKS.has(token.folded)) return 'none';
   const code = text.codePointAt(token.start)!;
   const written = String.fromCodePoint(code);
   if (BULLETS.has(written) || (LOOSE_BULLETS.has(written) && !token.glued)) return 'sentence';

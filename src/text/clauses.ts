@@ -49,11 +49,12 @@ function cut(text: string, tokens: readonly Token[]): Clause[] {
     }
   };
 
-  tokens.forEach((token, at) => {
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at]!;
     if (token.kind === 'break') {
       close(true);
       current = [];
-      return;
+      continue;
     }
     const before = cutBefore(text, tokens, at);
     if (before !== 'none') close(before === 'sentence');
@@ -67,7 +68,7 @@ function cut(text: string, tokens: readonly Token[]): Clause[] {
     }
     const after = cutAfter(text, tokens, at, sentenceIsEmpty && current.length <= 2);
     if (after !== 'none') close(after === 'sentence');
-  });
+  }
   close(true);
   return found;
 }
