@@ -24,6 +24,8 @@ export interface PackedTree {
   values: Numbers;
   /** A sieve of what phrases begin with: few words of a text are among that. */
   openings: Uint32Array;
+  /** A sieve of the pairs of keys by which longer phrases begin: see `mayGoOn`. */
+  pairs: Uint32Array;
 }
 
 /** So few children are looked through by halves at once. */
@@ -70,6 +72,7 @@ export function packPhrases(phrases: Iterable<readonly [phrase: string, value: n
     ...{ children: narrow(children), keys: narrow(keys), ...lettersOf([...places.keys()]) },
     ...{ valuesFrom: narrow(valuesFrom), values: narrow(values) },
     openings: sieveBits([...index.keys(0)].map(hashOf)),
+    pairs: sieveBits(index.pairs()),
   };
 }
 
@@ -95,12 +98,14 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
   readonly #stands: (value: number) => T;
   readonly #known = new Map<number, readonly T[]>();
   readonly #openings: Sieve;
+  readonly #pairs: Sieve;
 
   /** @param stands what a number means; asked once for each phrase that is found */
   constructor(tree: PackedTree, stands: (value: number) => T) {
     this.#tree = tree;
     this.#stands = stands;
     this.#openings = new Sieve(tree.openings);
+    this.#pairs = new Sieve(tree.pairs);
   }
 
   next(node: number, key: string, hash = hashOf(key)): number {
@@ -113,9 +118,8 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
     return -1;
   }
 
-  /** A step costs less than to sift all pairs of a large pack before its first answer. */
-  mayGoOn(): boolean {
-    return true;
+  mayGoOn(pair: number): boolean {
+    return this.#pairs.may(pair);
   }
 
   /**

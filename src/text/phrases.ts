@@ -240,11 +240,12 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
   }
 
   mayGoOn(pair: number): boolean {
-    this.#pairs ??= new Sieve(sieveBits(this.#pairsOfKeys()));
+    this.#pairs ??= new Sieve(sieveBits(this.pairs()));
     return this.#pairs.may(pair);
   }
 
-  #pairsOfKeys(): number[] {
+  /** The hashes of all pairs of keys by which phrases begin. */
+  pairs(): number[] {
     const pairs: number[] = [];
     for (const first of this.keys(0))
       for (const second of this.keys(this.next(0, first))) pairs.push(hashOfPair(hashOf(first), hashOf(second)));

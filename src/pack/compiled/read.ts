@@ -79,7 +79,8 @@ class Reader {
     return {
       ...{ children: column('children'), keys: column('keys'), hashes: column<Uint32Array>('hashes') },
       ...{ lettersFrom: column('lettersFrom'), letters: column('letters') },
-      ...{ valuesFrom: column('valuesFrom'), values: column('values'), openings: column<Uint32Array>('openings') },
+      ...{ valuesFrom: column('valuesFrom'), values: column('values') },
+      ...{ openings: column<Uint32Array>('openings'), pairs: column<Uint32Array>('pairs') },
     };
   }
 
