@@ -23,10 +23,7 @@ export interface ClauseRange extends Clause {
 const FIELDS = ['title', 'description', 'details', 'condition'] as const;
 
 export function textParts(listing: Listing): TextPart[] {
-  return FIELDS.flatMap((field) => {
-    const text = listing[field];
-    return text ? [textPart(field, text)] : [];
-  });
+  return FIELDS.filter((field) => listing[field]).map((field) => textPart(field, listing[field]!));
 }
 
 export function textPart(field: TextField, text: string): TextPart {
@@ -40,7 +37,7 @@ export function textPart(field: TextField, text: string): TextPart {
   });
   const clauseOf = new Int32Array(tokens.length).fill(-1);
   ranges.forEach(({ first, last }, place) => {
-    clauseOf.fill(place, first, last + 1);
+    for (let token = first; token <= last; token++) clauseOf[token] = place;
   });
   return { field, text, tokens, clauses: ranges, clauseOf };
 }

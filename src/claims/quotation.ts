@@ -3,6 +3,8 @@ import type { Span } from '../text/span';
 /** Pairs of quotation marks. The plain ones must open before a letter and close after one: 10" is ten inches. */
 const QUOTED =
   /“[^“”]{3,400}”|„[^„“”]{3,400}[“”]|«[^«»]{3,400}»|(?<=^|[\s(:])"(?=[\p{L}\p{N}])[^"\n]{3,400}(?<=[\p{L}\p{N}.,!?])"(?=$|[\s).,;:!?])/gu;
+/** What any of them opens with. */
+const OPENS = /[“„«"]/;
 const FEWEST_WORDS = 2;
 
 /**
@@ -10,6 +12,7 @@ const FEWEST_WORDS = 2;
  * own.
  */
 export function quotations(text: string): Span[] {
+  if (!OPENS.test(text)) return [];
   return [...text.matchAll(QUOTED)]
     .filter((found) => found[0].trim().split(/\s+/).length >= FEWEST_WORDS)
     .map((found) => ({ start: found.index, end: found.index + found[0].length }));

@@ -25,7 +25,10 @@ const SHORT_DENIAL = 4;
 /** In tokens: one that begins before a sentence may reach into it. */
 const LONGEST_TRIGGER = 12;
 /** "Does it do zigzag, people ask." */
-const ASKS = /^(?:does|do|will|can|has|is) (?:it|she|this|they)$|^(?:fait|a-t|est|est-ce) (?:-|elle|que)$/;
+const ASKS: readonly (readonly [verb: RegExp, who: RegExp])[] = [
+  [/^(?:does|do|will|can|has|is)$/, /^(?:it|she|this|they)$/],
+  [/^(?:fait|a-t|est|est-ce)$/, /^(?:-|elle|que)$/],
+];
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 /** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
@@ -47,7 +50,7 @@ export class StanceReader {
     this.#quoted = part.field === 'title' ? [] : quotations(part.text);
     this.#found = triggersIn(part, languages);
     for (const { sentence, first, last, tokens } of part.clauses) {
-      if (ASKS.test(`${tokens[0]!.folded} ${tokens[1]?.folded}`)) this.#askedClauses.add(first);
+      if (asks(tokens)) this.#askedClauses.add(first);
       if (tokens.some(isQuestionMark)) {
         this.#askedSentences.add(sentence);
         this.#askedClauses.add(first);
@@ -80,10 +83,9 @@ export class StanceReader {
       stance = to;
       why.push({ rule, makes: to, word });
     };
-    const near = this.#inSentence(clause, firstToken, lastToken);
-    const governing = near.filter((one) => this.#governs(one, clause, firstToken, lastToken, isName));
-    const denials = governing.filter((one) => one.value.effect === 'denies');
-    const sure = denials.filter((one) => !this.#doubtful(one, firstToken));
+    const governing = this.#governing(clause, firstToken, lastToken, isName);
+    const denials = governing.length === 0 ? governing : governing.filter((one) => one.value.effect === 'denies');
+    const sure = denials.length === 0 ? denials : denials.filter((one) => !this.#doubtful(one, firstToken));
     for (const trigger of governing) {
       const { effect } = trigger.value;
       if (effect === 'other') subject = 'other';
@@ -98,10 +100,9 @@ export class StanceReader {
       why.push({ rule: 'trigger', makes: effect === 'other' ? 'other' : stance, word: this.#written(trigger) });
     }
     if (isCompared(this.#part, clause, firstToken)) turn('likens', 'compared');
-    if (stance === 'says' && isListedAsLacking(this.#part, clause, (one) => this.#in(one)))
-      turn('denies', 'lacking-list');
+    if (stance === 'says' && isListedAsLacking(this.#part, clause, this.#in)) turn('denies', 'lacking-list');
     if (stance === 'says' && isCrossed(this.#part, clause, lastToken)) turn('denies', 'crossed');
-    const list = stance === 'says' ? deniedInList(this.#part, clause, firstToken, (one) => this.#in(one)) : null;
+    const list = stance === 'says' ? deniedInList(this.#part, clause, firstToken, this.#in) : null;
     if (list) {
       deciding = list.trigger;
       turn(list.sure ? 'denies' : 'guesses', 'denied-list', this.#written(deciding));
@@ -119,18 +120,19 @@ export class StanceReader {
   }
 
   /**
-   * The triggers of the phrase's own sentence, which alone can govern it, and those that it stands in, as far as they are
-   * near: sentences of hundreds of words are no sentences.
+   * The triggers that govern a phrase: those of its own sentence alone can, and those that it stands in, as far as they
+   * are near: sentences of hundreds of words are no sentences.
    */
-  #inSentence({ sentence }: ClauseRange, firstToken: number, lastToken: number): readonly Found[] {
-    const { first, last } = this.#sentences[sentence]!;
+  #governing(clause: ClauseRange, firstToken: number, lastToken: number, isName: boolean): readonly Found[] {
+    const { first, last } = this.#sentences[clause.sentence]!;
     const from = Math.max(firstToken - FARTHEST, first - LONGEST_TRIGGER);
-    return beginningWithin(this.#found, from, Math.min(lastToken + FARTHEST, last));
+    const near = beginningWithin(this.#found, from, Math.min(lastToken + FARTHEST, last));
+    if (near.length === 0) return near;
+    return near.filter((one) => this.#governs(one, clause, firstToken, lastToken, isName));
   }
 
-  #in({ first, last }: Pick<ClauseRange, 'first' | 'last'>): readonly Found[] {
-    return beginningWithin(this.#found, first, last).filter((one) => one.lastToken <= last);
-  }
+  readonly #in = ({ first, last }: Pick<ClauseRange, 'first' | 'last'>): readonly Found[] =>
+    beginningWithin(this.#found, first, last).filter((one) => one.lastToken <= last);
 
   #written({ start, end }: Span): string {
     return this.#part.text.slice(start, end);
@@ -225,6 +227,11 @@ export class StanceReader {
       if (tokens[i]!.folded === ':' || (tokens[i]!.folded === '.' && !tokens[i + 1]?.glued)) return true;
     return this.#in({ first: from, last: to - 1 }).some((one) => one.value.effect === 'stop');
   }
+}
+
+function asks([verb, who]: readonly Token[]): boolean {
+  for (const one of ASKS) if (one[0].test(verb!.folded)) return one[1].test(who?.folded ?? '');
+  return false;
 }
 
 const isQuestionMark = ({ folded }: Token): boolean => folded.charCodeAt(0) === 0x3f;

@@ -131,7 +131,11 @@ function matchesOf(pattern: RegExp, folded: string, pieces: readonly string[]): 
 
 const NO_MATCHES: readonly RegExpExecArray[] = [];
 
+/** What any of them holds: one look for all of it, for the many texts that have none. */
+const SHORT_FORM = /0'?s|0ies|0er|annees |ties|[sz]iger/;
+
 function addShortForms(folded: string, to: YearCore[]): void {
+  if (!SHORT_FORM.test(folded)) return;
   for (const match of matchesOf(TWO_DIGITS, folded, ['0s', "0's", '0ies', '0er'])) to.push(shortDecade(match));
   for (const match of matchesOf(ARTICLE_BEFORE_TWO_DIGITS, folded, ['0er'])) to.push(shortDecade(match));
   for (const match of matchesOf(FRENCH_TWO_DIGITS, folded, [ANNEES])) to.push(shortDecade(match));
@@ -153,7 +157,10 @@ const ROMAN = new Map([
 ]);
 const TURN = /(?<!\p{L})(?:turn of the (?:last )?century|jahrhundertwende|tournant du siecle)(?!\p{L})/gu;
 
+const CENTURY_FORM = /century|c\.|jh|jahrh|siecle|turn of the|tournant/;
+
 function addCenturies(folded: string, to: YearCore[]): void {
+  if (!CENTURY_FORM.test(folded)) return;
   for (const match of matchesOf(CENTURY, folded, ['century', 'c.', 'jh', 'jahrh', 'siecle'])) {
     const number = match[1] ? Number(match[1]) : ROMAN.get(match[2]!)!;
     const from = (number - 1) * 100;

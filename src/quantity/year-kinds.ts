@@ -85,13 +85,14 @@ function isBuiltIn(text: string, cue: Cue): boolean {
 function clauseStretches(tokens: readonly Token[], all: readonly Clause[]) {
   const starts: number[] = [];
   const places: Place[] = [];
+  let first = 0;
   all.forEach((clause, at) => {
-    const first = firstTokenEndingAfter(tokens, clause.start);
+    while (tokens[first] !== clause.tokens[0]) first++;
     const before = all[at - 1];
     const isSame = before?.sentence === clause.sentence;
     const leans = isSame && (clause.tokens[0]!.folded === '(' || before.tokens.at(-1)!.folded === ':');
     starts.push(first);
-    places.push({ first: leans ? places.at(-1)!.first : first, last: firstTokenEndingAfter(tokens, clause.end - 1) });
+    places.push({ first: leans ? places.at(-1)!.first : first, last: first + clause.tokens.length - 1 });
   });
   return {
     find(token: number): Place {

@@ -20,14 +20,19 @@ export interface PhraseWalk {
   keys: readonly string[];
   hashes: Int32Array;
   /** For each key its singulars: what the last word of a phrase may be where the text has this word. */
-  stems: readonly (readonly string[])[];
+  stems: readonly (readonly Stem[])[];
+}
+
+export interface Stem {
+  key: string;
+  hash: number;
 }
 
 export const NO = 0;
 const AS_WRITTEN = 1;
 export const AS_SINGULAR = 2;
 
-const NONE: readonly string[] = [];
+const NONE: readonly Stem[] = [];
 const walks = new WeakMap<readonly Token[], PhraseWalk>();
 
 /** Worked out once for a list of tokens, which many indices are asked about. Nobody changes such a list. */
@@ -47,7 +52,7 @@ function walkThrough(tokens: readonly Token[]): PhraseWalk {
   const words = new Uint32Array(length);
   const places = new Map<string, number>();
   const keys: string[] = [];
-  const stems: (readonly string[])[] = [];
+  const stems: (readonly Stem[])[] = [];
   for (let at = 0; at < length; at++) {
     const role = roleOf(tokens, at);
     roles[at] = role === 'key' ? KEY : role === 'pass' ? PASS : STOP;
@@ -56,7 +61,7 @@ function walkThrough(tokens: readonly Token[]): PhraseWalk {
     let word = places.get(folded);
     if (word === undefined) {
       word = keys.push(folded) - 1;
-      stems.push(mayBePlural(folded) ? singulars(folded).slice(1) : NONE);
+      stems.push(mayBePlural(folded) ? stemsOf(folded) : NONE);
       places.set(folded, word);
     }
     words[at] = word;
@@ -64,6 +69,12 @@ function walkThrough(tokens: readonly Token[]): PhraseWalk {
     if (isWholeAt(tokens, at, 1)) closes[at] = kind === 'word' && stems[word]!.length > 0 ? AS_SINGULAR : AS_WRITTEN;
   }
   return { roles, openings, closes, words, keys, hashes: Int32Array.from(keys, hashOf), stems };
+}
+
+function stemsOf(folded: string): Stem[] {
+  return singulars(folded)
+    .slice(1)
+    .map((key) => ({ key, hash: hashOf(key) | 0 }));
 }
 
 function mayBePlural(folded: string): boolean {

@@ -81,7 +81,7 @@ function beginningOf<T>(
     const root = roots[i]![word]!;
     if (root >= 0) begins = Math.max(begins, trees[i]!.values(root).length > 0 ? WHOLE : LONGER);
     // "Cabinets": a phrase that is one word, of which the text has the plural.
-    for (const stem of stems[word]!) if (trees[i]!.next(0, stem) >= 0) begins = WHOLE;
+    for (const { key, hash } of stems[word]!) if (trees[i]!.next(0, key, hash) >= 0) begins = WHOLE;
   }
   return begins;
 }
@@ -94,7 +94,7 @@ function mayGoOn<T>(trees: readonly PhraseTree<T>[], walk: PhraseWalk, first: nu
   const hash = hashes[words[first]!]!;
   const second = words[at]!;
   if (someGoesOn(trees, hashOfPair(hash, hashes[second]!))) return true;
-  for (const stem of stems[second]!) if (someGoesOn(trees, hashOfPair(hash, hashOf(stem)))) return true;
+  for (const stem of stems[second]!) if (someGoesOn(trees, hashOfPair(hash, stem.hash))) return true;
   return false;
 }
 
@@ -131,9 +131,9 @@ function addFrom<T>(
     const ends = closes[at]!;
     if (ends !== NO) for (let i = 0; i < trees.length; i++) addValues(trees[i]!, nodes[i]!, tokens, first, at, found);
     if (ends === AS_SINGULAR)
-      for (const stem of walk.stems[words[at]!]!)
+      for (const { key, hash } of walk.stems[words[at]!]!)
         for (let i = 0; i < trees.length; i++)
-          if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, stem), tokens, first, at, found);
+          if (before[i]! >= 0) addValues(trees[i]!, trees[i]!.next(before[i]!, key, hash), tokens, first, at, found);
     at = isOpen ? nextKey(roles, at) : -1;
     if (at < 0) break;
     isOpen = step(trees, nodes, before, walk.keys[words[at]!]!, walk.hashes[words[at]!]!);
