@@ -65,8 +65,10 @@ export default defineConfig({
     // What is made of packs is kept by the version of the program that made it.
     define: { PROGRAM_VERSION: JSON.stringify(version) },
     // The engine's thread fetches what checks packs only when it must.
-    worker: { format: 'es' },
+    worker: { format: 'es', rolldownOptions: { output: { comments: false } } },
     build: {
+      // Notes to a bundler are of no use to a browser.
+      rolldownOptions: { output: { comments: false } },
       // The polyfill would fetch; every browser that runs this knows modulepreload.
       modulePreload: { polyfill: false },
     },

@@ -1,11 +1,13 @@
+import { isCutOff } from './bare';
 import { wellDecodedHarvest } from './decide/decoded-harvest';
 import { guessLanguage } from './decide/language';
 import { offersIn } from './decide/offers';
+import { plain } from './decide/plain';
 import { sharedWords } from './page/shared-words';
 import { fromJsonLd } from './sources/json-ld';
 import { fromMeta } from './sources/meta';
 import { fromMicrodata } from './sources/microdata';
-import { fromPage } from './sources/page';
+import { fromPage, type PageFindings } from './sources/page';
 import { fromRdfa } from './sources/rdfa';
 import { fromState } from './sources/state';
 import { chooseMain } from './structured/choose';
@@ -96,8 +98,9 @@ export function candidatesIn(asRead: Harvest): Found {
     side: Math.max(visible.cards, jsonLd.count, microdata.count, rdfa.count),
   });
 
+  const told = [...structured, ...state, ...meta.candidates];
   const counts = new Map<FieldName, number>();
-  const candidates = [...structured, ...state, ...meta.candidates, ...visible.candidates].filter((candidate) => {
+  const candidates = [...told, ...visible.candidates, ...shownWords(told, visible)].filter((candidate) => {
     if (candidate.field === 'photo') {
       const address = absolute(candidate.value, harvest.base);
       if (address === null) return false;
@@ -114,6 +117,33 @@ export function candidatesIn(asRead: Harvest): Found {
   const shown = harvest.page.lines.slice(0, OPENING).map(({ text }) => text);
   const language = meta.language ?? guessLanguage(said.join('\n')) ?? guessLanguage(shown.join('\n'));
   return { candidates, offers, language };
+}
+
+/** What is told of the thing itself is rather its description than the block that a name says is one; a summary is not. */
+const SHOWN = 0.8;
+const CALLED = 0.7;
+const SHOWN_SUMMARY = 0.6;
+
+/**
+ * The descriptions that machines are told, as the page shows them, unless a block that is called one holds them. A longer
+ * one takes the place of its cut beginning.
+ */
+function shownWords(told: readonly Candidate[], { shown, candidates }: PageFindings): Candidate[] {
+  const isHeld = (text: string) =>
+    candidates.some(({ field, value, weight }) => field === 'description' && weight >= CALLED && value.includes(text));
+  const found = told
+    .filter(({ field, source, weight }) => field === 'description' && (source === 'meta' || weight > OF_ANOTHER))
+    .flatMap(({ value, source }) => {
+      const text = plain(value, true);
+      const its = shown(text);
+      return its === null || isHeld(its)
+        ? []
+        : [{ its, isCut: isCutOff(text), weight: source === 'meta' ? SHOWN_SUMMARY : SHOWN }];
+    });
+  return found.map(({ its, isCut, weight }) => {
+    const longer = isCut ? found.find((other) => other.its !== its && other.its.startsWith(its)) : undefined;
+    return { field: 'description', value: longer?.its ?? its, source: 'page', weight };
+  });
 }
 
 /**

@@ -1,5 +1,5 @@
 import { tidyLines } from '../tidy';
-import { ENTITIES } from './entities';
+import { entity } from './entities';
 import { wellDecoded } from './mis-decoded';
 
 const ENTITY = /&(#\d{1,7}|#x[\da-f]{1,6}|[a-z][a-z\d]{1,31});/gi;
@@ -13,7 +13,7 @@ function decoded(text: string): string {
       // Halves of surrogate pairs, NUL and what is beyond Unicode stay as they are written.
       return code > 0 && code <= 0x10ffff && (code < 0xd800 || code > 0xdfff) ? String.fromCodePoint(code) : written;
     }
-    return ENTITIES.get(name) ?? ENTITIES.get(name.toLowerCase()) ?? written;
+    return entity(name) ?? entity(name.toLowerCase()) ?? written;
   });
 }
 

@@ -1,4 +1,4 @@
-import { fold } from '../../text/fold';
+import { bare, isCutOff } from '../bare';
 import { cutTo } from '../tidy';
 import type { Candidate, FieldNote, SourceName } from '../types';
 import { type Group, grouped, noteOf, rounded } from './groups';
@@ -9,6 +9,9 @@ const DESCRIPTION_MOST = 20_000;
 /** Where a page tells machines what it sells; a summary in the head is less. */
 const TELLING: ReadonlySet<SourceName> = new Set(['json-ld', 'microdata', 'rdfa', 'state']);
 
+/** So many times as long is more than what a site adds of its own. */
+const MUCH = 1.3;
+
 /** A line of the page that may be its title. */
 const SHOWN_LEAST = 0.35;
 
@@ -16,11 +19,6 @@ export interface SettledText {
   text: string;
   note: FieldNote;
 }
-
-/** Letters and digits alone: what two writings of one text share. */
-const bare = (text: string): string => fold(text).text.replace(/[^\p{L}\p{N}]+/gu, '');
-/** Cut off by whoever wrote it. */
-const isCutOff = (text: string): boolean => /(?:…|\.{3})\s*$/.test(text);
 
 /**
  * The title: the value for which most speaks, headings and machine-read names counted together; printed as the page
@@ -69,10 +67,9 @@ export function settleTitle(candidates: Candidate[]): SettledText | null {
 
 /**
  * The description, by the first reason that holds:
- * 1. a block on the page that is labelled as one, or that holds what machines are told and little more: the seller's
- *    words as they are shown;
- * 2. what machines are told, unless it was cut off or is only the beginning of a block on the page;
- * 3. the block with most prose; 4. the summary in the head.
+ * 1. a block on the page that is labelled as one, or that shows what machines are told, with what belongs to it: the
+ *    seller's words as they are shown; unless machines are told all of it and much more;
+ * 2. what machines are told; 3. the block that shows the summary in the head, or has most prose; 4. that summary.
  */
 export function settleDescription(candidates: Candidate[], title: string): SettledText | null {
   const texts = candidates
@@ -86,23 +83,13 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
   const shown = texts.filter(({ candidate }) => candidate.source === 'page' || candidate.source === 'draft');
   const told = texts.filter(({ candidate }) => TELLING.has(candidate.source));
   const summaries = texts.filter(({ candidate }) => candidate.source === 'meta');
-  const holds = (whole: Text, part: Text) => whole.key.includes(part.key);
 
   const labelled = shown.find(({ candidate }) => candidate.weight >= 0.7);
   const teller = told[0];
-  const around = teller && shown.find((block) => holds(block, teller));
-  let winner: Text | undefined;
-  if (labelled && teller && teller.key.length > labelled.key.length && holds(teller, labelled)) winner = teller;
-  else if (labelled) winner = labelled;
-  else if (
-    around &&
-    (isCutOff(teller.candidate.value) ||
-      around.key.length < teller.key.length * 1.3 ||
-      isCutWithin(teller.key, around.candidate.value) ||
-      around.key.length > teller.key.length * 2)
-  )
-    winner = around;
-  else winner = teller ?? shown[0] ?? summaries[0];
+  // More than the page shows under its label: it folds the rest away.
+  const isMore =
+    labelled && teller && teller.key.length > labelled.key.length * MUCH && teller.key.includes(labelled.key);
+  const winner = (isMore ? teller : labelled) ?? teller ?? shown[0] ?? summaries[0];
   if (!winner) return null;
 
   const decided = winner;
@@ -125,17 +112,6 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
         .map(({ candidate }) => ({ value: cutTo(candidate.value, 500), source: candidate.source })),
     },
   };
-}
-
-/** What machines are told ends in the middle of a line that the page shows in full. */
-function isCutWithin(key: string, shown: string): boolean {
-  let read = '';
-  for (const line of shown.split('\n')) {
-    read += bare(line);
-    const at = read.indexOf(key);
-    if (at >= 0) return read.length > at + key.length;
-  }
-  return false;
 }
 
 /** What makes two writings of a place one: its name, without postal code, region and country. */

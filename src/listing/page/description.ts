@@ -1,6 +1,6 @@
 import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
-import { CONTROL, LINK, type Line } from '../types';
+import { type Box, CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { headingLabel, isOfComments } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
@@ -16,21 +16,14 @@ export interface Block {
   weight: number;
   /** The lines it was put together from. */
   lines: number[];
-  /** Only a beginning or a summary, as it says itself. */
-  isTeaser: boolean;
 }
 
 const DESCRIPTION_WORDS = remembered(
   /\b(?:(?<!(?:site|blog|forum)-)description|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/,
 );
 const TWO_WORDS = fitted(/\p{L}\s+\p{L}/u);
-/** From this weight on a label says that these are the words. */
-const LABELLED = 0.85;
-/** Words that are cut short; and names of boxes with no more than a beginning. */
-const CUT = /(?:\.{3}|\u2026)$/;
-const SHORT_NAMES = remembered(/\b(?:short|summary|teaser|excerpt|brief|kurz\w*|breve)\b/);
 /** An item of a list that is written with marks. */
-const LISTED = /^[-–—•*·●]\s/;
+export const LISTED = /^[-–—•*·●]\s/;
 /** Lines longer than this are sentences. */
 const PROSE = 25;
 const LINES_MOST = 1500;
@@ -42,7 +35,7 @@ const LINES_MOST = 1500;
 export function descriptionsOf(reading: Reading): Block[] {
   const { lines, boxes, zones, cards } = reading;
   const found: Block[] = [];
-  const add = (its: number[], weight: number, strict: boolean, hint = '') => {
+  const add = (its: number[], weight: number, strict: boolean) => {
     let chosen: number[] = [];
     for (const index of its.slice(0, LINES_MOST)) {
       if (zones[index] !== MAIN && (strict || zones[index] !== zones[its[0]!])) continue;
@@ -55,8 +48,7 @@ export function descriptionsOf(reading: Reading): Block[] {
     const text = composed(reading, chosen);
     // A row of tabs: nothing but labels.
     if (chosen.length > 0 && chosen.every((index) => headingLabel(lines[index]!.text, true) !== null)) return;
-    if (text.length > 2 && !found.some((block) => block.text === text))
-      found.push({ text, weight, lines: chosen, isTeaser: CUT.test(text) || SHORT_NAMES.test(hint) });
+    if (text.length > 2 && !found.some((block) => block.text === text)) found.push({ text, weight, lines: chosen });
   };
 
   for (const [index, line] of lines.entries()) {
@@ -69,7 +61,9 @@ export function descriptionsOf(reading: Reading): Block[] {
       const holds = its.some(
         (at) => lines[at]!.box !== line.box || lines[at]!.text.length > 20 || /[.!?]$/.test(lines[at]!.text),
       );
-      add(its, holds ? (level > 0 ? 0.9 : 0.85) : 0.4, false);
+      // "Description of the size" in a row of many names one of its facts.
+      const isFact = reading.row[line.box]! >= 0 && line.text.split(' ').length > 2;
+      add(its, !holds ? 0.4 : isFact ? 0.6 : level > 0 ? 0.9 : 0.85, false);
       continue;
     }
     const colon = /^([^:]{4,40}):\s+(\S.*)$/s.exec(line.text);
@@ -83,27 +77,36 @@ export function descriptionsOf(reading: Reading): Block[] {
     if (!DESCRIPTION_WORDS.test(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
     if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
     const its = range(box.from, box.to);
+    const telling = tellingIn(reading, box);
+    const isOuter = boxes.some(
+      (inner) =>
+        inner.from >= box.from &&
+        inner.to <= box.to &&
+        DESCRIPTION_WORDS.test(inner.hint) &&
+        isAllOf(reading, box, inner, telling),
+    );
     // The name is common for what says a word about something.
-    const tells = its.some((at) => isSentence(lines[at]!) && !isInLabelledRow(reading, at));
-    add(its, tells ? 0.75 : 0.45, false, box.hint);
+    if (!isOuter) add(its, telling.length > 0 ? 0.75 : 0.45, false);
   }
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
-  preferWhole(found);
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
 }
 
-/** Before a beginning of it, shown above or cut short, comes the whole. */
-function preferWhole(blocks: Block[]): void {
-  for (const { text, weight, isTeaser } of blocks)
-    for (const whole of blocks)
-      if (
-        isTeaser &&
-        weight < LABELLED &&
-        whole.text.length > text.length &&
-        whole.text.startsWith(text.replace(/\W+$/, ''))
-      )
-        whole.weight = Math.max(whole.weight, weight + 0.01);
-}
+/** The lines of a box that tell something in sentences. */
+const tellingIn = (reading: Reading, { from, to }: Box): number[] =>
+  range(from, to).filter((at) => isSentence(reading.lines[at]!) && !isInLabelledRow(reading, at));
+
+/** All sentences of a box stand in one inside it, and besides these there are facts under headings, or in rows. */
+const isAllOf = (reading: Reading, outer: Box, { from, to }: Box, telling: readonly number[]): boolean =>
+  to - from < sizeOf(outer) &&
+  telling.length > 0 &&
+  telling.every((at) => at >= from && at < to) &&
+  range(outer.from, outer.to).some(
+    (at) =>
+      (at < from || at >= to) &&
+      (isInLabelledRow(reading, at) ||
+        (levelOf(reading, at) > 0 && headingLabel(reading.lines[at]!.text) !== 'description')),
+  );
 
 /** A label that says so; or one of comments that the zones left where it is, since the seller alone speaks under it. */
 const isLabelOfWords = ({ lines, zones }: Reading, index: number): boolean =>
@@ -124,7 +127,7 @@ function isAlone(reading: Reading, index: number): boolean {
 }
 
 /** Not a control, a label, a row of links; `strict` also leaves out what prose does not hold: rows, headings, prices. */
-function isOwnWord(reading: Reading, index: number, strict: boolean): boolean {
+export function isOwnWord(reading: Reading, index: number, strict: boolean): boolean {
   const line = reading.lines[index]!;
   if (index === reading.titleLine || isOnly(line, CONTROL)) return false;
   const box = boxOf(reading, index);
@@ -174,7 +177,8 @@ function mostProse(reading: Reading): number[][] {
     const paragraph = sizeOf(own) === 1 || own.tag === 'p';
     const holder = paragraph ? own.parent : line.box;
     give(holder, points);
-    if (holder >= 0) give(boxes[holder]!.parent, points / 2);
+    // What stands beside a description in a list of them is another one.
+    if (holder >= 0 && boxes[holder]!.tag !== 'dd') give(boxes[holder]!.parent, points / 2);
   }
   const best = [...scores].sort((a, b) => b[1] - a[1] || a[0] - b[0]).slice(0, 2);
   return best.map(([index]) => {
@@ -209,7 +213,7 @@ function mostProse(reading: Reading): number[][] {
 }
 
 /** Prose that could not be a row of facts. */
-const isSentence = (line: Line): boolean =>
+export const isSentence = (line: Line): boolean =>
   isProse(line) &&
   (line.text.length >= 60 || (/[.!?\u2026"\u201d)]$/.test(line.text) && !/^[^.!?]{0,30}:\s/.test(line.text)));
 
@@ -221,7 +225,7 @@ function isProse(line: Line): boolean {
 }
 
 /** The lines as a person reads them: cells of one row side by side, all else below each other. */
-function composed(reading: Reading, indexes: number[]): string {
+export function composed(reading: Reading, indexes: number[]): string {
   const { lines, row } = reading;
   let text = '';
   let last: Line | null = null;

@@ -4,7 +4,11 @@ import { remembered } from './remembered';
 export const PRICE_NAMES = remembered(
   /price|preis|prijs|precio|prezzo|\b(?:prix|pris|cena|preco|hinta|amount|amt|bedrag|importe|importo|montant|betrag|sum|somme|summa|cifra|cost|euro|valor)\b/,
 );
-/** Names of amounts that are no price: what it was, what is saved, postage, instalments. */
+/** Names of what it was or would cost otherwise: where nothing else stands there, of what it costs. */
+export const OLD_NAMES = remembered(
+  /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|list-price|price-list)\b/,
+);
+/** Names of amounts that are no price: what is saved or compared, postage, instalments. */
 export const OTHER_NAMES = remembered(
-  /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|compare|compare-at|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|list-price|price-list|alt|alter|vecchio|viejo|anterior|precedente|listino|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan\w*|fees?|(?:excl|excluding|without)-(?:tax|vat)|tax-excl\w*|estimate|estimation|approx|converted)\b/,
+  /\b(?:compare|compare-at|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|alt|alter|vecchio|viejo|anterior|precedente|listino|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan\w*|fees?|(?:excl|excluding|without)-(?:tax|vat)|tax-excl\w*|estimate|estimation|approx|converted)\b/,
 );

@@ -4,7 +4,7 @@ import { type Amount, amountsIn, howIn, isOtherMoney, isPriceLabel, isStartingBi
 import { isAsked } from './asked-in-words';
 import { withoutInstalments } from './instalments';
 import { isOneOfButtons } from './offer-buttons';
-import { OTHER_NAMES, PRICE_NAMES } from './price-names';
+import { OLD_NAMES, OTHER_NAMES, PRICE_NAMES } from './price-names';
 import { isOnly, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import { joinedAmount } from './split-amounts';
@@ -47,6 +47,7 @@ const WORDS_MOST = 40;
 export function pricesOf(reading: Reading): PagePrice[] {
   const { lines, zones, cards } = reading;
   let found: PagePrice[] = [];
+  const old: PagePrice[] = [];
   const isBidOn = lines.some(({ text }, index) => isCountOfBids(text, lines[index + 1]?.text ?? ''));
   for (const [index, line] of lines.entries()) {
     if (zones[index] === AWAY || cards.lines.has(index) || line.text.length > SENTENCE_MOST) continue;
@@ -62,12 +63,18 @@ export function pricesOf(reading: Reading): PagePrice[] {
     const possible = all.filter((one) => !one.other && !isStruck(line, one));
     const whole = joined === null ? null : { start: 0, end: line.text.length, other: false, how: null };
     const amount =
-      whole ?? asked ?? possible.find((one) => !OTHER_NAMES.test(hintOf(line, one))) ?? possible[0] ?? null;
+      whole ??
+      asked ??
+      possible.find((one) => !OTHER_NAMES.test(hintOf(line, one)) && !OLD_NAMES.test(hintOf(line, one))) ??
+      possible[0] ??
+      null;
     if (all.length > 0 && !amount) continue;
     const hints = hintsAround(reading, line, amount);
-    if (OTHER_NAMES.test(hints) && PRICE_NAMES.test(hints)) continue;
+    const isPriceName = PRICE_NAMES.test(hints);
+    if (isPriceName && OTHER_NAMES.test(hints)) continue;
+    const isOld = isPriceName && OLD_NAMES.test(hints);
     // A price that is only told ("I paid £140") is none that is asked.
-    if (amount && !asked && isSentence(line.text) && !PRICE_NAMES.test(hints)) continue;
+    if (amount && !asked && isSentence(line.text) && !isPriceName) continue;
 
     const before = amount ? fold(line.text.slice(0, amount.start)).text : '';
     const said = `${fold(label).text} ${before.slice(-30)}`;
@@ -80,7 +87,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
     const text =
       joined ??
       (asked ? line.text.slice(asked.start, asked.end) : written(line, amount, all, reading.level[line.box]! > 0));
-    found.push({
+    (isOld ? old : found).push({
       // "429\u20ac90", as the cents set high are read.
       text: text.replace(/(\d)\u20ac(\d\d)(?!\d)/, '$1,$2 \u20ac'),
       before: line.text.slice(0, amount?.start ?? 0),
@@ -101,6 +108,10 @@ export function pricesOf(reading: Reading): PagePrice[] {
     });
     if (found.length >= 200) break;
   }
+  // A price "as usual" is the price where none is less.
+  const isInPanel = ({ line }: PagePrice) => Math.abs(line - reading.titleLine) <= LINES_NEAR_TITLE;
+  const usual = old.find((one) => isInPanel(one) && /\d/.test(one.text));
+  if (usual && !found.some((one) => isInPanel(one) && /\d/.test(one.text))) found.push(usual);
   // A stray amount is none: of a partner's offer, of a gift to the site.
   // A page that says in the price's own place that it names none.
   if (found.some(({ text, isKnown, how }) => isKnown && how === null && !/\d/.test(text)))

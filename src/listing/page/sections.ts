@@ -25,8 +25,9 @@ export function sectionAfter(
   }
   const limit = boxes[at]!.to;
   const rank = levelOf(reading, label) || 7;
-  // A heading of the part itself, inside it, is no other part: "Description" over a panel that begins with "Details".
-  const from = isHeadingInside(reading, label) ? label + 2 : label + 1;
+  // Headings of the part itself, inside it, are no other part: "Description" over a panel that begins with "Details".
+  let from = label + 1;
+  while (isHeadingInside(reading, label, from)) from++;
   let to = from;
   for (; to < limit; to++) {
     const box = boxOf(reading, to);
@@ -40,12 +41,16 @@ export function sectionAfter(
   return [from, Math.max(from, to)];
 }
 
-/** Right after a label, the heading of a box beside it that holds more than that heading. */
-function isHeadingInside(reading: Reading, label: number): boolean {
+/** After a label, with nothing but headings before it, one of a box beside it that holds more than these. */
+function isHeadingInside(reading: Reading, label: number, at: number): boolean {
   const { boxes, heading, lines } = reading;
-  const next = lines[label + 1];
-  const own = next ? heading[next.box]! : -1;
+  const own = lines[at] ? heading[lines[at].box]! : -1;
   const beside = boxes[heading[lines[label]!.box]!]?.parent;
   const around = boxes[own]?.parent ?? -1;
-  return around >= 0 && boxes[around]!.parent === beside && boxes[around]!.from > label && sizeOf(boxes[around]!) > 1;
+  return (
+    around >= 0 &&
+    boxes[around]!.parent === beside &&
+    boxes[around]!.from === label + 1 &&
+    sizeOf(boxes[around]!) > at - label
+  );
 }

@@ -193,7 +193,9 @@ function withoutPrice(line: Line, windowTitle: string): string {
       .replace(PARTING_ENDS, '');
   const [{ start, end }] = amounts as [Amount];
   const [before, after] = [line.text.slice(0, start), line.text.slice(end)];
+  const own = after.replace(PARTING_ENDS, '');
   // The window says the same without it.
+  if (own.length >= SAID_LEAST && fold(windowTitle).text.startsWith(fold(own).text)) return own;
   if (before.trim().length >= 8 && fold(before.replace(PARTING_ENDS, '')).text === fold(windowTitle).text)
     return before.replace(PARTING_ENDS, '');
   if (after.trim() === '' && /[|·,:–—-]\s*$/.test(before)) return before.replace(PARTING_ENDS, '');

@@ -44,8 +44,10 @@ export function labelReader<Label extends string>(lists: Record<Label, string>) 
   };
 }
 
+/** As the lists have it: a number is "nr", whatever it is called ("engine no", "N° moteur", "Motornummer"). */
 const bare = (text: string) =>
   fold(text)
     .text.replace(/^[\s*\u2022\u00b7-]+|[\s:*.\u2026-]+$/g, '')
     .replace(/ \(\d+\)$/, '')
+    .replace(/(^| )(?:n[°º]|(?:number|numero|numer|no|nr|n)\b\.?|#)|-?nummer\b|-nr\b/g, '$1nr')
     .replace(/ +/g, ' ');

@@ -1,3 +1,4 @@
+import { plain } from '../decide/plain';
 import { withoutState } from '../page/title-state';
 import { code } from '../structured/offers';
 import { tidy } from '../tidy';
@@ -48,13 +49,14 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
   const first = (name: string) => said.get(name)?.[0];
   const siteName = tidy(first('og:site_name') ?? first('application-name') ?? '').slice(0, 100);
   const host = hostOf(url);
-  const windowTitle = withoutState(asShown(withoutSite(tidy(title), siteName, host), page));
+  const windowTitle = withoutState(asShown(withoutSite(plain(title, false), siteName, host), page));
 
   const candidates: Candidate[] = [];
   for (const [field, weight, names] of FIELDS) {
     for (const [rank, name] of names.entries()) {
       for (const value of said.get(name) ?? []) {
-        const text = field === 'title' ? withoutState(asShown(withoutSite(tidy(value), siteName, host), page)) : value;
+        const text =
+          field === 'title' ? withoutState(asShown(withoutSite(plain(value, false), siteName, host), page)) : value;
         if (field === 'description' && candidates.some((one) => one.field === field && one.value === text)) continue;
         candidates.push({ field, value: text, source: 'meta', weight: weight - rank * 0.02 });
       }

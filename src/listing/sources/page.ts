@@ -21,6 +21,7 @@ import { rowsOf } from '../page/rows';
 import { saleOf } from '../page/sale';
 import { type Heading, isDated, titlesOf } from '../page/title';
 import { lowerSection, supportOf, type TitleEvidence } from '../page/title-evidence';
+import { shownOf } from '../page/told-words';
 import { AWAY, zonesOf } from '../page/zones';
 import { type Candidate, CONTROL, type PageText } from '../types';
 
@@ -46,6 +47,8 @@ export interface PageFindings {
   /** Labelled rows of known and of other labels. */
   rows: number;
   photos: number;
+  /** Words that machines are told, as they are shown, with what belongs to them; null where they aren't. */
+  shown: (told: string) => string | null;
 }
 
 /** A short line by which a seller labels something among other words: "Condition: rusty but whole". */
@@ -156,6 +159,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     words: blocks[0]?.text.length ?? 0,
     rows: rows.length,
     photos: candidates.filter(({ field }) => field === 'photo').length,
+    shown: (told) => shownOf(reading, told),
   };
 }
 

@@ -1,5 +1,6 @@
 import { saleIn } from '../decide/sale-words';
 import { rowLabel } from '../page/row-labels';
+import { sharedWords } from '../page/shared-words';
 import type { Candidate, FieldName, SourceName } from '../types';
 import { pricesOfOffers } from './offers';
 import { is, shortName, type Thing, text, texts, things } from './things';
@@ -50,6 +51,10 @@ export function candidatesOf(main: Thing, source: SourceName, weight: number): C
 
   for (const name of [...texts(product, 'name'), ...(product === main ? [] : texts(main, 'name'))].slice(0, 3))
     add('title', name);
+  // A page may call it by its maker's name too; the name alone is what is told.
+  const [maker] = product.get('brand').map(worded);
+  const name = text(product, 'name');
+  if (maker && name && sharedWords(maker, name) < 1) add('title', `${maker} ${name}`);
   for (const words of [...texts(product, 'description'), ...(product === main ? [] : texts(main, 'description'))].slice(
     0,
     2,

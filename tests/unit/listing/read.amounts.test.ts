@@ -121,3 +121,26 @@ describe('a point that parts thousands', () => {
     expect(priceOf(`<p class="price">${written}</p>`, language)?.slice(0, 2)).toEqual([amount, currency]);
   });
 });
+
+describe('a price "as usual"', () => {
+  it('is the price where no lower one stands beside it', () => {
+    expect(priceOf('<ul><li class="price"><span class="price-old-live">40.00€</span></li></ul>')?.[0]).toBe('40.00');
+    expect(priceOf('<p><span class="regular-price"><span>£40.00</span></span></p>')?.[0]).toBe('40.00');
+  });
+
+  it('goes before what an accessory further down costs', () => {
+    const accessory = '<section><h2>To go with it</h2><p>A key</p><p class="price">£3.50</p></section>';
+    const between = Array.from({ length: 16 }, (_, at) => `<p>Fact ${at}</p>`).join('');
+    expect(priceOf(`<div class="regular-price price">£40.00</div>${between}${accessory}`)?.[0]).toBe('40.00');
+  });
+
+  it('is none where a lower one does', () => {
+    const html = '<p><span class="old-price">£60.00</span></p><p><span class="special-price">£40.00</span></p>';
+    expect(priceOf(html)?.[0]).toBe('40.00');
+  });
+
+  it('is none where it is struck out, nor is what is saved', () => {
+    expect(priceOf('<p><s class="old-price">£60.00</s></p>')).toBeNull();
+    expect(priceOf('<p><span class="price savings">£60.00</span></p>')).toBeNull();
+  });
+});

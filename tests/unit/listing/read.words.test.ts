@@ -23,13 +23,6 @@ describe('the words of the advert', () => {
     expect(words).toContain(FIRST);
   });
 
-  it('are told whole, not as the summary that stands above them', () => {
-    const words = wordsOf(
-      `<div class="short-description"><p>${FIRST}</p></div><div class="std"><p>${FIRST}</p><p>${SECOND}</p><p>${THIRD}</p></div>`,
-    );
-    expect(words).toBe([FIRST, SECOND, THIRD].join('\n'));
-  });
-
   it('stay what their own element holds, though others write on after it', () => {
     const words = wordsOf(`<div><div class="description"><p>${FIRST}</p></div><p>${SECOND}</p><p>${THIRD}</p></div>`);
     expect(words).toBe(FIRST);

@@ -1,0 +1,89 @@
+import { bare, isCutOff } from '../bare';
+import { type Box, CONTROL } from '../types';
+import { amountsIn } from './amounts';
+import { composed, isOwnWord, isSentence, LISTED } from './description';
+import { headingLabel } from './heading-labels';
+import { boxOf, isOnly, levelOf, type Reading, sizeOf } from './reading';
+import { AWAY } from './zones';
+
+/** Letters and digits that a text must share with the page: fewer stand anywhere. */
+const SHARED_LEAST = 24;
+/** Of a told text so much must stand on the page. */
+const SHARE_LEAST = 0.5;
+/** Characters of a line by which a beginning is known. */
+const BEGINNING = 60;
+/** Lines of the page between two that are told: headings, mostly. */
+const LEFT_OUT_MOST = 2;
+
+/**
+ * Words that the page tells machines, as it shows them, with what belongs to them: the rest of their box, and where they
+ * are cut off or one paragraph, what goes on below it. Null where the page doesn't show them.
+ */
+export function shownOf(reading: Reading, told: string): string | null {
+  const key = bare(told);
+  if (key.length < SHARED_LEAST) return null;
+  for (const [index, { text }] of reading.lines.entries()) {
+    if (!mayHold(reading, index)) continue;
+    const beginning = bare(text.slice(0, BEGINNING));
+    if (beginning.length < 8 || !(key.startsWith(beginning) || beginning.startsWith(key))) continue;
+    const { to, isWhole } = extentOf(reading, index, key);
+    if (to > index) return withRest(reading, index, to, !isWhole || isCutOff(told));
+  }
+  return null;
+}
+
+const mayHold = ({ zones, cards, titleLine }: Reading, index: number): boolean =>
+  zones[index] !== AWAY && !cards.lines.has(index) && index !== titleLine;
+
+/** How far the lines from there on say what is told, end exclusive; `from` where it is too little. */
+function extentOf({ lines }: Reading, from: number, key: string): { to: number; isWhole: boolean } {
+  let said = 0;
+  let to = from;
+  for (let at = from; at < lines.length && said < key.length && at - to <= LEFT_OUT_MOST; at++) {
+    const line = bare(lines[at]!.text);
+    const left = key.slice(said);
+    if (line === '' || !(left.startsWith(line) || line.startsWith(left))) continue;
+    said += line.length;
+    to = at + 1;
+  }
+  const isEnough = said >= Math.max(SHARED_LEAST, key.length * SHARE_LEAST);
+  return { to: isEnough ? to : from, isWhole: said === key.length };
+}
+
+function withRest(reading: Reading, from: number, end: number, isCut: boolean): string {
+  const { lines, boxes } = reading;
+  let at = lines[from]!.box;
+  while (boxes[at]!.to < end && boxes[at]!.parent >= 0) at = boxes[at]!.parent;
+  // Of a paragraph that is no element for one only those of its kind go on with it.
+  const isOneOf = !isCut && sizeOf(boxes[at]!) === 1 && boxes[at]!.tag !== 'p';
+  const climbs = () => isCut || sizeOf(boxes[at]!) === 1 || boxes[at]!.tag === 'p';
+  while (climbs() && boxes[at]!.to === end && boxes[at]!.parent >= 0) at = boxes[at]!.parent;
+  const isHeaded = lines.slice(from, end).some((_, line) => levelOf(reading, from + line) > 0);
+  const isAlike = (index: number) => isKin(boxOf(reading, from), lines[index] && boxOf(reading, index));
+  let to = end;
+  for (; to < boxes[at]!.to && goesOn(reading, to); to++) {
+    const isHeading = levelOf(reading, to) > 0;
+    if (isHeading ? !isHeaded && !isAlike(to + 1) : isOneOf && !isAlike(to)) break;
+  }
+  while (to > end && !isSentence(lines[to - 1]!) && !isListed(reading, to - 1)) to--;
+  const its = Array.from({ length: to - from }, (_, line) => from + line);
+  return composed(
+    reading,
+    its.filter((line) => line < end || levelOf(reading, line) > 0 || isOwnWord(reading, line, true)),
+  );
+}
+
+/** Boxes side by side that a name says are of one kind. */
+const isKin = (one: Box, other: Box | undefined): boolean =>
+  other !== undefined && one.hint !== '' && one.hint === other.hint && one.parent === other.parent;
+
+const isListed = (reading: Reading, index: number): boolean =>
+  boxOf(reading, index).tag === 'li' || LISTED.test(reading.lines[index]!.text);
+
+/** No known part begins there, and no price or button stands there. */
+function goesOn(reading: Reading, index: number): boolean {
+  const line = reading.lines[index]!;
+  if (!mayHold(reading, index) || isOnly(line, CONTROL)) return false;
+  if (line.text.length < 40 && amountsIn(line.text).length > 0) return false;
+  return !(sizeOf(boxOf(reading, index)) === 1 && headingLabel(line.text, levelOf(reading, index) === 0));
+}

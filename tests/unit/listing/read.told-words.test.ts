@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { readListing } from '../../../src/listing/read';
+import { documentOf } from './dom';
+
+const NAME = 'Hand crank in its case';
+const FIRST = 'It has been in my family for as long as I can remember, and it still turns freely.';
+const SECOND = 'The case was mended at one corner with glue and a little brass plate, as the third photograph shows.';
+const THIRD = 'Anybody who wants to try it before buying is welcome to come by, best on a Saturday before noon.';
+const OTHER = `${THIRD} We pack all that we send in straw and two layers of board, and it has always come whole, even abroad.`;
+const told = (description: string) =>
+  `<script type="application/ld+json">${JSON.stringify({ '@type': 'Product', name: NAME, description })}</script>`;
+const wordsOf = (body: string, head = '') =>
+  readListing(
+    documentOf(
+      `<html lang="en"><head><title>${NAME}</title>${head}</head><body><h1>${NAME}</h1><p class="price">£45.00</p>${body}</body></html>`,
+    ),
+  ).description;
+
+describe('what machines are told, as the page shows it', () => {
+  it('goes on below where it was cut off', () => {
+    const body = `<div><p>${FIRST}</p><p>${SECOND}</p><ul><li>a key</li><li>a shuttle</li></ul></div><div><p>${OTHER}</p></div>`;
+    expect(wordsOf(body, told(`${FIRST} The case was mended at one...`))).toBe(`${FIRST}\n${SECOND}\na key\na shuttle`);
+  });
+
+  it('goes on to the end of its part, and no further', () => {
+    const body = `<dl><dt>Overview</dt><dd><p>${FIRST}</p><ul><li>Cast of iron and brass.</li></ul></dd><dt>Sending</dt><dd><p>${OTHER}</p></dd></dl>`;
+    expect(wordsOf(body, told(FIRST))).toBe(`${FIRST}\nCast of iron and brass.`);
+  });
+
+  it('goes on with paragraphs of its kind under headings between them', () => {
+    const body = `<div><div class="copy">${FIRST}</div><h4>In use</h4><div class="copy">${SECOND}</div></div><ul><li>${THIRD}</li><li>${OTHER}</li></ul>`;
+    expect(wordsOf(body, told(FIRST))).toBe(`${FIRST}\nIn use\n${SECOND}`);
+  });
+
+  it('ends before a price, a button and another part', () => {
+    const body = (behind: string) => `<div><p>${FIRST}</p>${behind}<p>${SECOND}</p></div><p>${OTHER}</p>`;
+    for (const behind of ['<p>£40.00</p>', '<button>Buy it now</button>', '<h3>Delivery</h3>'])
+      expect(wordsOf(body(behind), told(FIRST))).toBe(FIRST);
+  });
+
+  it('is found by a summary in the head, too', () => {
+    const body = `<div><p>${OTHER}</p><p>${OTHER} Ask!</p></div><div><p>${FIRST}</p><p>${SECOND}</p></div>`;
+    const head = `<meta name="description" content="${FIRST} The case was mended at one corner">`;
+    expect(wordsOf(body, head)).toBe(`${FIRST}\n${SECOND}`);
+    expect(wordsOf(body)).toContain('straw');
+  });
+
+  it('goes before a block that a name alone calls a description, unless that block holds it', () => {
+    const named = `<div class="search-description"><p>${OTHER}</p></div>`;
+    expect(wordsOf(`${named}<div><p>${FIRST}</p></div>`, told(FIRST))).toBe(FIRST);
+    const holding = `<div class="description"><div>${FIRST}</div><p>${SECOND}</p></div>`;
+    expect(wordsOf(holding, told(FIRST))).toBe(`${FIRST}\n${SECOND}`);
+  });
+
+  it('is printed as the page has it, not with its lines run together and more behind them', () => {
+    const body = `<h2>Description</h2><div>A crank by hand<br>ash and brass<br>unmarked<br>18 by 3 inches</div>`;
+    const glued = 'A crank by handash and brassunmarked18 by 3 inches. Lot 0414';
+    expect(wordsOf(body, told(glued))).toBe('A crank by hand\nash and brass\nunmarked\n18 by 3 inches');
+  });
+});
+
+describe('a block that is called a description', () => {
+  it('may have its own headings before it in its panel', () => {
+    const body = `<article><h2>Product description</h2><section><h2>${NAME.toUpperCase()}</h2><h2>Fettle &amp; Daughters</h2><pre>- a key\n- a shuttle</pre></section></article><div><p>${OTHER}</p></div>`;
+    expect(wordsOf(body)).toContain('- a key\n- a shuttle');
+  });
+
+  it('is the inner one, where facts alone stand beside it in the outer', () => {
+    const body = `<div class="item-description"><div class="item-description-text">${FIRST}</div><div><h4>Advert</h4><span>36024</span><h4>Seen</h4><span>24 times</span></div></div>`;
+    expect(wordsOf(body)).toBe(FIRST);
+  });
+
+  it('is the outer one, where the inner is one of its paragraphs', () => {
+    const body = `<div class="description"><div class="description-start">${FIRST}</div><p>${SECOND}</p></div>`;
+    expect(wordsOf(body)).toBe(`${FIRST}\n${SECOND}`);
+  });
+
+  it('is none of a row that describes one of its facts', () => {
+    const body = `<div><p>${FIRST}</p><p>${SECOND}</p></div><table><tr><th>Description of the size</th><td>Height: 61 cm Width: 158 cm Length: 198 cm, and it bears up to 200 kg of weight</td></tr><tr><th>Finish</th><td>Black</td></tr></table>`;
+    expect(wordsOf(body, told(`${FIRST} ${SECOND}`))).toBe(`${FIRST}\n${SECOND}`);
+  });
+});
