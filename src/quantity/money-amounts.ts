@@ -81,7 +81,7 @@ function readAmount(reading: Reading, number: Numeral, free: number): (Amount & 
     end = country.end;
   }
   const { value } = meaning ? readNumeral(number, threeDigits(meaning.currency, reading.language)) : first;
-  if (value.length > LONGEST_WHOLE && value.split('.')[0]!.length > LONGEST_WHOLE) return null;
+  if (value.split('.')[0]!.length > LONGEST_WHOLE) return null;
   const currency = meaning ? withDecimals(meaning, value, reading.expected) : reading.expected;
   const isPrice = meaning !== null || dash !== null;
   // "12.05.2020" by itself is a date, not twelve and five hundredths.

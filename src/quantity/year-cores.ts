@@ -15,15 +15,12 @@ export interface YearCore extends Span {
 export const EARLIEST = 1500;
 export const LATEST = 2100;
 
-const decade = (start: number, end: number, from: number, isShort: boolean): YearCore => ({
-  start,
-  end,
-  from,
-  to: from + 9,
-  isPlain: false,
-  isShort,
-  approximate: false,
-});
+const core = (start: number, end: number, from: number, to: number, isPlain = false, isShort = false): YearCore => {
+  return { start, end, from, to, isPlain, isShort, approximate: false };
+};
+
+const decade = (start: number, end: number, from: number, isShort: boolean): YearCore =>
+  core(start, end, from, from + 9, false, isShort);
 
 const FOUR_DIGITS =
   /(?<!\d)(annees )?(1[5-9]\d\d|20\d\d|2100)(?!\d)(?:( ?'?s|ies|er[ -]?jahren?|er| er jahren?)(?!\p{L}))?/uy;
@@ -74,18 +71,10 @@ function addFourDigits(folded: string, to: YearCore[]): void {
       // "the 1954's" and "1954 s" are not a way to write years; "1954er" is.
       const plainEnd = suffix?.startsWith('er') ? end : end - (suffix?.length ?? 0);
       const plainStart = start + (annees?.length ?? 0);
-      to.push({
-        start: plainStart,
-        end: plainEnd,
-        from: year,
-        to: year,
-        isPlain: true,
-        isShort: false,
-        approximate: false,
-      });
+      to.push(core(plainStart, plainEnd, year, year, true));
     } else if (year % 100 === 0 && year < 2000 && !annees) {
       // Of "1900s" nobody knows whether the decade or the century is meant: take the wider.
-      to.push({ start, end, from: year, to: year + 99, isPlain: false, isShort: false, approximate: false });
+      to.push(core(start, end, year, year + 99));
     } else to.push(decade(start, end, year, false));
   }
 }
@@ -117,8 +106,7 @@ const WORD = new RegExp(
 function shortDecade(match: RegExpExecArray): YearCore {
   const last = 1900 + Number(match[2] ?? match[1]);
   const first = match[2] && match[1] ? 1900 + Number(match[1]) : last;
-  const core = decade(match.index, match.index + match[0].length, Math.min(first, last), true);
-  return { ...core, to: last + 9 };
+  return core(match.index, match.index + match[0].length, Math.min(first, last), last + 9, false, true);
 }
 
 /**
@@ -164,12 +152,10 @@ function addCenturies(folded: string, to: YearCore[]): void {
   for (const match of matchesOf(CENTURY, folded, ['century', 'c.', 'jh', 'jahrh', 'siecle'])) {
     const number = match[1] ? Number(match[1]) : ROMAN.get(match[2]!)!;
     const from = (number - 1) * 100;
-    const span = { start: match.index, end: match.index + match[0].length };
-    to.push({ ...span, from, to: Math.min(from + 99, LATEST), isPlain: false, isShort: false, approximate: false });
+    to.push(core(match.index, match.index + match[0].length, from, Math.min(from + 99, LATEST)));
   }
   for (const match of matchesOf(TURN, folded, ['turn of the', 'jahrhundertwende', 'tournant'])) {
-    const span = { start: match.index, end: match.index + match[0].length };
-    to.push({ ...span, from: 1890, to: 1910, isPlain: false, isShort: false, approximate: true });
+    to.push({ ...core(match.index, match.index + match[0].length, 1890, 1910), approximate: true });
   }
 }
 
@@ -181,6 +167,6 @@ export function yearCores(folded: string): YearCore[] {
   addCenturies(folded, all);
   all.sort((a, b) => a.start - b.start || b.end - a.end);
   const kept: YearCore[] = [];
-  for (const core of all) if (core.start >= (kept.at(-1)?.end ?? 0)) kept.push(core);
+  for (const one of all) if (one.start >= (kept.at(-1)?.end ?? 0)) kept.push(one);
   return kept;
 }

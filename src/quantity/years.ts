@@ -22,8 +22,13 @@ export function findYears(text: string): YearMention[] {
     if (next >= taken.length || taken[next]!.start >= end) years.push({ span, start, end });
   }
   const kinds = yearKinds(text, years);
-  return years.map(({ span: { from, to, approximate }, start, end }, at) => {
-    const { kind, cue } = kinds[at]!;
-    return { start, end, from, to, approximate, quote: text.slice(start, end), kind, cue };
-  });
+  return years.map(({ span, start, end }, at) => ({
+    start,
+    end,
+    from: span.from,
+    to: span.to,
+    approximate: span.approximate,
+    quote: text.slice(start, end),
+    ...kinds[at]!,
+  }));
 }

@@ -5,8 +5,6 @@ import type { Token } from './tokens';
 export type Cut = 'none' | 'clause' | 'sentence';
 
 const BULLETS = new Set('•●○▪■□◦‣⁃►▶▸✓✔✅✗✘☑★☆|¦');
-/** As they are folded: nothing that is folded so is a bullet. */
-const PLAIN_MARKS = new Set([...'.,:;!?']);
 /** Bullets only with a space before them: glued on they are footnotes, products and points. */
 const LOOSE_BULLETS = new Set('*·∙');
 const EMOJI = /^\p{Extended_Pictographic}/u;
@@ -141,7 +139,6 @@ export function cutBefore(text: string, tokens: readonly Token[], at: number): C
   }
   if (token.kind !== 'mark') return 'none';
   if (token.folded === '(' || token.folded === '[' || token.folded === '{') return 'clause';
-  if (PLAIN_MARKS.has(token.folded)) return 'none';
   const code = text.codePointAt(token.start)!;
   const written = String.fromCodePoint(code);
   if (BULLETS.has(written) || (LOOSE_BULLETS.has(written) && !token.glued)) return 'sentence';

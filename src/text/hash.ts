@@ -4,8 +4,3 @@ export function hashOf(key: string): number {
   for (let i = 0; i < key.length; i++) hash = Math.imul(hash ^ key.charCodeAt(i), 0x01000193);
   return hash >>> 0;
 }
-
-/** The hash of two keys in a row, with a sign, from the hash of each. */
-export function hashOfPair(first: number, second: number): number {
-  return Math.imul(first, 0x01000193) ^ second;
-}

@@ -24,8 +24,6 @@ export interface PackedTree {
   values: Numbers;
   /** A sieve of what phrases begin with: few words of a text are among that. */
   openings: Uint32Array;
-  /** A sieve of the pairs of keys by which longer phrases begin: see `mayGoOn`. */
-  pairs: Uint32Array;
 }
 
 /** So few children are looked through by halves at once. */
@@ -72,7 +70,6 @@ export function packPhrases(phrases: Iterable<readonly [phrase: string, value: n
     ...{ children: narrow(children), keys: narrow(keys), ...lettersOf([...places.keys()]) },
     ...{ valuesFrom: narrow(valuesFrom), values: narrow(values) },
     openings: sieveBits([...index.keys(0)].map(hashOf)),
-    pairs: sieveBits(index.pairs()),
   };
 }
 
@@ -98,14 +95,12 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
   readonly #stands: (value: number) => T;
   readonly #known = new Map<number, readonly T[]>();
   readonly #openings: Sieve;
-  readonly #pairs: Sieve;
 
   /** @param stands what a number means; asked once for each phrase that is found */
   constructor(tree: PackedTree, stands: (value: number) => T) {
     this.#tree = tree;
     this.#stands = stands;
     this.#openings = new Sieve(tree.openings);
-    this.#pairs = new Sieve(tree.pairs);
   }
 
   next(node: number, key: string, hash = hashOf(key)): number {
@@ -116,10 +111,6 @@ export class PackedPhrases<T> implements PhraseTree<T>, PhraseFinder<T> {
     for (; child < end && hashes[keys[child + 1]!]! === hash >>> 0; child++)
       if (this.#isKey(keys[child + 1]!, key)) return child + 1;
     return -1;
-  }
-
-  mayGoOn(pair: number): boolean {
-    return this.#pairs.may(pair);
   }
 
   /**

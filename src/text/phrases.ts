@@ -1,4 +1,4 @@
-import { hashOf, hashOfPair } from './hash';
+import { hashOf } from './hash';
 import { waysToWrite } from './phrase-keys';
 import { AS_SINGULAR, KEY, NO, PASS, type PhraseWalk, walkOf } from './phrase-walk';
 import { Sieve, sieveBits } from './sieve';
@@ -19,11 +19,6 @@ export interface PhraseTree<T> {
    * @param hash the key's, from `hashOf`, with a sign or without, where it is known already
    */
   next(node: number, key: string, hash?: number): number;
-  /**
-   * May some phrase begin with two keys? Told by their hash, `hashOfPair`: yes for all that do, and for some that don't.
-   * Many phrases begin with a word as common as "the", and hardly one goes on as the text does.
-   */
-  mayGoOn(pair: number): boolean;
   /** What the phrases that end here stand for, in the order in which they were added. */
   values(node: number): readonly T[];
 }
@@ -42,15 +37,14 @@ export function searchTrees<T>(trees: readonly PhraseTree<T>[], tokens: readonly
   const walk = walkOf(tokens);
   const { openings, words } = walk;
   const roots = trees.map((tree) => rootsOf(tree, walk));
-  const begins = walk.keys.map((_, word) => beginningOf(trees, roots, walk, word));
+  const begins = walk.keys.map((_, word) => isBeginning(trees, roots, walk, word));
   const found: PhraseMatch<T>[] = [];
   const nodes = trees.map(() => 0);
   const before = nodes.slice();
   for (let i = 0; i < openings.length; i++) {
     const first = openings[i]!;
     const word = words[first]!;
-    const beginning = begins[word]!;
-    if (beginning === NOTHING || (beginning === LONGER && !mayGoOn(trees, walk, first))) continue;
+    if (!begins[word]) continue;
     for (let tree = 0; tree < trees.length; tree++) {
       nodes[tree] = roots[tree]![word]!;
       before[tree] = 0;
@@ -65,41 +59,17 @@ function rootsOf<T>(tree: PhraseTree<T>, { keys, hashes }: PhraseWalk): number[]
   return keys.map((key, word) => tree.next(0, key, hashes[word]));
 }
 
-/** What begins with a key: no phrase, longer ones only, or one that ends with it as well. */
-const NOTHING = 0;
-const LONGER = 1;
-const WHOLE = 2;
-
-function beginningOf<T>(
+/** Does some phrase begin with a key, or is one word of which the text has the plural? */
+function isBeginning<T>(
   trees: readonly PhraseTree<T>[],
   roots: readonly (readonly number[])[],
   { stems }: PhraseWalk,
   word: number,
-): number {
-  let begins = NOTHING;
+): boolean {
   for (let i = 0; i < trees.length; i++) {
-    const root = roots[i]![word]!;
-    if (root >= 0) begins = Math.max(begins, trees[i]!.values(root).length > 0 ? WHOLE : LONGER);
-    // "Cabinets": a phrase that is one word, of which the text has the plural.
-    for (const { key, hash } of stems[word]!) if (trees[i]!.next(0, key, hash) >= 0) begins = WHOLE;
+    if (roots[i]![word]! >= 0) return true;
+    for (const { key, hash } of stems[word]!) if (trees[i]!.next(0, key, hash) >= 0) return true;
   }
-  return begins;
-}
-
-/** Does some phrase go on from a token by the key after it, or by its singular? */
-function mayGoOn<T>(trees: readonly PhraseTree<T>[], walk: PhraseWalk, first: number): boolean {
-  const { roles, words, hashes, stems } = walk;
-  const at = nextKey(roles, first);
-  if (at < 0) return false;
-  const hash = hashes[words[first]!]!;
-  const second = words[at]!;
-  if (someGoesOn(trees, hashOfPair(hash, hashes[second]!))) return true;
-  for (const stem of stems[second]!) if (someGoesOn(trees, hashOfPair(hash, stem.hash))) return true;
-  return false;
-}
-
-function someGoesOn<T>(trees: readonly PhraseTree<T>[], pair: number): boolean {
-  for (let i = 0; i < trees.length; i++) if (trees[i]!.mayGoOn(pair)) return true;
   return false;
 }
 
@@ -138,7 +108,7 @@ function addFrom<T>(
     if (at < 0) break;
     isOpen = step(trees, nodes, before, walk.keys[words[at]!]!, walk.hashes[words[at]!]!);
   }
-  if (found.length > shorter + 1) turn(found, shorter);
+  if (found.length > shorter + 1) found.push(...found.splice(shorter).reverse());
 }
 
 /** Goes on by one key in each tree; false where no phrase of any goes on so. */
@@ -177,15 +147,6 @@ function addValues<T>(
   for (let i = 0; i < values.length; i++) found.push({ start, end, firstToken, lastToken, value: values[i]! });
 }
 
-/** Turns the order of a list round, from a place on. */
-function turn<T>(list: T[], from: number): void {
-  for (let low = from, high = list.length - 1; low < high; low++, high--) {
-    const one = list[low]!;
-    list[low] = list[high]!;
-    list[high] = one;
-  }
-}
-
 /**
  * Finds many phrases in a text at once.
  *
@@ -202,9 +163,8 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
   /** Null where no phrase goes on, as at most nodes: a map for each would be most of what an index holds. */
   readonly #next: (Map<string, number> | null)[] = [null];
   readonly #values: T[][] = [[]];
-  /** What phrases begin with, by one key and by two; null until it is asked. */
+  /** What phrases begin with; null until it is asked. */
   #openings: Sieve | null = null;
-  #pairs: Sieve | null = null;
 
   /** Adds a phrase. False, and not added, where it has no word and no number, or is longer than any wording is. */
   add(phrase: string, value: T): boolean {
@@ -216,7 +176,6 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
   #lay(keys: readonly string[], value: T): void {
     let node = 0;
     this.#openings = null;
-    this.#pairs = null;
     for (const key of keys) {
       let next = this.next(node, key);
       if (next < 0) {
@@ -237,19 +196,6 @@ export class PhraseIndex<T> implements PhraseTree<T>, PhraseFinder<T> {
       if (!this.#openings.may(hash)) return -1;
     }
     return this.#next[node]?.get(key) ?? -1;
-  }
-
-  mayGoOn(pair: number): boolean {
-    this.#pairs ??= new Sieve(sieveBits(this.pairs()));
-    return this.#pairs.may(pair);
-  }
-
-  /** The hashes of all pairs of keys by which phrases begin. */
-  pairs(): number[] {
-    const pairs: number[] = [];
-    for (const first of this.keys(0))
-      for (const second of this.keys(this.next(0, first))) pairs.push(hashOfPair(hashOf(first), hashOf(second)));
-    return pairs;
   }
 
   values(node: number): readonly T[] {

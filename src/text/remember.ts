@@ -12,15 +12,15 @@ export function remembering<A extends object>(read: (text: string) => A): (text:
   const known = new Map<string, A>();
   const shortTexts: string[] = [];
   const shortAnswers: A[] = [];
-  let next = 0;
+  let count = 0;
   return (text) => {
     if (text.length < SHORTEST) {
       const place = shortTexts.indexOf(text);
       if (place >= 0) return shortAnswers[place]!;
       const made = read(text);
+      const next = count++ % FEW;
       shortTexts[next] = text;
       shortAnswers[next] = made;
-      next = (next + 1) % FEW;
       return made;
     }
     const there = known.get(text);

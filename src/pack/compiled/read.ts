@@ -79,8 +79,7 @@ class Reader {
     return {
       ...{ children: column('children'), keys: column('keys'), hashes: column<Uint32Array>('hashes') },
       ...{ lettersFrom: column('lettersFrom'), letters: column('letters') },
-      ...{ valuesFrom: column('valuesFrom'), values: column('values') },
-      ...{ openings: column<Uint32Array>('openings'), pairs: column<Uint32Array>('pairs') },
+      ...{ valuesFrom: column('valuesFrom'), values: column('values'), openings: column<Uint32Array>('openings') },
     };
   }
 
