@@ -1,9 +1,9 @@
 import { beginningWithin, hitsOver } from './hits';
-import { clauseAt, clauseIndexAt, FARTHEST, type TextPart } from './part-text';
+import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, openingAt, type TextPart } from './part-text';
 import { strangerAt } from './stranger';
 import type { PartReading } from './values';
 
-const COPULA = /^(?:is|was|are|were|ist|war|sind|hat|est|sont|etait|a|ont|dates?)$/;
+const COPULA = /^(?:is|was|are|were|ist|war|sind|hat|est|sont|etait|ont|dates?)$/;
 
 /** "It replaced the model of 1950", "patent dates 1879 to 1888": the year is that one's. Folded; English, German, French. */
 const FOLLOWS =
@@ -19,12 +19,34 @@ export function isOfAnother({ part, hits }: PartReading, first: number): boolean
     return isOther({ part, hits }, first - 2);
   if (part.tokens.slice(from, first).some(({ folded }) => FOLLOWS.test(folded))) return true;
   let verb = first - 1;
-  while (verb > from && !COPULA.test(part.tokens[verb]!.folded)) verb--;
-  if (verb <= from) return false;
+  while (verb > from && !COPULA.test(part.tokens[verb]!.folded) && !isBeen(part, verb)) verb--;
+  if (verb <= from) return goesOn({ part, hits }, clause);
   const isThing = beginningWithin(hits, from, verb).some((hit) => hit.value.kind === 'thing' && hit.lastToken < verb);
-  // "Baujahr ist 1963".
-  if (isThing || /^(?:baujahr|jahrgang|year|date|datum|annee)$/.test(part.tokens[verb - 1]!.folded)) return false;
+  // "Baujahr ist 1963", "the number dates it to 1936".
+  if (
+    isThing ||
+    /^(?:baujahr|jahrgang|year|date|datum|annee|number|serial|nummer|seriennummer|numero)$/.test(
+      part.tokens[verb - 1]!.folded,
+    )
+  )
+    return false;
   return isOther({ part, hits }, verb - 1);
+}
+
+/** "The table is light, folding, from the seventies": without a verb it goes on about what its sentence opened with. */
+function goesOn(reading: Pick<PartReading, 'part' | 'hits'>, clause: ClauseRange): boolean {
+  const { part } = reading;
+  if (!OF.test(clause.tokens.find(({ kind }) => kind === 'word')?.folded ?? '')) return false;
+  const opening = part.clauses[openingAt(part, clauseIndexAt(part, clause.first), MOST_CLAUSES)]!;
+  const verb = opening.tokens.findIndex(({ folded }) => COPULA.test(folded));
+  return opening !== clause && verb > 0 && isOther(reading, opening.first + verb - 1);
+}
+
+const MOST_CLAUSES = 4;
+
+/** "Le meuble a été fait en 1920": English has the word as an article. */
+function isBeen({ tokens }: TextPart, at: number): boolean {
+  return tokens[at]!.folded === 'a' && tokens[at + 1]?.folded === 'ete';
 }
 
 function isOther({ part, hits }: Pick<PartReading, 'part' | 'hits'>, at: number): boolean {

@@ -71,7 +71,9 @@ function isMadeByPlace({ part, hits }: PartReading, mention: YearMention, first:
   if (part.field === 'details') return YEAR_LABELS.test(lineStart(part, mention.start));
   const clause = clauseAt(part, first);
   if (!clause) return false;
-  if (opensWithYear(part, clause, first, last) || isInRow(part, clause, first)) return true;
+  if (opensWithYear(part, clause, first, last) || isInRow(part, clause, first) || isLabelled(part, clause, first))
+    return true;
+  if (isBareYear(part, clause, first, last)) return isBehindName({ part, hits }, clause) || isMadeBefore(part, clause);
   return beginningWithin(hits, last + 1, last + 4).some(
     (hit) => hit.value.kind === 'thing' && hit.lastToken <= clause.last,
   );
@@ -92,6 +94,49 @@ function isInRow(part: TextPart, clause: ClauseRange, first: number): boolean {
   const from = first > clause.first ? clause.first : (before?.first ?? first);
   const label = part.tokens.slice(from, first - 1).filter(({ kind }) => kind === 'word');
   return label.length <= LONGEST_LABEL && YEAR_LABELS.test(label.map(({ folded }) => folded).join(' '));
+}
+
+/** "Year 1948.", "the year is 1948": nothing but a label stands before it. */
+function isLabelled(part: TextPart, clause: ClauseRange, first: number): boolean {
+  const label = part.tokens.slice(clause.first, first).filter(({ kind }) => kind === 'word');
+  const words = label.map(({ folded }) => folded).join(' ');
+  return label.length <= LONGEST_LABEL && /^(?:the |das |l')?(?:year|baujahr|jahr|annee)(?: is| ist)?$/.test(words);
+}
+
+/** A clause that is nothing but a year, with "in" or "circa" before it. */
+function isBareYear(part: TextPart, clause: ClauseRange, first: number, last: number): boolean {
+  const isSmall = ({ kind, folded }: TextPart['tokens'][number]): boolean => kind === 'mark' || SMALL.test(folded);
+  return (
+    part.tokens.slice(clause.first, first).every(isSmall) &&
+    part.tokens.slice(last + 1, clause.last + 1).every(({ kind }) => kind === 'mark')
+  );
+}
+
+const SMALL = /^(?:in|im|jahr|en|about|around|circa|ca|c|um|vers|environ|the|year|approx|early|late|mid)$/;
+
+/** "Name, 1955": the clause before it is the thing's name or noun and little else. */
+function isBehindName({ part, hits }: Pick<PartReading, 'part' | 'hits'>, clause: ClauseRange): boolean {
+  const before = part.clauses[clauseIndexAt(part, clause.first) - 1];
+  if (!before || before.sentence !== clause.sentence) return false;
+  const lastWord = before.tokens.findLastIndex(({ kind }) => kind !== 'mark') + before.first;
+  const words = before.tokens.filter(({ kind }) => kind !== 'mark').length;
+  return (
+    words <= MOST_OF_A_NAME &&
+    beginningWithin(hits, before.first, before.last).some(
+      ({ value, lastToken }) => value.kind === 'thing' && lastToken === lastWord,
+    )
+  );
+}
+
+const MOST_OF_A_NAME = 5;
+
+/** "Built during the war, in 1942". */
+function isMadeBefore(part: TextPart, clause: ClauseRange): boolean {
+  const before = part.clauses[clauseIndexAt(part, clause.first) - 1];
+  return (
+    before?.sentence === clause.sentence &&
+    /^(?:built|made|manufactured|gebaut|hergestellt|fabriquee?|construite)$/.test(before.tokens[0]!.folded)
+  );
 }
 
 const LONGEST_LABEL = 5;

@@ -91,7 +91,7 @@ const WORDS = new Map<string, number>([
     .map((word, at): [string, number] => [word, 1920 + at * 10]),
   ...'zwanziger dreissiger vierziger funfziger sechziger siebziger achtziger neunziger'
     .split(' ')
-    .map((word, at): [string, number] => [word, 1920 + at * 10]),
+    .flatMap((word, at) => [word, `${word}n`].map((one): [string, number] => [one, 1920 + at * 10])),
   ['fuenfziger', 1950],
   ...'annees vingt,annees trente,annees quarante,annees cinquante,annees soixante,annees soixante-dix,annees quatre-vingt,annees quatre-vingt-dix'
     .split(',')

@@ -20,14 +20,20 @@ function add(kind: YearKind, phrases: string, flags: Partial<YearCue> = {}): voi
 
 add(
   'made',
-  'made, built, manufactured, produced, production, in production, manufacture, year of manufacture, date of manufacture, constructed, made in, built in, serial dates, dates it, dates this, dates the machine, date it, puts it, places it',
+  'made, built, manufactured, produced, production, in production, manufacture, year of manufacture, date of manufacture, constructed, made in, built in, serial dates, dates it, dates this, dates the machine, date it, puts it, places it, number says, serial says, number gives, serial gives, number means, number points to, number is from, serial is from',
 );
-add('made', 'baujahr, bj, jahrgang, herstellungsjahr, produktionsjahr');
-add('made', 'gebaut, hergestellt, produziert, gefertigt, fabriziert, stammt, datiert', { mayFollow: true });
-add('made', 'fabriqué, fabriquée, construite, produite, date de fabrication, année de fabrication, datant');
 add(
   'made',
-  "dated, datée, dating, dates, dates from, dates back to, dating from, vintage, from, era, period, aus, von, de, des, d', model of",
+  'baujahr, bj, jahrgang, herstellungsjahr, produktionsjahr, nummer sagt, nummer ergibt, nummer gehört zu, nummer steht für',
+);
+add('made', 'gebaut, hergestellt, produziert, gefertigt, fabriziert, stammt, datiert', { mayFollow: true });
+add(
+  'made',
+  "fabriqué, fabriquée, construite, produite, date de fabrication, année de fabrication, datant, sortie d'usine, sortie de l'usine, numéro donne, numéro indique, numéro correspond à",
+);
+add(
+  'made',
+  "dated, datée, dating, dates, dates from, dates back to, dating from, vintage, from, era, period, aus, von, de, des, d', model of, fabrication, époque, d'époque",
   { isWeak: true },
 );
 
