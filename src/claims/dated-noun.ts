@@ -3,7 +3,7 @@ import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, openingAt, type Te
 import { strangerAt } from './stranger';
 import type { PartReading } from './values';
 
-const COPULA = /^(?:is|was|are|were|ist|war|sind|hat|est|sont|etait|ont|dates?)$/;
+const COPULA = /^(?:is|was|are|were|ist|war|sind|hat|stammt|stammen|est|sont|etait|ont|dates?)$/;
 
 /** "It replaced the model of 1950", "patent dates 1879 to 1888": the year is that one's. Folded; English, German, French. */
 const FOLLOWS =
@@ -25,12 +25,24 @@ export function isOfAnother({ part, hits }: PartReading, first: number): boolean
   // "Baujahr ist 1963", "the number dates it to 1936".
   if (
     isThing ||
-    /^(?:baujahr|jahrgang|year|date|datum|annee|number|serial|nummer|seriennummer|numero)$/.test(
+    /^(?:baujahr|jahrgang|year|date|datum|annee|model|modell|modele|number|serial|nummer|seriennummer|numero)$/.test(
       part.tokens[verb - 1]!.folded,
     )
   )
     return false;
-  return isOther({ part, hits }, verb - 1);
+  return isOther(
+    { part, hits },
+    RELATIVE.test(part.tokens[verb - 1]!.folded) ? lastWordBefore(part, clause) : verb - 1,
+  );
+}
+
+const RELATIVE = /^(?:which|that|qui)$/;
+
+/** The last word before a clause, or -1. */
+function lastWordBefore(part: TextPart, { first }: ClauseRange): number {
+  let at = first - 1;
+  while (at >= 0 && part.tokens[at]!.kind === 'mark') at--;
+  return at;
 }
 
 /** "The table is light, folding, from the seventies": without a verb it goes on about what its sentence opened with. */
@@ -92,7 +104,9 @@ export function isOfFound(reading: PartReading, first: number): boolean {
   if (isOfOthersBefore(part, of)) return true;
   const noun = part.tokens[of - 1];
   if (!noun || !OF.test(part.tokens[of]!.folded) || noun.kind === 'mark' || noun.kind === 'break') return false;
-  if (FOUND.test(noun.folded)) return true;
+  if (FOUND.test(noun.folded) || /^(?:those|celles|ceux)$/.test(noun.folded)) return true;
+  // "Die von 1968 sehen anders aus".
+  if (noun.folded === 'die' && !/^(?:stammt?|ist|war)$/.test(part.tokens[first + 1]?.folded ?? '')) return true;
   if (/^ones?$/.test(noun.folded)) return noun.folded === 'ones' || ANOTHER_ONE.test(part.tokens[of - 2]?.folded ?? '');
   if (noun.kind === 'number' || /^(?:two|three|four|both|some|several|zwei|drei|deux|trois)$/.test(noun.folded))
     return true;

@@ -3,6 +3,9 @@ import type { Found } from './triggers-in';
 
 /** What closes a list that is denied as a whole. "And" doesn't: "no motor, cast iron and heavy". */
 const CLOSES = new Set('or nor oder noch ou ni'.split(' '));
+/** After these "and" closes it too: "fehlen Lampe, Motor und Freiarm". */
+const LACKS = /^(?:fehlen|fehlt|manque|manquent|lacks|lacking)$/;
+const ANDS = new Set('and und et &'.split(' '));
 /** An item of a list is a few words without a verb; any of these begins a statement of its own. */
 const STATES = new Set(
   (
@@ -35,7 +38,7 @@ export function deniedInList(
 ): ListDenial | null {
   const { clauses } = part;
   const own = clauseIndexAt(part, clause.first);
-  if (!isItem(part, clause) || !isClosed(part, own, first)) return null;
+  if (!isItem(part, clause)) return null;
   for (let at = own - 1; at >= 0 && own - at <= MOST_ITEMS; at--) {
     const before = clauses[at]!;
     if (before.sentence !== clause.sentence || before.tokens.at(-1)?.folded !== ',') return null;
@@ -43,6 +46,8 @@ export function deniedInList(
       return effect === 'denies' && side === 'before' && !namesOnly;
     });
     if (trigger) {
+      const closes = LACKS.test(part.tokens[trigger.lastToken]!.folded) ? ANDS : CLOSES;
+      if (!isClosed(part, own, first, closes)) return null;
       if (wordsIn(part, trigger.lastToken + 1, before.last) > FIRST_ITEM) return null;
       return { trigger, sure: !opensSentence(part, trigger) };
     }
@@ -59,20 +64,20 @@ function opensSentence(part: TextPart, trigger: Found): boolean {
 }
 
 /** The word that closes the list stands in the phrase's own item, or in one that follows. */
-function isClosed(part: TextPart, own: number, first: number): boolean {
+function isClosed(part: TextPart, own: number, first: number, closes: ReadonlySet<string>): boolean {
   const { clauses } = part;
   for (let at = own; at < clauses.length && at - own <= MOST_ITEMS; at++) {
     const item = clauses[at]!;
     if (item.sentence !== clauses[own]!.sentence || !isItem(part, item)) return false;
-    const closing = closingIn(part, item);
+    const closing = closingIn(part, item, closes);
     if (closing >= 0) return at > own || first - closing <= LONGEST_ITEM;
     if (item.tokens.at(-1)?.folded !== ',') return false;
   }
   return false;
 }
 
-function closingIn(part: TextPart, { first, last }: ClauseRange): number {
-  for (let i = first; i <= last; i++) if (CLOSES.has(part.tokens[i]!.folded)) return i;
+function closingIn(part: TextPart, { first, last }: ClauseRange, closes: ReadonlySet<string>): number {
+  for (let i = first; i <= last; i++) if (closes.has(part.tokens[i]!.folded)) return i;
   return -1;
 }
 
@@ -83,7 +88,7 @@ function isItem(part: TextPart, { first, last }: ClauseRange): boolean {
     const { kind, folded } = part.tokens[i]!;
     if (kind === 'mark') continue;
     if (STATES.has(folded)) return false;
-    words = CLOSES.has(folded) ? 0 : words + 1;
+    words = CLOSES.has(folded) || ANDS.has(folded) ? 0 : words + 1;
     if (words > LONGEST_ITEM) return false;
   }
   return true;

@@ -8,7 +8,7 @@ import type { Stanced } from './types';
 
 /** A line that opens so lists what people search for, not what the thing is. Common practice, no source. */
 const HEADING = inEitherForm(
-  /^[^\p{L}\p{N}]*(?:tags?|hash ?tags?|key ?words?|search (?:terms?|words?)|also search(?:ed)?(?: for)?|words for the search[^:.]{0,60}|such(?:begriffe|wörter|worte|wort)|stich(?:worte|wörter)|schlag(?:worte|wörter)|mots?[ -]cl(?:és?|efs?)|trefwoorden|parole chiave|palabras clave)\s*[:–—-]/iu,
+  /^[^\p{L}\p{N}]*(?:tags?|hash ?tags?|key ?words?|search (?:terms?|words?)|(?:other |related |popular |past )?searches|also search(?:ed)?(?: for)?|words for the search[^:.]{0,60}|such(?:begriffe|wörter|worte|wort)|stich(?:worte|wörter)|schlag(?:worte|wörter)|mots?[ -]cl(?:és?|efs?)|trefwoorden|parole chiave|palabras clave)\s*[:–—-]/iu,
 );
 /** Words of shops and crafts that no seller uses to describe one machine, but to be found. Folded. */
 const SOUGHT =

@@ -1,6 +1,8 @@
 import { type ClauseRange, clauseIndexAt, firstWordOf, type TextPart } from './part-text';
 import type { Found } from './triggers-in';
 
+const WHAT = /^(?:what|what's|was|ce)$/;
+
 /** Clauses of one list. */
 const LONGEST_LIST = 40;
 const CROSSES = /^(?:❌|✗|✘|✖|🚫|⛔|☐|▢|□)/u;
@@ -21,9 +23,12 @@ export function isListedAsLacking(
     const before = clauses[i]!;
     if (before.tokens.at(-1)?.folded !== ':') continue;
     if (explains(before) || isAnswer(before)) return false;
-    return triggersIn(before).some(
-      ({ value, lastToken }) => value.effect === 'denies' && value.side === 'before' && before.last - lastToken <= 3,
-    );
+    // "What it is not:".
+    const isHeading = WHAT.test(before.tokens[0]!.folded);
+    return triggersIn(before).some(({ value: { effect, side }, lastToken }) => {
+      if (effect !== 'denies') return false;
+      return isHeading || (side === 'before' && before.last - lastToken <= 3);
+    });
   }
   return false;
 }
@@ -33,7 +38,7 @@ function explains({ tokens }: ClauseRange): boolean {
   const words = tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded);
   const ofThis = words.some((word) => /^(?:it|it's|this|sie|es|elle|c'est)$/.test(word));
   if (/^(?:aber|but|mais)$/.test(words[0] ?? '') && words.length === 2) return /^(?:not|nicht|pas)$/.test(words[1]!);
-  return ofThis && /^(?:not|isn't|nicht|pas)$/.test(words.at(-1) ?? '') && !/^(?:what|was|ce)$/.test(words[0]!);
+  return ofThis && /^(?:not|isn't|nicht|pas)$/.test(words.at(-1) ?? '') && !WHAT.test(words[0]!);
 }
 
 /** "Long bobbins? Neither: class 66": an answer by itself, with what it is instead. */

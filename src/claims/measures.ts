@@ -2,7 +2,7 @@ import type { AttributeKnown } from '../pack/knowledge';
 import { findLengths, findWeights } from '../quantity/measures';
 import type { Measure } from '../quantity/types';
 import { fold } from '../text/fold';
-import { boundOf } from './bounds';
+import { boundOf, isJustBeside } from './bounds';
 import { beginningWithin, ofKind } from './hits';
 import { ofAnother } from './other-thing';
 import { type ClauseRange, clauseAt, FARTHEST, type TextPart, tokenAt } from './part-text';
@@ -19,6 +19,9 @@ const WITH_MORE = new Set(
     ' ',
   ),
 );
+
+const HEAD_ALONE =
+  /\b(?:head|machine|kopf|maschine|tete)(?: unit)? (?:alone|only|by itself|on its own|allein|seule|nue)\b|\b(?:bare|just the|only the|nur der|nackte) (?:head|kopf)\b/;
 
 /** In tokens: as far from a weight as a word for more on the scale is said of it. */
 const WITHIN = 6;
@@ -78,6 +81,7 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
     : inBrackets
       ? part.text.slice(inBrackets.start, inBrackets.end)
       : otherWeighed(reading, first, last);
+  const before = foldedNear(part, measure.start - BESIDE, measure.start);
   const claim = stancedQuote(
     part,
     measure.start,
@@ -88,13 +92,12 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
     attribute,
     low: measure.low,
     high: measure.high,
-    approximate: measure.approximate,
-    bound: boundOf(
-      foldedNear(part, measure.start - BESIDE, measure.start),
-      foldedNear(part, measure.end, measure.end + BESIDE),
-    ),
+    approximate: measure.approximate || isJustBeside(before),
+    bound: boundOf(before, foldedNear(part, measure.end, measure.end + BESIDE)),
     withMore: isWithMore(words),
-    alone: words.some((word, i) => WITHOUT.has(word) && words.slice(i + 1, i + 4).some((one) => WITH_MORE.has(one))),
+    alone:
+      HEAD_ALONE.test(words.join(' ')) ||
+      words.some((word, i) => WITHOUT.has(word) && words.slice(i + 1, i + 4).some((one) => WITH_MORE.has(one))),
   });
 }
 

@@ -58,7 +58,10 @@ function isOfThis(part: TextPart, called: number): boolean {
 
 const OF = /^(?:of|von|de|du)$/;
 const WHOSE = /^(?:my|his|her|our|their|the|meine[rms]?|seine[rms]?|ihre[rms]?|ma|mon|mes|sa|son|ses|la|notre)$/;
-const OFFERS = /^(?:selling|sell|biete|verkaufe|vends|vend|propose)$/;
+const OFFERS = /^(?:selling|sell|offering|biete|verkaufe|vends|vend|propose|proposons)$/;
+/** Two words before a name and its article that say what is on sale. Folded. */
+const OFFERED =
+  /^(?:for sale|sale :|saisir :|vendre :|verkaufen :|verkauf :|(?:see|offer|offered|looking at|sale) is|(?:biete|bieten|verkaufe|verkaufen) (?:ich|wir)|handelt sich um|agit d'|(?:angeboten|verkauft) wird)$/;
 /** "Also selling a Name": another thing. */
 const ANOTHER = /^(?:also|and|too|not|never|auch|noch|und|aussi|et|egalement|pas)$/;
 
@@ -67,12 +70,14 @@ function isOffered(name: number, { tokens }: TextPart): boolean {
   let at = name - 1;
   while (
     at >= 0 &&
-    name - at <= 3 &&
-    /^(?:a|an|my|our|this|the|ein|eine|meine|unsere|une|ma|la|ici|old|alte|vieille)$/.test(tokens[at]!.folded)
+    name - at <= 4 &&
+    /^(?:a|an|my|our|this|the|ein|eine|meine|unsere|une|ma|la|ici|old|alte|vieille|[a-z]+'s)$/.test(tokens[at]!.folded)
   )
     at--;
   const [before, word] = [tokens[at - 1]?.folded ?? '', tokens[at]?.folded ?? ''];
   if (OFFERS.test(word)) return !ANOTHER.test(before) && !ANOTHER.test(tokens[at - 2]?.folded ?? '');
+  const pair = `${before} ${word}`;
+  if (OFFERED.test(pair) || OFFERED.test(`${tokens[at - 2]?.folded ?? ''} ${pair}`)) return true;
   if (word === 'by') return /^(?:made|built|manufactured)$/.test(before) && isOpening(tokens, at - 1);
   if (word === 'voici') return true;
   if (/^(?:is|ist|est)$/.test(word))

@@ -4,7 +4,7 @@ import { contains } from './hits';
 import { misspeltNames } from './misspelt';
 import { isIdentified } from './name-identity';
 import { ofAnother } from './other-thing';
-import type { TextPart } from './part-text';
+import { clauseAt, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
 import { ShortNames } from './short-names';
 import type { StanceOf, StanceReader } from './stance';
@@ -79,6 +79,16 @@ function isInside({ tokens }: TextPart, name: number): boolean {
   return [before, article].some((one) => /^(?:in|with|im|mit|dans|avec)$/.test(one?.folded ?? ''));
 }
 
+/** "For sale my mother's Name", "selling my gran's Name": what was hers is on sale. */
+function isOnOffer(part: TextPart, name: number): boolean {
+  const clause = clauseAt(part, name);
+  if (!clause || name - clause.first > MOST_OF_AN_OFFER) return false;
+  const words = part.tokens.slice(clause.first, name).map(({ folded }) => folded);
+  return /^(?:for sale|selling|offering|up for sale) (?:is )?(?:my|our|the|a)\b/.test(words.join(' '));
+}
+
+const MOST_OF_AN_OFFER = 7;
+
 /** "My daughter's Name", "a Name one is too long": somebody else's, or another of its kind. */
 function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   const before = part.tokens[match.firstToken - 1];
@@ -86,6 +96,7 @@ function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   // A title's "my mother's Name" is what is on sale.
   const theirs =
     part.field !== 'title' &&
+    !isOnOffer(part, match.firstToken) &&
     before?.kind === 'word' &&
     before.folded.endsWith("'s") &&
     /^\p{Ll}.*'s$/u.test(part.text.slice(before.start, before.end).replace('’', "'"));

@@ -6,7 +6,7 @@ import type { PartReading } from './values';
 export const OF_THE_THING: ReadonlySet<string> = new Set(
   `
   all told it its it's she he they i me machine head which that this these and but so is was are at in on the a an of to by
-  with without for as itself alone only just total actually really complete altogether also one iron body thing
+  with without for as itself alone only just surprisingly age lightweight total actually really complete altogether also one iron body thing
   beast currently still heavy light solid hefty approx approximately about around circa ca nearly almost roughly
   some full size weight wt weights scale scales kitchen bathroom luggage reads read shows says said come comes tips
   tip good real mere proper properly small compact bare measured weighed put made my your our aluminium aluminum
@@ -16,9 +16,9 @@ export const OF_THE_THING: ReadonlySet<string> = new Set(
   het de een en op van naaimachine hoofd kop gietijzer zonder ongeveer slechts lift carry yes bit little bloody damn
   honest exactly precisely sie es er maschine kopf kopfes die das der und insgesamt allein diese dieses ist sind war
   mit aus auf bei zu am im ein eine gute stolze schwer schwere leicht leichte etwa rund knapp gut gewogen gusseisen
-  netto federleicht federleichte mal gerade satte stattliche bringt waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
+  als netto ohne federleicht federleichte mal gerade satte stattliche bringt waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
   lourde legere pese fait la le les une un du des sur est sont etait etaient balance fonte nue net affiche kg kgs lb
-  lbs pounds pfund livres ne n' qu'environ qu'a dims dim dimensions measures size sizes x
+  lbs pounds pfund livres je j'ai l'ai on nous ich wir weniger unter moins plume less ne n' qu'environ qu'a dims dim dimensions measures size sizes x
 `
     .trim()
     .split(/\s+/),

@@ -10,7 +10,7 @@ const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesee 
 /** Right after a weight these make it the weight of something else: "12 kg parcel", "400 g of thread". */
 const AFTER = set(`
   of apiece each per parcel package packed packaged boxed crated shipping postage courier crate thread fabric cloth box trolley limit
-  lighter heavier less leichter schwerer band versand paket karton garn stoff colis emballage fil tissu de
+  more extra mehr zusatzlich lighter heavier less leichter schwerer band versand paket karton garn stoff colis emballage fil tissu de
 `);
 
 /**
@@ -73,6 +73,8 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
     ({ kind, folded }) => kind === 'word' && !/^(?:the|its|a|der|die|das|la|le|les|un|une|sa|son)$/.test(folded),
   );
   if (at < 0) return null;
+  const parcels = previous.tokens.findIndex(({ folded }) => PARCELS.test(folded));
+  if (parcels >= 0) return writtenAt(part, previous.first + parcels);
   if (saysWhat(part, clause) || isFeature(reading, previous)) return null;
   // "Two bags of wool, 12 kg": of several things.
   if (SEVERAL.test(previous.tokens[at]!.folded)) return writtenAt(part, previous.first + at);
@@ -124,6 +126,7 @@ function openBracket({ tokens }: TextPart, from: number, to: number): number {
 
 const SEVERAL =
   /^(?:two|three|four|five|six|ten|several|some|zwei|drei|vier|funf|mehrere|einige|deux|trois|quatre|cinq|plusieurs|quelques)$/;
+const PARCELS = /^(?:parcels?|packages?|boxes|pakete?n?|colis)$/;
 const IN_BRACKETS = 8;
 const RELATIVE = /^(?:which|that|der|die|das|welcher|welche|welches|qui)$/;
 
@@ -146,7 +149,16 @@ function openingNoun(reading: PartReading, clause: ClauseRange, verb: number): s
   const at = clauseIndexAt(part, clause.first);
   const opening = openingAt(part, at, MOST_CLAUSES);
   if (opening === at) return null;
-  return openingPart(reading, part.clauses[opening]!);
+  const first = part.clauses[opening]!;
+  return openingPart(reading, first) ?? pricedThing(reading, first);
+}
+
+/** "Bread oven £15, weighs 11 kg": another thing on sale. */
+function pricedThing(reading: PartReading, clause: ClauseRange): string | null {
+  const { part } = reading;
+  const isPriced = /\p{Sc}|\d ?(?:eur|euro)/iu.test(part.text.slice(clause.start, clause.end));
+  const isThing = hitsIn(reading, clause).some(({ value }) => value.kind === 'thing');
+  return isPriced && !isThing ? strangerIn(reading, clause.first, clause.last) : null;
 }
 
 const ADJECTIVES = 2;

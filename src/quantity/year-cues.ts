@@ -55,7 +55,7 @@ add('bought', 'kaufdatum, achat, achetée, acheté, acquise, offerte, cadeau');
 
 add(
   'owned',
-  'owned, owned since, had it since, had since, had this since, since, in the family, in our family, family since, belonged, inherited, used until, last used, in use, stored since, unused since',
+  'owned, owned since, had it from, used it from, it from, had it since, had since, had this since, since, in the family, in our family, family since, belonged, inherited, used until, last used, in use, stored since, unused since',
 );
 add(
   'owned',

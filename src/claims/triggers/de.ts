@@ -18,7 +18,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'denies', side: 'before', reach: 4 },
   ],
   [
-    'kann keine rede sein|keine rede|passt nicht|passen nicht|nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
+    'kann keine rede sein|keine rede|passt nicht|passen nicht|taugt nicht|taugen nicht|taugt nichts|taugen nichts|ist zu groß|sind zu groß|ist zu klein|sind zu klein|ist zu breit|sind zu breit|nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
@@ -29,7 +29,10 @@ export const german: readonly TriggerRow[] = [
     'normalerweise|gewöhnlich|üblicherweise|in der regel|meistens|sonst meist',
     { effect: 'other', side: 'before', reach: 99 },
   ],
-  ['nicht mit|auch nicht mit', { effect: 'denies', side: 'before', reach: 4 }],
+  [
+    'nicht mit|auch nicht mit|nicht die mit|nicht das modell mit|nicht die version mit',
+    { effect: 'denies', side: 'before', reach: 4 },
+  ],
   ['außer|ausser|alles außer|mit ausnahme von', { effect: 'denies', side: 'before', reach: 3 }],
   [
     'fehlanzeige|nein|negativ|nix|ist da nix dran|ist nichts dran|nix dran|ist da nichts',
@@ -49,11 +52,11 @@ export const german: readonly TriggerRow[] = [
     { effect: 'guesses', side: 'after', reach: 8 },
   ],
   [
-    'oft als|oft genannt|sogenannte|sogenannter|so genannte|wird oft als|fälschlich als|angeboten als|beschrieben als|manche nennen',
+    'dachte es sei|dachte sie sei|dachte es wäre|dachte sie wäre|wer sagt|wer behauptet|oft als|oft genannt|sogenannte|sogenannter|so genannte|wird oft als|fälschlich als|angeboten als|beschrieben als|manche nennen',
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    'versehentlich|aus versehen|irrtümlich|neuanschaffung|neukauf|wegen umstieg auf|habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
+    'haben alle|alle haben|spezialisiert auf|spezialist für|unser laden|mein laden|versehentlich|aus versehen|irrtümlich|neuanschaffung|neukauf|wegen umstieg auf|habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -118,7 +121,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
-    'verkaufe ich nicht|gebe ich nicht her|bleibt hier|bleibt bei mir|nicht zu verkaufen|unverkäuflich|behalte ich',
+    'gehören zu meiner anderen|gehört zu meiner anderen|zu meiner anderen|für meine andere|von meiner anderen|verkaufe ich nicht|gebe ich nicht her|bleibt hier|bleibt bei mir|nicht zu verkaufen|unverkäuflich|behalte ich',
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
 ];

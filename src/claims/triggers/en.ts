@@ -13,8 +13,17 @@ export const english: readonly TriggerRow[] = [
   ['no|without|w/o|sans|non|missing|missing its|missing the|zero', { effect: 'denies', side: 'before', reach: 4 }],
   ['free of|free from', { effect: 'denies', side: 'before', reach: 2 }],
   [
+    'not the model with|not the version with|not the one with|not the type with|not one with',
+    { effect: 'denies', side: 'before', reach: 6 },
+  ],
+  ['i tried a|i tried the|tried a', { effect: 'other', side: 'before', reach: 3 }],
+  [
     "won't fit|will not fit|doesn't fit|does not fit|do not fit|don't fit|won't work|does not work on|not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|excluded|not part of the sale",
     { effect: 'denies', side: 'after', reach: 6 },
+  ],
+  [
+    "is no good|are no good|is no use|are no use|is too loose|are too loose|is too big|are too big|is too wide|are too wide|is too small|are too small|is wrong for|are wrong for|is the wrong one|are the wrong ones|is useless|are useless|won't go in|don't go in|doesn't go in|won't seat|will jam|will jam it|rattles in it|rattle in it",
+    { effect: 'denies', side: 'after', reach: 3 },
   ],
   [
     'the look of|the looks of|the feel of|the air of|like something|like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|than the others|than others|than most|unlike others|unlike the others|as heavy as|as light as|unlike|unlike the|not to be confused with|often taken for|sometimes taken for|often taken for the|taken for the|often confused with|often mistaken for|mistaken for|confused with|takes the same|uses the same|shares',
@@ -33,11 +42,11 @@ export const english: readonly TriggerRow[] = [
     { effect: 'guesses', side: 'after', reach: 8 },
   ],
   [
-    "often called|sometimes called|often described as|often advertised as|often sold as|advertised as|described as|so-called|so called|people say|some say|sellers call|sellers say|you will see|you'll see|wrongly called|wrongly described as|wrongly listed as|listed as|known to some as|people call|others call|everyone calls|called by some",
+    "thinking it was|thinking it is|thought it was|those who say|anyone who says|whoever says|often called|sometimes called|often described as|often advertised as|often sold as|advertised as|described as|so-called|so called|people say|some say|sellers call|sellers say|you will see|you'll see|wrongly called|wrongly described as|wrongly listed as|listed as|known to some as|people call|others call|everyone calls|called by some",
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    "also have|also selling|also for sale|also listed|also available|i also have|i also sell|we also have|see my other|my other|my others|other items|other listings|another|another machine|another one|for some other machine|for some other|for another machine|some other machine|a friend's|a friend has|my neighbour's|my sister's|my sister has|my new|replaced by|replaced it with|replacing it with|upgraded to|upgrading to|bought a new|bought myself|swap for|swap for a|exchange for|exchange for a|part exchange|trade for|trade for a|in exchange for|looking for|in search of|wanted|comes from another|taken from|taken off|from another|donor|she also had|he also had|she used to have|i used to have|i had a|we used to|the others were|my old one|my last one|my previous|next to",
+    "my listings|my other listings|see also my|our shop|my shop|our store|must have been for|must have belonged to|specialised in|specialized in|specialising in|specializing in|specialises in|specialises|specialist in|specialists in|dealers in|everyone has|everybody has|they all have|also have|also selling|also for sale|also listed|also available|i also have|i also sell|we also have|see my other|my other|my others|other items|other listings|another|another machine|another one|for some other machine|for some other|for another machine|some other machine|a friend's|a friend has|my neighbour's|my sister's|my sister has|my new|replaced by|replaced it with|replacing it with|upgraded to|upgrading to|bought a new|bought myself|swap for|swap for a|exchange for|exchange for a|part exchange|trade for|trade for a|in exchange for|looking for|in search of|wanted|comes from another|taken from|taken off|from another|donor|she also had|he also had|she used to have|i used to have|i had a|we used to|the others were|my old one|my last one|my previous|next to",
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -91,7 +100,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'after', reach: 4, ends: true },
   ],
   [
-    "this one doesn't|this one does not|this one hasn't|this one has not|this one isn't|this one is not|this one won't|mine doesn't|this doesn't",
+    "belong to my other|belongs to my other|go with my other|goes with my other|are for my other|is for my other|fit my other|fits my other|this one doesn't|this one does not|this one hasn't|this one has not|this one isn't|this one is not|this one won't|mine doesn't|this doesn't",
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
   [

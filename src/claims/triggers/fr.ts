@@ -11,11 +11,11 @@ export const french: readonly TriggerRow[] = [
   ],
   ['oubliez|oublie|zéro|0|sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
   [
-    'ne va pas|ne vont pas|ne convient pas|ne conviennent pas|non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
+    'ne va pas|ne vont pas|ne convient pas|ne conviennent pas|ne vaut rien|est trop large|sont trop larges|est trop grande|sont trop grandes|est trop petite|sont trop petites|non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
     { effect: 'denies', side: 'after', reach: 5 },
   ],
   [
-    'comme une|comme un|comme la|comme le|semblable à|similaire à|ressemble à|dans le style|identique à|plus léger que|plus légère que|plus lourde que|plus petite que|comparable à|à ne pas confondre avec|même canette que|même canette que la|les mêmes canettes que',
+    "comme une|comme un|comme la|comme le|semblable à|similaire à|ressemble à|dans le style|identique à|plus léger que|plus légère que|plus lourde que|plus lourde qu'une|plus lourde qu'un|plus légère qu'une|plus petite qu'une|plus solide que|plus solide qu'une|plus petite que|comparable à|à ne pas confondre avec|même canette que|même canette que la|les mêmes canettes que",
     { effect: 'likens', side: 'before', reach: 8 },
   ],
   ['et non|et pas|mais pas|mais non', { effect: 'denies', side: 'before', reach: 4 }],
@@ -34,7 +34,7 @@ export const french: readonly TriggerRow[] = [
   ],
   ['ne peut pas|peut pas|impossible|on ne peut', { effect: 'guesses', side: 'before', reach: 99 }],
   [
-    'à la place des|à la place de|à la place du|au lieu de|au lieu des|au lieu du|faute de|pas avec',
+    'pas le modèle avec|pas celle avec|pas celui avec|à la place des|à la place de|à la place du|au lieu de|au lieu des|au lieu du|faute de|pas avec',
     { effect: 'denies', side: 'before', reach: 4 },
   ],
   ['style|copie|réplique', { effect: 'likens', side: 'after', reach: 2 }],
@@ -45,11 +45,11 @@ export const french: readonly TriggerRow[] = [
   ["d'après|selon|aux dires de", { effect: 'guesses', side: 'both', reach: 99, across: true }],
   ['je pense|je crois|apparemment|peut-être|probablement', { effect: 'guesses', side: 'after', reach: 8 }],
   [
-    'souvent appelée|souvent appelé|dite|soi-disant|souvent décrite comme|annoncée comme',
+    "ceux qui disent|qui vous dit|croyant que c'était|pensant que c'était|souvent appelée|souvent appelé|dite|soi-disant|souvent décrite comme|annoncée comme",
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    "vendait aussi|vendaient aussi|il me faut|il me fallait|j'ai besoin|j'avais besoin|vous trouverez|on trouve|achat|j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a",
+    "tout le monde a|tous ont|spécialisé dans|spécialisée dans|spécialiste des|spécialiste de|notre boutique|vendait aussi|vendaient aussi|il me faut|il me fallait|j'ai besoin|j'avais besoin|vous trouverez|on trouve|achat|j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a",
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -102,7 +102,7 @@ export const french: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
-    "ne la vends pas|ne le vends pas|n'est pas à vendre|s'abstenir|pas à vendre|reste ici|reste chez moi|je la garde|je le garde",
+    "c'est pour les|c'est pour la|c'est sur les|c'est sur la|va avec mon autre|vont avec mon autre|pour mon autre|ne la vends pas|ne le vends pas|n'est pas à vendre|s'abstenir|pas à vendre|reste ici|reste chez moi|je la garde|je le garde",
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
 ];
