@@ -19,7 +19,7 @@ export const NUMBER_WORDS =
   'two|three|four|five|six|seven|eight|nine|ten|several|various|assorted|multiple|zwei|drei|vier|fünf|sechs|mehrere|diverse|deux|trois|quatre|cinq|plusieurs|diverses';
 
 export const SERVICE =
-  'evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
+  'i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
   'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
   'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 
@@ -37,7 +37,7 @@ export const ASKING =
 
 /** A text that says so offers work, not a thing. */
 export const SERVICE_FIRST_PERSON =
-  "i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
+  "i can help|years repairing|years of repairing|strip clean and set up|bring it to me|bring them to me|i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
 
 /** Words that make several named machines one offer: "X and Y, the pair". */
 export const TOGETHER =

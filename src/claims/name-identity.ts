@@ -32,6 +32,8 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
   // "C'est la Name de ma sœur".
   if (OF.test(part.tokens[lastToken + 1]?.folded ?? '') && WHOSE.test(part.tokens[lastToken + 2]?.folded ?? ''))
     return false;
+  // "It's the Name's works": of something that is the Name's.
+  if (part.tokens[lastToken]!.folded.endsWith("'s") && part.tokens[lastToken + 1]?.kind === 'word') return false;
   if (opensWithMine(firstToken, part) || isOffered(firstToken, part)) return true;
   let words = 0;
   for (let i = firstToken - 1; i >= 0 && words < IDENTITY_REACH; i--) {
@@ -77,7 +79,8 @@ function isOffered(name: number, { tokens }: TextPart): boolean {
   const [before, word] = [tokens[at - 1]?.folded ?? '', tokens[at]?.folded ?? ''];
   if (OFFERS.test(word)) return !ANOTHER.test(before) && !ANOTHER.test(tokens[at - 2]?.folded ?? '');
   const pair = `${before} ${word}`;
-  if (OFFERED.test(pair) || OFFERED.test(`${tokens[at - 2]?.folded ?? ''} ${pair}`)) return true;
+  if (OFFERED.test(pair) || OFFERED.test(`${tokens[at - 2]?.folded ?? ''} ${pair}`))
+    return !tokens.slice(Math.max(0, at - 4), at).some(({ folded }) => ANOTHER.test(folded));
   if (word === 'by') return /^(?:made|built|manufactured)$/.test(before) && isOpening(tokens, at - 1);
   if (word === 'voici') return true;
   if (/^(?:is|ist|est)$/.test(word))

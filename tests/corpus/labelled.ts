@@ -32,6 +32,7 @@ export const SETS = {
   'tuned-third': 'drafts/packs/tessholm-loft',
   measured: 'packs/grindlewade-circle',
   'other-club': 'packs/selvage-bench',
+  'fourth-club': 'drafts/packs/thimble-row',
 } as const;
 
 export type SetName = keyof typeof SETS;

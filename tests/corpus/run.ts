@@ -1,5 +1,5 @@
 import { compile } from '../../src/engine';
-import { demoKnowledge, knowledgeFor, labelled, SETS, type SetName } from './labelled';
+import { knowledgeFor, labelled, SETS, type SetName } from './labelled';
 import { marketPages } from './market';
 import { marketTotals } from './market-totals';
 import { allPacks } from './packs';
@@ -36,6 +36,7 @@ const TITLES: Record<SetName, string> = {
   'tuned-third': 'Tuned, on a third club’s pack',
   measured: 'Measured half',
   'other-club': 'Measured on another club’s pack',
+  'fourth-club': 'Measured on a fourth club’s pack',
 };
 
 for (const set of Object.keys(SETS) as SetName[]) {
@@ -44,14 +45,13 @@ for (const set of Object.keys(SETS) as SetName[]) {
   if (set.startsWith('tuned') && process.argv.includes('--misses')) console.log(totals.misses.join('\n'));
 }
 
-const demo = demoKnowledge();
 for (const machine of MACHINES)
   for (const language of LANGUAGES) {
     const all = (of: 'innocent' | 'untrue'): number => sentences(language, of, machine).length;
-    const innocent = all('innocent') - accused(language, demo, true, machine).length;
-    console.log(`Sentences (${language}), ${machine === 'cressiter' ? 'tuned' : 'measured'}`);
+    const innocent = all('innocent') - accused(language, machine).length;
+    console.log(`Sentences (${language}) for a ${machine}, tuned`);
     console.log(line('innocent, and none accused', { hits: innocent, of: all('innocent') }));
-    console.log(line('untrue, and found out', { hits: foundOut(language, demo, machine).length, of: all('untrue') }));
+    console.log(line('untrue, and found out', { hits: foundOut(language, machine).length, of: all('untrue') }));
   }
 console.log('');
 

@@ -1,37 +1,42 @@
 import { describe, expect, it } from 'vitest';
-import { demoKnowledge } from './labelled';
-import { accused, foundOut, LANGUAGES, type Language, sentences } from './sentences';
+import { accused, foundOut, LANGUAGES, type Language, MACHINES, type Machine, sentences } from './sentences';
 
 /** Read wrongly so far. */
-const ACCUSED: Record<Language, readonly string[]> = {
-  en: [
-    'Our shop: Antiques & Industrial Salvage, Harrowslade Road',
+const ACCUSED: Partial<Record<`${Language} ${Machine}`, readonly string[]>> = {
+  'en cressiter': [
     'Prewar quality in a postwar machine.',
     "Side loading is a pain, this isn't.",
-    'zigzag industrial free arm treadle hand crank vintage antique',
+    'A zigzag industrial free arm treadle hand crank vintage antique',
   ],
-  de: [],
-  fr: [
+  'fr cressiter': [
     'Pédale alu et bakélite, câble ok.',
     'Échelle alu et diable dispos sur place pour charger.',
     'Peinture type industriel sur les étagères, on les vend aussi.',
   ],
+  'en q42': ['Posted in two parcels, 9 kg and 11 kg with packing, because head and case go separately.'],
 };
 /** Of a hundred untrue ones, so many are found out at least; of the rest most are of what a workshop can change. */
-const FEWEST: Record<Language, number> = { en: 69, de: 51, fr: 51 };
+const FEWEST: Record<Machine, Record<Language, number>> = {
+  cressiter: { en: 69, de: 51, fr: 51 },
+  q42: { en: 66, de: 61, fr: 57 },
+  lantern: { en: 67, de: 76, fr: 72 },
+};
 
-const knowledge = demoKnowledge();
 const isLong = process.env.BEDPLATE_LONG === '1';
 
-describe.each(LANGUAGES)('sentences in %s', (language) => {
-  it('that say nothing wrong of the machine accuse nobody', { timeout: 120_000 }, () => {
-    const found = accused(language, knowledge, isLong);
-    if (isLong) expect(found).toEqual(ACCUSED[language]);
-    else expect(found.filter((sentence) => !ACCUSED[language].includes(sentence))).toEqual([]);
-  });
+describe.each(MACHINES)('sentences for a %s', (machine) => {
+  describe.each(LANGUAGES)('in %s', (language) => {
+    const known = ACCUSED[`${language} ${machine}`] ?? [];
 
-  it('that do are found out', () => {
-    const share = foundOut(language, knowledge).length / sentences(language, 'untrue').length;
-    expect(Math.round(share * 100)).toBeGreaterThanOrEqual(FEWEST[language]);
+    it('that say nothing wrong of the machine accuse nobody', { timeout: 120_000 }, () => {
+      const found = accused(language, machine, isLong);
+      if (isLong) expect(found).toEqual(known);
+      else expect(found.filter((sentence) => !known.includes(sentence))).toEqual([]);
+    });
+
+    it('that do are found out', () => {
+      const share = foundOut(language, machine).length / sentences(language, 'untrue', machine).length;
+      expect(Math.round(share * 100)).toBeGreaterThanOrEqual(FEWEST[machine][language]);
+    });
   });
 });

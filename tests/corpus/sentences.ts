@@ -2,86 +2,94 @@ import { readFileSync } from 'node:fs';
 import { audit } from '../../src/engine';
 import { readDraft } from '../../src/listing/draft';
 import type { Knowledge } from '../../src/pack/knowledge';
-import { AS_OF } from './labelled';
+import { AS_OF, knowledgeFor, type SetName } from './labelled';
 
 export const LANGUAGES = ['en', 'de', 'fr'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
-/** What is on sale: the sentences of the first are worked with, those of the second only measured. */
-export const MACHINES = ['cressiter', 'q42'] as const;
-export type Machine = (typeof MACHINES)[number];
-
-/** An advert's words for the first machine, as they are for another. */
-function wordsFor(machine: Machine, words: string): string {
-  if (machine === 'cressiter') return words;
-  const swapped = words.replace(/(?:Grindlewade )?Cressiter/g, 'Ulversholt Q 42');
-  return swapped.replace(/KD ?372118/, '1456962 N').replace('1955', '1957');
+interface OnSale {
+  name: string;
+  short: string;
+  serial: string;
+  year: string;
+  /** Held against the pack of this set. */
+  set: SetName;
 }
+
+/** What is on sale, each cast iron and of straight stitch, and what its sentences are held against. */
+const ON_SALE = {
+  cressiter: { name: 'Grindlewade Cressiter', short: 'Cressiter', serial: 'KD372118', year: '1955', set: 'tuned' },
+  q42: { name: 'Ulversholt Q 42', short: 'Ulversholt Q 42', serial: '1456962 N', year: '1957', set: 'tuned' },
+  lantern: { name: 'Tessholm Lantern', short: 'Lantern', serial: 'A445120', year: '1928', set: 'tuned-third' },
+} satisfies Record<string, OnSale>;
+
+export type Machine = keyof typeof ON_SALE;
+export const MACHINES = Object.keys(ON_SALE) as Machine[];
 
 /** The adverts in which each sentence is tried: amid the words, behind them, before them. `@` is the sentence. */
 const ADVERTS: Record<Language, readonly (readonly [title: string, description: string])[]> = {
   en: [
-    ['Grindlewade Cressiter', 'Cast iron, number KD372118. @ Collection only.'],
-    ['Cressiter sewing machine', 'Grindlewade Cressiter, cast iron, straight stitch, KD 372118 (1955). @'],
-    ['Old Cressiter for sale', '@ The serial is KD372118 and it sews fine.'],
+    ['{name}', 'Cast iron, number {serial}. @ Collection only.'],
+    ['{short} sewing machine', '{name}, cast iron, straight stitch, {serial} ({year}). @'],
+    ['Old {short} for sale', '@ The serial is {serial} and it sews fine.'],
   ],
   de: [
-    ['Grindlewade Cressiter', 'Gusseisen, Nummer KD372118. @ Nur Abholung.'],
-    ['Cressiter Nähmaschine', 'Grindlewade Cressiter, Gusseisen, Geradstich, KD 372118 (1955). @'],
-    ['Alte Cressiter zu verkaufen', '@ Die Nummer ist KD372118, sie näht gut.'],
+    ['{name}', 'Gusseisen, Nummer {serial}. @ Nur Abholung.'],
+    ['{short} Nähmaschine', '{name}, Gusseisen, Geradstich, {serial} ({year}). @'],
+    ['Alte {short} zu verkaufen', '@ Die Nummer ist {serial}, sie näht gut.'],
   ],
   fr: [
-    ['Grindlewade Cressiter', 'Fonte, numéro KD372118. @ À venir chercher.'],
-    ['Machine à coudre Cressiter', 'Grindlewade Cressiter, en fonte, point droit, KD 372118 (1955). @'],
-    ['Vieille Cressiter à vendre', '@ Le numéro est KD372118, elle coud bien.'],
+    ['{name}', 'Fonte, numéro {serial}. @ À venir chercher.'],
+    ['Machine à coudre {short}', '{name}, en fonte, point droit, {serial} ({year}). @'],
+    ['Vieille {short} à vendre', '@ Le numéro est {serial}, elle coud bien.'],
   ],
 };
 /** Nothing else is said of the machine that could speak against it. */
 const BARE: Record<Language, readonly [title: string, description: string]> = {
-  en: ['Grindlewade Cressiter', 'Number KD372118. @ Collection only.'],
-  de: ['Grindlewade Cressiter', 'Nummer KD372118. @ Nur Abholung.'],
-  fr: ['Grindlewade Cressiter', 'Numéro KD372118. @ À venir chercher.'],
+  en: ['{name}', 'Number {serial}. @ Collection only.'],
+  de: ['{name}', 'Nummer {serial}. @ Nur Abholung.'],
+  fr: ['{name}', 'Numéro {serial}. @ À venir chercher.'],
 };
 
-export function sentences(language: Language, of: 'innocent' | 'untrue', machine: Machine = 'cressiter'): string[] {
-  const name = `${language}-${of}${machine === 'cressiter' ? '' : `-${machine}`}`;
+export function sentences(language: Language, of: 'innocent' | 'untrue', machine: Machine): string[] {
+  const name = `${language}-${of}-${machine}`;
   const file = new URL(`../../fixtures/drafts/sentences/${name}.txt`, import.meta.url);
   return readFileSync(file, 'utf8').split('\n').filter(Boolean);
 }
 
 /** Innocent sentences of which something was said not to hold, in any of the adverts, or each in one of them in turn. */
-export function accused(
-  language: Language,
-  knowledge: Knowledge,
-  inEach = true,
-  machine: Machine = 'cressiter',
-): string[] {
+export function accused(language: Language, machine: Machine, inEach = true): string[] {
   const adverts = ADVERTS[language];
+  const isWrong = wrongIn(machine, language);
   return sentences(language, 'innocent', machine).filter((sentence, at) => {
     const tried = inEach ? adverts : [adverts[at % adverts.length]!];
-    return tried.some((advert) => hasWrong(advert, sentence, language, knowledge, machine));
+    return tried.some((advert) => isWrong(advert, sentence));
   });
 }
 
 /** Untrue sentences that were found out. */
-export function foundOut(language: Language, knowledge: Knowledge, machine: Machine = 'cressiter'): string[] {
-  return sentences(language, 'untrue', machine).filter((sentence) =>
-    hasWrong(BARE[language], sentence, language, knowledge, machine),
-  );
+export function foundOut(language: Language, machine: Machine): string[] {
+  const isWrong = wrongIn(machine, language);
+  return sentences(language, 'untrue', machine).filter((sentence) => isWrong(BARE[language], sentence));
 }
 
-function hasWrong(
-  advert: readonly [string, string],
-  sentence: string,
-  language: Language,
-  knowledge: Knowledge,
-  machine: Machine,
-): boolean {
-  const [title, text] = advert.map((words) => wordsFor(machine, words)) as [string, string];
-  const ended = /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
-  const description = text.replace('@', () => ended);
-  const { findings } = audit(readDraft({ title, description, priceText: '£100', language }), knowledge, {
-    asOf: AS_OF,
-  });
-  return findings.some(({ standing }) => standing === 'disproved');
+const known = new Map<SetName, Knowledge>();
+
+function wrongIn(machine: Machine, language: Language) {
+  const { set, ...words } = ON_SALE[machine];
+  const knowledge = known.get(set) ?? knowledgeFor(set);
+  known.set(set, knowledge);
+  const filled = (frame: string): string =>
+    frame.replace(/\{(\w+)\}/g, (_, name: string) => words[name as keyof typeof words]);
+  return ([title, text]: readonly [string, string], sentence: string): boolean => {
+    const ended = /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
+    const draft = {
+      title: filled(title),
+      description: filled(text).replace('@', () => ended),
+      priceText: '£100',
+      language,
+    };
+    const { findings } = audit(readDraft(draft), knowledge, { asOf: AS_OF });
+    return findings.some(({ standing }) => standing === 'disproved');
+  };
 }

@@ -18,7 +18,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'denies', side: 'before', reach: 4 },
   ],
   [
-    'kann keine rede sein|keine rede|passt nicht|passen nicht|taugt nicht|taugen nicht|taugt nichts|taugen nichts|ist zu groß|sind zu groß|ist zu klein|sind zu klein|ist zu breit|sind zu breit|nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
+    'kann keine rede sein|keine rede|passt nicht|passen nicht|taugt nicht|taugen nicht|taugt nichts|taugen nichts|nicht vorhanden|nicht dabei|nicht enthalten|fehlt|fehlt leider|fehlen|ist es nicht|ist sie nicht|kann sie nicht|nicht möglich|gibt es nicht|hat sie nicht',
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
@@ -105,6 +105,7 @@ export const german: readonly TriggerRow[] = [
   ],
   ['ist sie nicht|ist es nicht|hat sie nicht', { effect: 'denies', side: 'after', reach: 4, ends: true }],
   ['entweder', { effect: 'guesses', side: 'before', reach: 99 }],
+  ['ist zu|sind zu|war zu|waren zu', { effect: 'guesses', side: 'after', reach: 1 }],
   ['falls|wenn|ob', { effect: 'guesses', side: 'before', reach: 99, across: true }],
   [
     'passt nicht auf|passen nicht auf|passt nicht in|passen nicht in|passt nicht zu|nicht für',

@@ -22,7 +22,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
-    "is no good|are no good|is no use|are no use|is too loose|are too loose|is too big|are too big|is too wide|are too wide|is too small|are too small|is wrong for|are wrong for|is the wrong one|are the wrong ones|is useless|are useless|won't go in|don't go in|doesn't go in|won't seat|will jam|will jam it|rattles in it|rattle in it",
+    "is no good|are no good|is no use|are no use|is wrong for|are wrong for|is the wrong one|are the wrong ones|is useless|are useless|won't go in|don't go in|doesn't go in|won't seat|will jam|will jam it|rattles in it|rattle in it",
     { effect: 'denies', side: 'after', reach: 3 },
   ],
   [
@@ -113,6 +113,7 @@ export const english: readonly TriggerRow[] = [
     'everything but|everything except|anything except|anything but|all except|all but',
     { effect: 'denies', side: 'before', reach: 3 },
   ],
+  ['is too|are too|was too|were too', { effect: 'guesses', side: 'after', reach: 1 }],
   ['no|nope|negative', { effect: 'denies', side: 'after', reach: 0, ends: true }],
   ['built to|made to|engineered to', { effect: 'likens', side: 'before', reach: 2 }],
   ['the wrong|wrong feet|wrong bobbins|wrong foot', { effect: 'other', side: 'before', reach: 99, across: true }],
@@ -158,6 +159,10 @@ export const english: readonly TriggerRow[] = [
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
   ['said its|said this was|says its|reckons its', { effect: 'quotes', side: 'before', reach: 99 }],
+  [
+    'takes the usual|uses the usual|takes the standard|uses the standard|takes the ordinary|uses the ordinary|has the usual|takes the common',
+    { effect: 'none', side: 'both', reach: 0 },
+  ],
   ['the usual|the standard one|the ordinary|the common', { effect: 'other', side: 'before', reach: 99 }],
   [
     'without difficulty|without any difficulty|without problem|without problems|without a problem|without any problem|without any problems|without trouble|without any trouble|without effort|with no effort|with no problem|with no problems|with no trouble|no need|no change|no changes|no wonder|without exception',

@@ -11,7 +11,7 @@ export const french: readonly TriggerRow[] = [
   ],
   ['oubliez|oublie|zéro|0|sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
   [
-    'ne va pas|ne vont pas|ne convient pas|ne conviennent pas|ne vaut rien|est trop large|sont trop larges|est trop grande|sont trop grandes|est trop petite|sont trop petites|non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
+    'ne va pas|ne vont pas|ne convient pas|ne conviennent pas|ne vaut rien|non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
     { effect: 'denies', side: 'after', reach: 5 },
   ],
   [
@@ -86,6 +86,7 @@ export const french: readonly TriggerRow[] = [
   ],
   ['celle-ci non|celle-ci pas|pas celle-ci', { effect: 'other', side: 'after', reach: 99, across: true }],
   ['soit', { effect: 'guesses', side: 'before', reach: 99 }],
+  ['est trop|sont trop|était trop', { effect: 'guesses', side: 'after', reach: 1 }],
   ['si', { effect: 'guesses', side: 'before', reach: 99, across: true }],
   [
     'ne va pas sur|ne vont pas sur|ne convient pas|ne conviennent pas|pas pour',
