@@ -6,7 +6,7 @@ const ACCUSED: Partial<Record<`${Language} ${Machine}`, readonly string[]>> = {
   'en cressiter': [
     'Prewar quality in a postwar machine.',
     "Side loading is a pain, this isn't.",
-    'A zigzag industrial free arm treadle hand crank vintage antique',
+    'zigzag industrial free arm treadle hand crank vintage antique',
   ],
   'fr cressiter': [
     'Pédale alu et bakélite, câble ok.',
