@@ -4,7 +4,7 @@ import { misreadings } from '../pack/misreadings';
 import type { Scheme } from '../pack/schema/serials';
 import type { Run } from '../pack/serials/run';
 import type { RunReport, SerialReport, SerialVerdict } from './types';
-import { yearsDisagree } from './years';
+import { yearsBesides, yearsDisagree } from './years';
 
 /** One serial of the advert, held against the tables. */
 export interface SerialCase {
@@ -40,7 +40,8 @@ function verdictOf(runs: readonly Run[], usable: boolean, reading: Reading): Ser
   const claimed = new Set(reading.claimedModels.filter((model) => !model.isType).map((model) => model.ref));
   const own = claimed.size > 0 ? runs.filter((run) => run.models.some((model) => claimed.has(model))) : runs;
   if (own.length === 0) return 'another-model';
-  return yearsDisagree(own, reading).length > 0 ? 'another-year' : 'fits';
+  const isAnother = yearsDisagree(own, reading).length > 0 && yearsBesides(own, reading).length === 0;
+  return isAnother ? 'another-year' : 'fits';
 }
 
 /** The packs whose models, families or makers the advert names. */

@@ -27,6 +27,21 @@ export function yearsAgree(runs: readonly Run[], reading: Reading): YearClaim[] 
   return yearsClaimed(reading).filter((claim) => runs.some((run) => run.year !== null && canBe(claim, run.year)));
 }
 
+/** Years by whatever word the advert names that fit, beside ones that don't: of the two they are more likely the year made. */
+export function yearsBesides(runs: readonly Run[], reading: Reading): YearClaim[] {
+  return reading.years.filter(
+    (claim) =>
+      (claim.kind === 'made' || claim.kind === 'unknown') &&
+      claim.stance === 'says' &&
+      claim.subject === 'this' &&
+      claim.to - claim.from <= LONGEST_SPAN &&
+      runs.some((run) => run.year !== null && canBe(claim, run.year)),
+  );
+}
+
+/** "Before 1960" fits nearly everything. */
+const LONGEST_SPAN = 20;
+
 function canBe(claim: YearClaim, allotted: number): boolean {
   const slack = claim.approximate ? CIRCA_YEARS : 0;
   return claim.to + slack >= allotted && claim.from - slack <= allotted + STOCK_YEARS;

@@ -3,7 +3,7 @@ import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import type { Finding } from '../types';
 import { askOf, saidEach, saidOf } from '../words';
-import { yearsAgree, yearsDisagree } from '../years';
+import { yearsAgree, yearsBesides, yearsDisagree } from '../years';
 import { knownRun } from './serial-model';
 
 const texts = findingTexts.serialYear;
@@ -20,7 +20,14 @@ export function serialYear(auditCase: AuditCase): Finding[] {
   const dated = runs.filter((run) => run.year !== null);
   const years = [...new Set(dated.map((run) => run.year))].join(' / ');
   const known = dated.slice(0, 3).map((run) => knownRun(run, auditCase));
-  const make = (standing: 'disproved' | 'agrees', claims: typeof wrong): Finding[] =>
+  const besides = wrong.length > 0 ? yearsBesides(runs, reading) : [];
+  const number = serial.claim.quote;
+  const textOf = {
+    disproved: (said: string) => texts.disproved(number, years, said),
+    unproved: (said: string) => texts.bothYears(number, years, said, besides[0]!.quote),
+    agrees: () => texts.agrees(number, years),
+  };
+  const make = (standing: 'disproved' | 'unproved' | 'agrees', claims: typeof wrong): Finding[] =>
     claims.length === 0
       ? []
       : [
@@ -31,12 +38,12 @@ export function serialYear(auditCase: AuditCase): Finding[] {
             attribute: null,
             said: [...saidEach(claims, 2), saidOf(serial.claim)],
             known,
-            text:
-              standing === 'disproved'
-                ? texts.disproved(serial.claim.quote, years, claims[0]!.quote)
-                : texts.agrees(serial.claim.quote, years),
-            ask: standing === 'disproved' ? askOf(askTexts.made, auditCase) : null,
+            text: textOf[standing](claims[0]!.quote),
+            ask: standing === 'agrees' ? null : askOf(askTexts.made, auditCase),
           },
         ];
-  return [...make('disproved', wrong), ...make('agrees', wrong.length > 0 ? [] : right)];
+  return [
+    ...make(besides.length > 0 ? 'unproved' : 'disproved', wrong),
+    ...make('agrees', wrong.length > 0 ? [] : right),
+  ];
 }

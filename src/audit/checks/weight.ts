@@ -39,7 +39,8 @@ function measured(auditCase: AuditCase): Finding[] {
   const said = auditCase.reading.measures.filter((claim) => isAsserted(claim) && claim.stance === 'says');
   const key = ({ attribute, low, high, approximate, bound, withMore, alone }: MeasureClaim): string =>
     [attribute.ref, low, high, approximate, bound, withMore, alone].join(' ');
-  return grouped(said, key).flatMap((claims) => {
+  const groups = grouped(said, key);
+  return groups.flatMap((claims) => {
     const claim = claims[0];
     const slack = claim.approximate ? GUESS_SLACK : SCALE_SLACK;
     const allowance = allowanceOf(claim);
@@ -61,11 +62,28 @@ function measured(auditCase: AuditCase): Finding[] {
     if (tooHeavy && !claim.alone && (claim.withMore || !evenInCase)) {
       return claim.withMore ? [] : [report(auditCase, stated, held.facts, 'unproved', texts.withCase)];
     }
+    // Of two weights the one that fits is the thing's; the other is more likely something else's.
+    const other = groups.find(([one]) => one.attribute === claim.attribute && fits(one, held.facts));
+    if (other)
+      return [
+        report(auditCase, stated, held.facts, 'unproved', (quote, ...of) =>
+          texts.bothWeights(quote, other[0].quote, ...of),
+        ),
+      ];
     const [standing, text] = held.firm
       ? (['disproved', texts.disproved] as const)
       : (['caution', texts.unusual] as const);
     return [report(auditCase, stated, held.facts, standing, text)];
   });
+}
+
+function fits(claim: MeasureClaim, facts: readonly { fact: FactKnown }[]): boolean {
+  if (claim.bound || claim.withMore) return false;
+  const slack = claim.approximate ? GUESS_SLACK : SCALE_SLACK;
+  return facts.every(
+    ({ fact: { allowed } }) =>
+      allowed.kind === 'range' && claim.low * (1 - slack) <= allowed.to && claim.high * (1 + slack) >= allowed.from,
+  );
 }
 
 /** Less than a third, or more than three times: of a bobbin, a parcel or a load, whatever the sentence says. */

@@ -22,6 +22,8 @@ export const findingTexts = {
   serialYear: {
     disproved: (serial: string, year: string, claimed: string) =>
       `The serial ${serial} was allotted in ${year}, which doesn’t fit “${claimed}”.`,
+    bothYears: (serial: string, year: string, claimed: string, other: string) =>
+      `The serial ${serial} was allotted in ${year}. The advert names “${claimed}” and “${other}”: of what is the first?`,
     agrees: (serial: string, year: string) => `The serial ${serial} was allotted in ${year}, as the advert says.`,
   },
   serialForm: {
@@ -64,6 +66,8 @@ export const findingTexts = {
   weight: {
     disproved: (quote: string, model: string, range: string) =>
       `“${quote}” doesn’t hold for ${model}, which weighs ${range}.`,
+    bothWeights: (quote: string, other: string, model: string, range: string) =>
+      `The advert says both “${quote}” and “${other}”. Only the second fits ${model}, which weighs ${range}.`,
     withCase: (quote: string, model: string, range: string) =>
       `“${quote}” is more than ${model} weighs by itself (${range}); it may be with the case on.`,
     unusual: (quote: string, model: string, range: string) =>
