@@ -10,6 +10,10 @@ import type { Stanced } from './types';
 const HEADING = inEitherForm(
   /^[^\p{L}\p{N}]*(?:tags?|hash ?tags?|key ?words?|search (?:terms?|words?)|(?:other |related |popular |past )?searches|also search(?:ed)?(?: for)?|words for the search[^:.]{0,60}|such(?:begriffe|wörter|worte|wort)|stich(?:worte|wörter)|schlag(?:worte|wörter)|mots?[ -]cl(?:és?|efs?)|trefwoorden|parole chiave|palabras clave)\s*[:–—-]/iu,
 );
+/** What follows is on sale besides. */
+const GOODS = inEitherForm(
+  /^[^\p{L}\p{N}]*(?:also (?:in stock|available|for sale|selling|here|listed)|in stock(?: too)?|other (?:items|machines|things|lots|stock)[^:.]{0,30}|more (?:items|machines)[^:.]{0,30}|what is not for sale|not for sale|auch (?:zu verkaufen|im angebot|abzugeben)|weitere (?:maschinen|anzeigen|artikel)[^:.]{0,30}|außerdem(?: zu verkaufen)?|(?:à vendre|en vente|disponibles?) (?:aussi|également)|(?:aussi|également) (?:à vendre|en vente|en stock|disponibles?)|en stock|autres (?:annonces|articles|machines)[^:.]{0,30})\s*[:–—-]/iu,
+);
 /** Words of shops and crafts that no seller uses to describe one machine, but to be found. Folded. */
 const SOUGHT =
   /^(?:vintage|retro|antique|collectors?|collectable|collectible|shabby|chic|steampunk|upholstery|leather|leathercraft|quilting|patchwork|crafts?|haberdashery|dressmaking|tailoring|embroidery|overlock|overlocker|serger|cosplay|sewing|handmade|hobby|deko|vintage-deko|antik|nahen|basteln|polster|leder|patchen|handarbeit|couture|brocante|mercerie|deco|cuir|broderie)$/;
@@ -24,15 +28,21 @@ const HASHTAG = /(?:^|\s)#\p{L}[\p{L}\p{N}_-]*/gu;
  */
 export class KeywordLists {
   /** Each in order and apart; a hashtag may stand in a listed line. */
-  readonly #lists = new Map<TextPart, { hashtags: Span[]; lines: Span[] }>();
+  readonly #lists = new Map<TextPart, { hashtags: Span[]; lines: Span[]; goods: Span[] }>();
 
   constructor(parts: readonly TextPart[]) {
     for (const part of parts)
-      if (part.field === 'description') this.#lists.set(part, { hashtags: hashtagsIn(part), lines: listedLines(part) });
+      if (part.field === 'description')
+        this.#lists.set(part, {
+          hashtags: hashtagsIn(part),
+          lines: listedLines(part),
+          goods: stretchesOf(part.text).filter(({ text }) => GOODS.test(text)),
+        });
   }
 
   weigh<C extends Stanced>(claim: C, part: TextPart): C {
     const lists = this.#lists.get(part);
+    if (lists && isWithin(claim, lists.goods)) return ofAnother(claim, 'listed-thing');
     return lists && (isWithin(claim, lists.hashtags) || isWithin(claim, lists.lines))
       ? ofAnother(claim, 'keywords')
       : claim;

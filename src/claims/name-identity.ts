@@ -67,6 +67,8 @@ const OFFERED =
 /** "Also selling a Name": another thing. */
 const ANOTHER = /^(?:also|and|too|not|never|auch|noch|und|aussi|et|egalement|pas)$/;
 
+const TOO = /^(?:too|also|auch|aussi|egalement)$/;
+
 /** "Selling my Name", "made by Name", "das ist eine Name": said right before it. */
 function isOffered(name: number, { tokens }: TextPart): boolean {
   let at = name - 1;
@@ -77,6 +79,8 @@ function isOffered(name: number, { tokens }: TextPart): boolean {
   )
     at--;
   const [before, word] = [tokens[at - 1]?.folded ?? '', tokens[at]?.folded ?? ''];
+  // "I am selling a Name too".
+  if (tokens.slice(name + 1, name + 4).some(({ folded }) => TOO.test(folded))) return false;
   if (OFFERS.test(word)) return !ANOTHER.test(before) && !ANOTHER.test(tokens[at - 2]?.folded ?? '');
   const pair = `${before} ${word}`;
   if (OFFERED.test(pair) || OFFERED.test(`${tokens[at - 2]?.folded ?? ''} ${pair}`))
@@ -97,7 +101,7 @@ function isOpening(tokens: TextPart['tokens'], at: number): boolean {
 }
 
 /** "My Name has been …" at the start of a sentence. */
-function opensWithMine(name: number, part: TextPart): boolean {
+export function opensWithMine(name: number, part: TextPart): boolean {
   const clause = clauseAt(part, name);
   if (!clause || part.field === 'title' || !opensSentence(part, clause)) return false;
   let mine = false;
@@ -112,8 +116,12 @@ function opensWithMine(name: number, part: TextPart): boolean {
     // "My husband repairs Names".
     if (english.classOf(folded) === 'person') return false;
   }
-  return mine;
+  // "My Name weighs 18 kg, this one 14".
+  return mine && !THIS_ONE.test(part.text.slice(part.tokens[name]!.end, part.tokens[name]!.end + NEAR));
 }
+
+const THIS_ONE = /^[^.!?]*[,;–-][^.!?]*\b(?:this one|celle-ci|celui-ci|diese hier)\b/i;
+const NEAR = 120;
 
 function opensSentence(part: TextPart, { first, sentence }: ClauseRange): boolean {
   return part.clauses[clauseIndexAt(part, first) - 1]?.sentence !== sentence;

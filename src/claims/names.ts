@@ -2,7 +2,7 @@ import type { Knowledge, NameKnown } from '../pack/knowledge';
 import type { PhraseMatch } from '../text/phrases';
 import { contains } from './hits';
 import { misspeltNames } from './misspelt';
-import { isIdentified } from './name-identity';
+import { isIdentified, opensWithMine } from './name-identity';
 import { ofAnother } from './other-thing';
 import { clauseAt, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
@@ -37,7 +37,7 @@ export function namesIn(
       const isName = !('maker' in match.value.of);
       const { start, end, firstToken, lastToken, value, misspelt } = match;
       const stance = ownOf(part, match, stances.at(firstToken, lastToken, isName));
-      const identity = isIdentified(match, part);
+      const identity = isIdentified(match, part) && !isMineBesides(match, all, part);
       return Object.assign(stancedQuote(part, start, end, stance), {
         of: value.of,
         name: value.text,
@@ -45,6 +45,15 @@ export function namesIn(
         identity,
       });
     });
+}
+
+/** "Name, number 12345. … My Other weighs more": whoever has named what is on sale speaks of another one of his. */
+function isMineBesides({ value, firstToken }: NameMatch, all: readonly NameMatch[], part: TextPart): boolean {
+  const { of } = value;
+  if (!('model' in of) || !opensWithMine(firstToken, part)) return false;
+  return all.some(
+    (one) => one.firstToken < firstToken && 'model' in one.value.of && one.value.of.model.ref !== of.model.ref,
+  );
 }
 
 /**

@@ -57,23 +57,27 @@ function namedIn(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<s
   return named;
 }
 
+/** A comparison's trigger, as written. */
+const COMPARES = /(?:than|als|que)(?: \S+)?$/i;
+
 /** "…, lighter than my Name." at a sentence's end: what it says before is said of this one. */
 function endsCompared(part: TextPart, clause: ClauseRange, { stance, trigger }: NameClaim): boolean {
   const next = part.clauses[clauseIndexAt(part, clause.first) + 1];
-  return stance === 'likens' && /(?:than|als|que)$/i.test(trigger ?? '') && next?.sentence !== clause.sentence;
+  return stance === 'likens' && COMPARES.test(trigger ?? '') && next?.sentence !== clause.sentence;
 }
 
 /** "… , the Name with zigzag to my cousin, and what is left is …": of clauses in one sentence each may have its own. */
 function foreignClauses(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<string>): Map<number, number> {
   const found = new Map<number, number>();
   const ownAt = new Set<number>();
-  for (const { field, of, start, stance } of names) {
+  for (const { field, of, start, stance, trigger } of names) {
     if (field !== part.field || !('model' in of)) continue;
     const clause = clauseAt(part, tokenAt(part, start));
     if (!clause) continue;
     if (own.has(of.model.ref)) ownAt.add(clause.first);
     // "Not a Name but …" goes on about this thing.
-    else if (stance === 'says' || stance === 'guesses')
+    // "Heavier than my Name with free arm".
+    else if (stance === 'says' || stance === 'guesses' || (stance === 'likens' && COMPARES.test(trigger ?? '')))
       found.set(clause.first, Math.min(start, found.get(clause.first) ?? start));
   }
   for (const first of ownAt) found.delete(first);

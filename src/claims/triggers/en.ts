@@ -38,11 +38,11 @@ export const english: readonly TriggerRow[] = [
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
   [
-    "i think|i believe|apparently|i was told|i am told|i'm told|perhaps|possibly|maybe|probably|not sure|i guess",
+    "i think|i believe|apparently|i was told|i am told|i'm told|perhaps|possibly|maybe|probably|not sure|i guess|i doubt it|i doubt that",
     { effect: 'guesses', side: 'after', reach: 8 },
   ],
   [
-    "thinking it was|thinking it is|thought it was|those who say|anyone who says|whoever says|often called|sometimes called|often described as|often advertised as|often sold as|advertised as|described as|so-called|so called|people say|some say|sellers call|sellers say|you will see|you'll see|wrongly called|wrongly described as|wrongly listed as|listed as|known to some as|people call|others call|everyone calls|called by some",
+    "used to call it|to call it|call it a|call it an|someone suggested|somebody suggested|suggested a|suggested an|suggested it was|suggested the|thinking it was|thinking it is|thought it was|those who say|anyone who says|whoever says|often called|sometimes called|often described as|often advertised as|often sold as|advertised as|described as|so-called|so called|people say|some say|sellers call|sellers say|you will see|you'll see|wrongly called|wrongly described as|wrongly listed as|listed as|known to some as|people call|others call|everyone calls|called by some",
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
@@ -100,7 +100,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'after', reach: 4, ends: true },
   ],
   [
-    "belong to my other|belongs to my other|go with my other|goes with my other|are for my other|is for my other|fit my other|fits my other|this one doesn't|this one does not|this one hasn't|this one has not|this one isn't|this one is not|this one won't|mine doesn't|this doesn't",
+    "and stays|stays with me|stays with us|stays here|is staying|is not for sale|isn't for sale|belong to my other|belongs to my other|go with my other|goes with my other|are for my other|is for my other|fit my other|fits my other|this one doesn't|this one does not|this one hasn't|this one has not|this one isn't|this one is not|this one won't|mine doesn't|this doesn't",
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
   [
@@ -197,7 +197,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'guesses', side: 'before', reach: 99, across: true },
   ],
   [
-    'staying|though in the picture|also pictured|also in the picture|keeping for myself',
+    'staying|in background|machine in the photo|machine in the picture|though in the picture|also pictured|also in the picture|keeping for myself',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   ["it's not that it|it is not that it|it isn't that it|not that it", { effect: 'guesses', side: 'before', reach: 99 }],
