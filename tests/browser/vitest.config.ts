@@ -27,6 +27,7 @@ const ONCE_IN_THE_USUAL_RUN = [
   'keeper',
   'own-corrections',
   'packs',
+  'photos',
   'price-bad-input',
   'price-rates',
   'prices',
