@@ -6,6 +6,16 @@ import type { CountClaim } from './reading';
 import type { PartReading } from './values';
 
 const WORDS: Record<string, number> = {
+  three: 3,
+  four: 4,
+  five: 5,
+  'a dozen': 12,
+  drei: 3,
+  vier: 4,
+  fünf: 5,
+  trois: 3,
+  quatre: 4,
+  cinq: 5,
   ten: 10,
   twenty: 20,
   thirty: 30,
@@ -30,12 +40,12 @@ const WORDS: Record<string, number> = {
 const NUMBER = `(\\d{1,3}(?:[.,\\u202f\\u00a0 ]\\d{3}){1,2}|\\d{1,7}|${Object.keys(WORDS).join('|')})`;
 const FEW = '(?:only|just|fewer than|less than|under|nur|lediglich|weniger als|seulement|moins de)';
 const MADE =
-  '(?:made|built|produced|manufactured|turned out|left the (?:factory|works)|exist|known|survive|gebaut|gefertigt|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|of this model|of these models|in the world|worldwide)';
+  '(?:made|built|produced|manufactured|turned out|left the (?:factory|works)|exist|known|survive|gebaut|gefertigt|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|connues|connus|bekannt|are left in the world|left in the world|left in existence|of this model|of these models|in the world|worldwide)';
 
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = inEitherForm(
   new RegExp(
-    `\\b${FEW} (?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:(?:zigzag|sewing|black|green|little|small|alloy|iron) )?(?:machines? |models? |heads? )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
+    `\\b${FEW} (?:noch )?(?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:(?:zigzag|sewing|black|green|little|small|alloy|iron) )?(?:machines? |models? |heads? )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
     'iuy',
   ),
 );
@@ -45,6 +55,12 @@ const MADE_FEW = new RegExp(
   'iuy',
 );
 const FEW_CUES = /only|just|fewer|less|under|nur|lediglich|weniger|seulement|moins/g;
+/** "Limited edition of 500". */
+const LIMITED = new RegExp(
+  `\\b(?:limited (?:edition|run|series)|limitierte (?:auflage|serie)|(?:édition|série) limitée) (?:of|von|de|à) (?:about |only |just |nur |etwa )?${NUMBER}\\b`,
+  'iuy',
+);
+const LIMITED_CUES = /limited|limitierte|edition limitee|serie limitee/g;
 const EXEMPLAIRES = new RegExp(
   `\\b${NUMBER} exemplaires? (?:seulement|en tout|au total|fabriqués|produits)(?![\\p{L}])`,
   'giu',
@@ -63,6 +79,7 @@ export function countsIn({ part, stances }: PartReading): CountClaim[] {
   const { text } = part;
   const few = matchesNear(text, FEW_MADE, FEW_CUES);
   few.push(...matchesNear(text, MADE_FEW, FEW_CUES));
+  few.push(...matchesNear(text, LIMITED, LIMITED_CUES));
   if (fold(text).text.includes('exemplaire')) few.push(...text.matchAll(EXEMPLAIRES));
   const oneOf = matchesNear(text, ONE_OF, ONE_OF_CUES).filter((found) => !few.some((other) => overlap(found, other)));
   return [...few, ...oneOf].flatMap((found) => {

@@ -16,6 +16,10 @@ describe('how many the advert says were made', () => {
     ['Fewer than 1,500 were produced.', 'en', 'Fewer than 1,500 were produced', 1500],
     ['Just forty of this model.', 'en', 'Just forty of this model', 40],
     ['Nur 300 Stück gebaut.', 'de', 'Nur 300 Stück gebaut', 300],
+    ['Limited edition of 500.', 'en', 'Limited edition of 500', 500],
+    ['Limitierte Auflage von 80.', 'de', 'Limitierte Auflage von 80', 80],
+    ['Only a dozen of these are left in the world.', 'en', 'Only a dozen of these are left in the world', 12],
+    ['Weltweit nur noch fünf bekannt.', 'de', 'nur noch fünf bekannt', 5],
     ['Fabriquée à 50 exemplaires seulement.', 'fr', '50 exemplaires seulement', 50],
   ])('%s', (text, language, quote, most) => expect(counts(text, language)).toEqual([[quote, most]]));
 
@@ -23,6 +27,7 @@ describe('how many the advert says were made', () => {
     'Only 200 miles on the clock.',
     'Made 200 dresses with it.',
     'One of my machines.',
+    'Only three left in the shop.',
     'About 400,000 were made.',
   ])('none in: %s', (text) => expect(counts(text)).toEqual([]));
 
