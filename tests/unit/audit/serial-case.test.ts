@@ -23,6 +23,8 @@ describe('the verdict on a serial', () => {
   it('another year than the advert says', () => {
     expect(verdict('KD372118', undefined, 'Made in 1960.')).toBe('another-year');
     expect(verdict('KD372118', undefined, 'Bought in 1960.')).toBe('fits');
+    expect(verdict('KD372118', undefined, 'Made in 1960. A machine from 1955.')).toBe('fits');
+    expect(verdict('KD372118', undefined, 'Made in 1960. A machine from 1961.')).toBe('another-year');
   });
 
   it('none where none is given', () => expect(auditOf(cressiter('')).serial.verdict).toBe('none'));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { STOCK_YEARS, yearsAgree, yearsClaimed, yearsDisagree } from '../../../src/audit/years';
+import { STOCK_YEARS, yearsAgree, yearsBesides, yearsClaimed, yearsDisagree } from '../../../src/audit/years';
 import type { Run } from '../../../src/pack/serials/run';
 import { readingOf } from '../claims/support/reading';
 
@@ -34,4 +34,26 @@ describe('years made against the year of an allotment', () => {
     'not claimed: %s',
     (text) => expect(yearsClaimed(reading(text))).toEqual([]),
   );
+});
+
+describe('years beside one that doesn’t fit', () => {
+  const besides = (text: string): string[] =>
+    yearsBesides([run(null), run(1955)], reading(`Made in 1961. ${text}`)).map(({ quote }) => quote);
+
+  it.each([
+    ['A machine from 1955.', '1955'],
+    ['It went to the fair, 1955.', '1955'],
+    ['Made in the 1950s.', '1950s'],
+    ['Made about 1950.', 'about 1950'],
+    ['Made between 1935 and 1955.', '1935 and 1955'],
+  ])('by whatever word, where they fit: %s', (text, quote) => expect(besides(text)).toEqual([quote]));
+
+  it.each([
+    'A machine from 1950.',
+    'Bought in 1955.',
+    'Not made in 1955.',
+    'My other machine was made in 1955.',
+    'Made before 1960.',
+    'Made between 1934 and 1955.',
+  ])('not: %s', (text) => expect(besides(text)).toEqual([]));
 });

@@ -49,3 +49,15 @@ describe('other lists are not', () => {
     'It has no lamp, the lovely old black family {cast iron} machine or so.',
   ])('%s', (sentence) => expect(read(sentence).stance).not.toBe('denies'));
 });
+
+describe('after a word for what is lacking “and” closes a list too', () => {
+  it.each([
+    ['en', 'It lacks lamp, {zigzag} and free arm.', 'denies'],
+    ['en', 'It is lacking lamp, zigzag and {free arm}.', 'denies'],
+    ['de', 'Es fehlen Lampe, {Zickzack} und Freiarm.', 'denies'],
+    ['fr', 'Il manque lampe, {zigzag} et bras libre.', 'guesses'],
+    ['en', 'It has no lamp, {zigzag} and free arm.', 'says'],
+    ['de', 'Sie hat kein Licht, {Zickzack} und Freiarm.', 'says'],
+    ['en', 'It lacks a lamp, it is {cast iron} and heavy.', 'says'],
+  ])('%s: %s', (language, sentence, stance) => expect(read(sentence, language).stance).toBe(stance));
+});

@@ -13,6 +13,7 @@ describe('lists of words to be found by', () => {
     'Gut.\nSuchbegriffe: zigzag, Overlock',
     'Mots-clés : zigzag, cuir',
     'Straight stitch. Tags: zigzag free arm leather',
+    'Straight stitch. Popular searches: zigzag, free arm.',
     'Straight stitch. Tags old zigzag treadle retro',
     'Straight stitch. zigzag industrial free arm treadle vintage antique sewing',
   ])('claim nothing: %j', (text) => {
@@ -25,4 +26,19 @@ describe('lists of words to be found by', () => {
     'Straight and zigzag, for leather and upholstery.',
     'Cast iron\nzigzag stitch class 15 bobbin low shank',
   ])('end where a sentence speaks: %j', (text) => expect(zigzags(text)).toEqual([expect.not.stringMatching(/\(/)]));
+});
+
+describe('what is on sale besides', () => {
+  it.each([
+    'In stock: zigzag',
+    'Straight stitch.\nIn stock too: zigzag, free arm',
+    'Straight stitch. More items of mine: zigzag, free arm.',
+    'Gut.\nWeitere Artikel: zigzag',
+    'Autres annonces : zigzag, cuir',
+  ])('stands behind its heading: %j', (text) => expect(zigzags(text)).toEqual(['zigzag (other)']));
+
+  it.each(['In stock it has zigzag.', 'Also available: feet.\nIt does zigzag.', 'Also in good order: zigzag'])(
+    'not here: %j',
+    (text) => expect(zigzags(text)).toEqual(['zigzag']),
+  );
 });

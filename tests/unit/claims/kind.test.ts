@@ -15,6 +15,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     'Cressiter on treadle table',
     { title: 'Cressiter treadle cabinet', description: 'Grindlewade Cressiter, cast iron. KD 372118.' },
     { title: 'Cressiter', description: 'We also repair machines, ask. A lovely old sewing machine.' },
+    { title: 'Old sewing machine', description: 'Repaired by a man with 30 years in the trade.' },
+    { title: 'Old sewing machine', description: 'I can bring it to you, cleaned and set up.' },
   ],
   part: [
     'Bobbin case for Grindlewade Cressiter',
@@ -61,6 +63,9 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     'Sewing machine repair service',
     'Nähmaschinenreparatur',
     { title: 'Sewing machines', description: 'I repair all old machines. Call out 20 pounds.' },
+    { title: 'Sewing machines', description: '30 years repairing them, everywhere.' },
+    { title: 'Old sewing machine', description: 'Strip clean and set up, 40 pounds.' },
+    { title: 'Old sewing machine', description: 'Bring it to me, it will run again.' },
   ],
 };
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { MeasureClaim } from '../../../src/claims/reading';
 import { saying, short } from './support/reading';
 
 const measures = (text: string): string[] => short(saying(text).measures);
@@ -36,4 +37,44 @@ describe('more than the machine was on the scale', () => {
   it.each(['14 kg without the case.', '14 kg with the case off.', '14 kg.'])('not: %s', (text) =>
     expect(withMore(text)).toEqual([false]),
   );
+});
+
+describe('words right before a weight', () => {
+  const only = (text: string): MeasureClaim => saying(text).measures[0]!;
+  it.each([
+    'It weighs just over 14 kg.',
+    'It weighs a little less than 14 kg.',
+    'Sie wiegt etwas über 14 kg.',
+    'Elle pèse un peu plus de 14 kg.',
+  ])('make it about as much: %s', (text) => expect(only(text)).toMatchObject({ bound: null, approximate: true }));
+  it.each([
+    ['It weighs over 14 kg.', 'least'],
+    ['It weighs less than 14 kg.', 'most'],
+    ['Sie wiegt über 14 kg.', 'least'],
+    ['Elle pèse plus de 14 kg.', 'least'],
+  ])('limit it: %s', (text, bound) => expect(only(text).bound).toBe(bound));
+
+  it.each(['Head alone 14 kg, in its case 18.', 'The bare head 14 kg.', 'Kopf allein 14 kg.', 'Tête seule 14 kg.'])(
+    'say that nothing else was on the scale: %s',
+    (text) => expect(only(text).alone).toBe(true),
+  );
+  it.each(['The head weighs 14 kg.', 'The case alone weighs 4 kg.', 'It weighs 18 kg in its case.'])(
+    'don’t say so: %s',
+    (text) => expect(only(text).alone).toBe(false),
+  );
+});
+
+describe('weights beside the machine’s', () => {
+  it.each([
+    ['Bread oven £15, weighs 11 kg.', '11 kg (other)'],
+    ['Cressiter £15, weighs 14 kg.', '14 kg'],
+    ['It goes in two parcels, 12 kg.', '12 kg (other)'],
+    ['In zwei Paketen, 12 kg.', '12 kg (other)'],
+    ['En deux colis, 12 kg.', '12 kg (other)'],
+    ['It goes in the car, 12 kg.', '12 kg'],
+    ['It weighs 5 kg more.', '5 kg (other)'],
+    ['It weighs 14 kg today.', '14 kg'],
+    ['For its age lightweight at 14 kg.', '14 kg'],
+    ['For its drawer lightweight at 14 kg.', '14 kg (other)'],
+  ])('%s', (text, expected) => expect(measures(text)).toEqual([expected]));
 });

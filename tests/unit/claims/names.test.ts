@@ -68,3 +68,47 @@ describe('what the advert says of a name', () => {
     (text) => expect(identity(text)).toEqual([false]),
   );
 });
+
+describe('what is on offer is called by its name', () => {
+  const claims = (text: string): string[] =>
+    saying(text).names.flatMap(({ field, of, name, identity, subject }) =>
+      field === 'description' && 'model' in of ? [`${name} ${identity ? 'is it' : 'is named'}, ${subject}`] : [],
+    );
+
+  it.each([
+    'Offering my Wendelow.',
+    'For sale is a Wendelow.',
+    'What you see is a Wendelow.',
+    "For sale my mother's Wendelow.",
+    "Selling my gran's Wendelow.",
+    'It is the Wendelow.',
+    'Zu verkaufen: Wendelow.',
+    'Angeboten wird eine Wendelow.',
+    'Es handelt sich um eine Wendelow.',
+    'À vendre : ma Wendelow.',
+    "Il s'agit d'une Wendelow.",
+    'Nous proposons une Wendelow.',
+  ])('%s', (text) => expect(claims(text)).toEqual(['Wendelow is it, this']));
+
+  it.each([
+    ['I am selling a Wendelow too.', 'this'],
+    ["It is the Wendelow's works.", 'this'],
+    ['My Wendelow weighs 18 kg, this one 14.', 'this'],
+    ['Ma Wendelow pèse 18 kg, celle-ci 14.', 'this'],
+    ['Nous proposons aussi une Wendelow.', 'this'],
+    ['Auch biete ich eine Wendelow an.', 'this'],
+    ['Also for sale is a Wendelow.', 'other'],
+    ["It came with my mother's Wendelow.", 'other'],
+  ])('not by: %s', (text, subject) => expect(claims(text)).toEqual([`Wendelow is named, ${subject}`]));
+
+  it('whoever has named it speaks of another one as his', () => {
+    expect(claims('A Cressiter. My Wendelow weighs more.')).toEqual([
+      'Cressiter is named, this',
+      'Wendelow is named, this',
+    ]);
+    expect(claims('A Wendelow. My Wendelow weighs 14 kg.')).toEqual([
+      'Wendelow is named, this',
+      'Wendelow is it, this',
+    ]);
+  });
+});

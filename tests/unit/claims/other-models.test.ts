@@ -17,6 +17,24 @@ describe('sentences that speak of another model', () => {
   it('the next sentence speaks of this thing again', () =>
     expect(says('The Bodrannock came later. Cast iron all through.')).toEqual(['Cast iron']));
 
+  it.each([
+    ['Heavier than my Bodrannock with zigzag.', 'zigzag (other)'],
+    ['Heavier than my Bodrannock, it does zigzag.', 'zigzag'],
+    ['Heavier than my Bodrannock. With zigzag.', 'zigzag'],
+    ['With zigzag, heavier than my Bodrannock.', 'zigzag'],
+  ])('behind a comparison, what the other has: %s', (text, expected) => expect(says(text)).toEqual([expected]));
+
+  it('in French too', () =>
+    expect(
+      short(
+        readingOf({
+          title: 'Grindlewade Cressiter',
+          description: 'Plus lourde que ma Bodrannock avec zigzag.',
+          language: 'fr',
+        }).wordings,
+      ),
+    ).toEqual(['zigzag (other)']));
+
   it('where no model is on sale, no other is another', () =>
     expect(short(readingOf({ title: 'Sewing machine', description: 'Not a Bodrannock. Zigzag.' }).wordings)).toContain(
       'Zigzag',

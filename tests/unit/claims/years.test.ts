@@ -4,7 +4,8 @@ import { readingOf } from './support/reading';
 
 const kinds = (draft: Draft): string[] =>
   readingOf(draft).years.map(({ kind, from, to }) => `${kind} ${from === to ? from : `${from}-${to}`}`);
-const inText = (description: string): string[] => kinds({ title: 'Sewing machine', description });
+const inText = (description: string, language = 'en'): string[] =>
+  kinds({ title: 'Sewing machine', description, language });
 
 describe('of what kind a year is', () => {
   it.each([
@@ -51,4 +52,45 @@ describe('of what kind a year is', () => {
   ])('claims nothing of the machine: %s', (text) =>
     expect(inText(text).filter((year) => year.startsWith('made'))).toEqual([]),
   );
+});
+
+describe('a year that nothing but its place calls the year made', () => {
+  it.each([
+    ['en', 'Sewing machine, 1955.', 'made 1955'],
+    ['en', 'A lovely old sewing machine, circa 1955.', 'made 1955'],
+    ['de', 'Nähmaschine, um 1955.', 'made 1955'],
+    ['fr', 'Machine à coudre, 1955.', 'made 1955'],
+    ['en', 'Oak table, 1955.', 'unknown 1955'],
+    ['en', 'Sewing machine by the window, 1955.', 'unknown 1955'],
+  ])('bare, behind a name (%s): %s', (language, text, expected) => expect(inText(text, language)).toEqual([expected]));
+
+  it.each([
+    ['Built during the war, in 1942.', 'made 1942'],
+    ['Sold during the war, in 1942.', 'unknown 1942'],
+    ['The year is 1948.', 'made 1948'],
+    ['Year 1948.', 'made 1948'],
+    ['The last year 1948.', 'unknown 1948'],
+    ['The number says 1954.', 'made 1954'],
+    ['The label says 1954.', 'unknown 1954'],
+  ])('behind what it belongs to, or a label: %s', (text, expected) => expect(inText(text)).toEqual([expected]));
+});
+
+describe('of what a sentence speaks', () => {
+  it.each([
+    ['en', 'The table, which is from 1960, is light.', 'other 1960'],
+    ['en', 'The machine, which is from 1960, is light.', 'made 1960'],
+    ['fr', 'Le meuble, qui est de 1960, est léger.', 'other 1960'],
+    ['en', 'The table is light, folding, from the seventies.', 'other 1970-1979'],
+    ['en', 'The machine is light, sturdy, from the seventies.', 'made 1970-1979'],
+    ['fr', 'La table est pliante, de 1960.', 'other 1960'],
+    ['de', 'Der Motor stammt aus 1955.', 'other 1955'],
+    ['de', 'Sie stammt aus 1955.', 'made 1955'],
+    ['de', 'Die von 1968 sehen anders aus.', 'other 1968'],
+    ['en', 'The number dates it to 1936.', 'made 1936'],
+    ['en', 'The serial is from 1936.', 'made 1936'],
+    ['en', 'The drawer is from 1936.', 'other 1936'],
+    ['en', 'She used it from 1962.', 'owned 1962'],
+    ['fr', "Sortie d'usine en 1952.", 'made 1952'],
+    ['fr', "L'usine date de 1952.", 'other 1952'],
+  ])('its year is of that (%s): %s', (language, text, expected) => expect(inText(text, language)).toEqual([expected]));
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cressiter, found } from '../support/demo';
+import { cressiter, findingsOf, found } from '../support/demo';
 
 /** A Cressiter's head weighs 14.1 to 14.9 kg; the case adds up to 4. */
 const check = (text: string): string[] => found('weight', cressiter(text));
@@ -85,4 +85,26 @@ describe('lengths', () => {
     expect(ostlewick('Bobbin diameter 20.4 mm.')).toEqual(['agrees: 20.4 mm']);
     expect(ostlewick('The bed is 25 mm thick.')).toEqual([]);
   });
+});
+
+describe('two weights', () => {
+  it.each([
+    ['It weighs 9 kg. It weighs 14.5 kg.', '9 kg', '14.5 kg'],
+    ['Weighs 29 kg. It weighs 32 lb.', '29 kg', '32 lb'],
+    ['It weighs 9 kg. It weighs about 13 kg.', '9 kg', '13 kg'],
+  ])('of which one fits are a question: %s', (text, wrong, right) => {
+    expect(check(text)).toEqual([`unproved: ${wrong}`, `agrees: ${right}`]);
+    const [asked] = findingsOf('weight', cressiter(text));
+    expect(asked!.text).toContain(`both “${wrong}” and “${right}”`);
+  });
+
+  it.each([
+    'It weighs 9 kg. The case weighs 14.5 kg.',
+    'It weighs 9 kg. It weighs over 14 kg.',
+    'It weighs 9 kg. It weighs 14.5 kg in its case.',
+    'It weighs 9 kg. It may weigh 14.5 kg.',
+    'It weighs 9 kg. It weighs 20 kg.',
+  ])('of which none is the machine’s alone and fits are not: %s', (text) =>
+    expect(check(text)).toContain('disproved: 9 kg'),
+  );
 });
