@@ -47,7 +47,7 @@ const english: Record<string, readonly string[]> = {
     'The {free arm} is short.',
     'The {free arm} is good.',
     'The one with {zigzag}.',
-    'I tried it, {cast iron}.',
+    'I tried {zigzag}.',
     'It has {zigzag}.',
     'The {zigzag} feet go with it.',
   ],
