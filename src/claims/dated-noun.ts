@@ -23,11 +23,13 @@ export function isOfAnother({ part, hits }: PartReading, first: number): boolean
   if (verb <= from) return goesOn({ part, hits }, clause);
   const isThing = beginningWithin(hits, from, verb).some((hit) => hit.value.kind === 'thing' && hit.lastToken < verb);
   // "Baujahr ist 1963", "the number dates it to 1936".
+  const isAnothers = /^(?:catalogue|catalog|patent|part|phone)$/.test(part.tokens[verb - 2]?.folded ?? '');
   if (
     isThing ||
-    /^(?:baujahr|jahrgang|year|date|datum|annee|model|modell|modele|number|serial|nummer|seriennummer|numero)$/.test(
-      part.tokens[verb - 1]!.folded,
-    )
+    (!isAnothers &&
+      /^(?:baujahr|jahrgang|year|date|datum|annee|model|modell|modele|number|serial|nummer|seriennummer|numero)$/.test(
+        part.tokens[verb - 1]!.folded,
+      ))
   )
     return false;
   return isOther(

@@ -46,10 +46,11 @@ export function deniedInList(
       return effect === 'denies' && side === 'before' && !namesOnly;
     });
     if (trigger) {
-      const closes = LACKS.test(part.tokens[trigger.lastToken]!.folded) ? ANDS : CLOSES;
-      if (!isClosed(part, own, first, closes)) return null;
+      const lacks = LACKS.test(part.tokens[trigger.lastToken]!.folded);
+      if (!isClosed(part, own, first, lacks ? ANDS : CLOSES)) return null;
       if (wordsIn(part, trigger.lastToken + 1, before.last) > FIRST_ITEM) return null;
-      return { trigger, sure: !opensSentence(part, trigger) };
+      // "It lacks a lamp, cast iron and heavy" may end its list at the comma.
+      return { trigger, sure: !lacks && !opensSentence(part, trigger) };
     }
     if (!isItem(part, before)) return null;
   }

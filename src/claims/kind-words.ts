@@ -37,7 +37,7 @@ export const ASKING =
 
 /** A text that says so offers work, not a thing. */
 export const SERVICE_FIRST_PERSON =
-  "i can help|years repairing|years of repairing|strip clean and set up|bring it to me|bring them to me|i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
+  "years repairing|years of repairing|strip clean and set up|bring it to me|bring them to me|i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
 
 /** Words that make several named machines one offer: "X and Y, the pair". */
 export const TOGETHER =

@@ -16,5 +16,5 @@ export function isOfTheFirm(part: TextPart, token: number): boolean {
   const from = Math.max(clause.first, token - FARTHEST);
   const before = part.tokens.slice(from, token);
   // "Sortie d'usine en 1952": of the thing.
-  return before.some(({ folded }, at) => FIRMS.has(folded) && !before.slice(Math.max(0, at - 2), at).some(isLeaving));
+  return before.some(({ folded }, at) => FIRMS.has(folded) && !before.slice(Math.max(0, at - 3), at).some(isLeaving));
 }

@@ -43,7 +43,7 @@ async function withEach<T>(
     const tab = await context.newPage();
     let current: StoredPage | null = null;
     await context.route('**/*', async (route) => {
-      if (!current || route.request().url() !== new URL(current.address).href) return route.abort();
+      if (!current || withoutFragment(route.request().url()) !== withoutFragment(current.address)) return route.abort();
       await route.fulfill({
         body: current.html,
         // Without a charset, so that the page's own is found as the standard says.
@@ -60,6 +60,13 @@ async function withEach<T>(
   } finally {
     await browser.close();
   }
+}
+
+/** No server is asked for what stands behind the `#`. */
+function withoutFragment(address: string): string {
+  const url = new URL(address);
+  url.hash = '';
+  return url.href;
 }
 
 /** Reads pages with ours and with readability, in turns. */

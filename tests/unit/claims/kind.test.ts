@@ -17,6 +17,7 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Cressiter', description: 'We also repair machines, ask. A lovely old sewing machine.' },
     { title: 'Old sewing machine', description: 'Repaired by a man with 30 years in the trade.' },
     { title: 'Old sewing machine', description: 'I can bring it to you, cleaned and set up.' },
+    { title: 'Cressiter', description: 'If you need delivery I can help with that. Serial KD 372118. £60.' },
   ],
   part: [
     'Bobbin case for Grindlewade Cressiter',

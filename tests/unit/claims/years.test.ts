@@ -91,6 +91,8 @@ describe('of what a sentence speaks', () => {
     ['en', 'The drawer is from 1936.', 'other 1936'],
     ['en', 'She used it from 1962.', 'owned 1962'],
     ['fr', "Sortie d'usine en 1952.", 'made 1952'],
+    ['fr', "Sortie de l'usine en 1952.", 'made 1952'],
+    ['en', 'The catalogue number is from 1936.', 'other 1936'],
     ['fr', "L'usine date de 1952.", 'other 1952'],
   ])('its year is of that (%s): %s', (language, text, expected) => expect(inText(text, language)).toEqual([expected]));
 });
