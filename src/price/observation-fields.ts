@@ -44,14 +44,26 @@ export interface Writing {
 }
 
 const LONGEST = 500;
-const KINDS: Record<string, 'asked' | 'paid'> = {
-  ...{ asked: 'asked', asking: 'asked', ask: 'asked', listed: 'asked', gefordert: 'asked', demandé: 'asked' },
-  ...{ paid: 'paid', sold: 'paid', 'sold for': 'paid', bezahlt: 'paid', verkauft: 'paid', payé: 'paid', vendu: 'paid' },
-};
-const YES_NO: Record<string, boolean> = {
-  ...{ yes: true, y: true, true: true, '1': true, ja: true, oui: true, complete: true },
-  ...{ no: false, n: false, false: false, '0': false, nein: false, non: false, incomplete: false },
-};
+const KINDS = new Map<string, 'asked' | 'paid'>(
+  Object.entries({
+    ...{ asked: 'asked', asking: 'asked', ask: 'asked', listed: 'asked', gefordert: 'asked', demandé: 'asked' },
+    ...{
+      paid: 'paid',
+      sold: 'paid',
+      'sold for': 'paid',
+      bezahlt: 'paid',
+      verkauft: 'paid',
+      payé: 'paid',
+      vendu: 'paid',
+    },
+  } as const),
+);
+const YES_NO = new Map<string, boolean>(
+  Object.entries({
+    ...{ yes: true, y: true, true: true, '1': true, ja: true, oui: true, complete: true },
+    ...{ no: false, n: false, false: false, '0': false, nein: false, non: false, incomplete: false },
+  }),
+);
 
 /**
  * An observation from what is written of it.
@@ -69,7 +81,7 @@ export function observationOf(
   const said = Object.fromEntries(OBSERVATION_FIELDS.map((field) => [field, written[field].trim()])) as Written;
   const model = said.model === '' ? wrong('model', 'missing') : (modelOf(said.model) ?? wrong('model', 'unknown'));
   const kind =
-    said.kind === '' ? wrong('kind', 'missing') : (KINDS[said.kind.toLowerCase()] ?? wrong('kind', 'unknown'));
+    said.kind === '' ? wrong('kind', 'missing') : (KINDS.get(said.kind.toLowerCase()) ?? wrong('kind', 'unknown'));
   const code = said.currency.toUpperCase();
   if (code !== '' && minorUnits(code) === null) wrong('currency', 'unknown');
   const money = said.amount === '' ? wrong('amount', 'missing') : moneyOf(said.amount, code, wrong);
@@ -78,7 +90,7 @@ export function observationOf(
   const date = said.date === '' ? wrong('date', 'missing') : (dateOf(said.date) ?? wrong('date', 'form'));
   if (date && date > today) wrong('date', 'future');
   const grade = said.grade && model ? (gradeOf(said.grade, model) ?? wrong('grade', 'unknown')) : null;
-  const complete = said.complete ? (YES_NO[said.complete.toLowerCase()] ?? wrong('complete', 'unknown')) : null;
+  const complete = said.complete ? (YES_NO.get(said.complete.toLowerCase()) ?? wrong('complete', 'unknown')) : null;
   const finish = oneOf(said.finish, ['plain', 'refinished'] as const, () => wrong('finish', 'unknown'));
   const seller = oneOf(said.seller, ['private', 'trade'] as const, () => wrong('seller', 'unknown'));
   if (said.link && !/^https?:\/\/\S+$/i.test(said.link)) wrong('link', 'form');

@@ -23,17 +23,19 @@ const ROWS: [property: string, label: string][] = [
 ];
 
 /** schema.org units of measure by their UN/CEFACT common codes. */
-const UNITS: Record<string, string> = {
-  KGM: 'kg',
-  GRM: 'g',
-  LBR: 'lb',
-  ONZ: 'oz',
-  CMT: 'cm',
-  MMT: 'mm',
-  MTR: 'm',
-  INH: 'in',
-  FOT: 'ft',
-};
+const UNITS = new Map(
+  Object.entries({
+    KGM: 'kg',
+    GRM: 'g',
+    LBR: 'lb',
+    ONZ: 'oz',
+    CMT: 'cm',
+    MMT: 'mm',
+    MTR: 'm',
+    INH: 'in',
+    FOT: 'ft',
+  }),
+);
 
 /** The main product (or offer) of a page as candidates; `weight` is what the source is worth. */
 export function candidatesOf(main: Thing, source: SourceName, weight: number): Candidate[] {
@@ -102,7 +104,7 @@ export function candidatesOf(main: Thing, source: SourceName, weight: number): C
 /** A value as a person would write it: a quantity with its unit, a thing by its name. */
 function worded(value: string | Thing): string {
   if (typeof value === 'string') return value;
-  const unit = text(value, 'unitText') ?? UNITS[text(value, 'unitCode') ?? ''] ?? '';
+  const unit = text(value, 'unitText') ?? UNITS.get(text(value, 'unitCode') ?? '') ?? '';
   const low = text(value, 'value') ?? text(value, 'minValue');
   const high = text(value, 'value') === undefined ? text(value, 'maxValue') : undefined;
   if (low !== undefined)

@@ -52,6 +52,8 @@ describe('an observation as somebody writes it', () => {
     [{ model: '' }, 'model', 'missing'],
     [{ model: 'Nowhere' }, 'model', 'unknown'],
     [{ kind: 'sold out' }, 'kind', 'unknown'],
+    [{ kind: 'constructor' }, 'kind', 'unknown'],
+    [{ complete: 'constructor' }, 'complete', 'unknown'],
     [{ amount: '0' }, 'amount', 'too-low'],
     [{ amount: '-5' }, 'amount', 'too-low'],
     [{ amount: '1e12' }, 'amount', 'too-high'],

@@ -15,6 +15,8 @@ describe('the currency that a sign means on a page', () => {
     // A country of the euro has no sign that others share.
     ['de-at', 'https://markt.example.ch/', null],
     [null, null, null],
+    // A word that every object of the language knows is no language.
+    ['constructor', null, null],
   ])('of %s at %s is %s', (language, url, currency) => {
     expect(homeCurrency(language, url)).toBe(currency);
   });
