@@ -13,17 +13,12 @@ const AFTER_MOST = /^ ?(?:or less|or under|oder weniger|ou moins|max)(?!\p{L})/u
 const JUST =
   /(?:^|[^\p{L}])(?:(?:just|a little|slightly|a bit|a touch|little|barely) (?:over|under|above|below|more than|less than)|(?:knapp|etwas|kaum) (?:uber|unter|mehr als|weniger als)|(?:un peu|a peine) (?:plus|moins) de) ?$/u;
 
-/** @param before as in `boundOf` */
-export function isJustBeside(before: string): boolean {
-  return JUST.test(before);
-}
-
 /**
  * "Over 10 kg" says nothing of 14 kg, "at most 10 kg" does.
  * @param before folded text that ends where the measure begins; `after` begins where it ends
  */
-export function boundOf(before: string, after: string): Bound | null {
-  if (isJustBeside(before)) return null;
+export function boundOf(before: string, after: string): Bound | 'about' | null {
+  if (JUST.test(before)) return 'about';
   if (LEAST.test(before) || AFTER_LEAST.test(after)) return 'least';
   return MOST.test(before) || AFTER_MOST.test(after) ? 'most' : null;
 }

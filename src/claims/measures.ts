@@ -2,7 +2,7 @@ import type { AttributeKnown } from '../pack/knowledge';
 import { findLengths, findWeights } from '../quantity/measures';
 import type { Measure } from '../quantity/types';
 import { fold } from '../text/fold';
-import { boundOf, isJustBeside } from './bounds';
+import { boundOf } from './bounds';
 import { beginningWithin, ofKind } from './hits';
 import { ofAnother } from './other-thing';
 import { type ClauseRange, clauseAt, FARTHEST, type TextPart, tokenAt } from './part-text';
@@ -81,7 +81,10 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
     : inBrackets
       ? part.text.slice(inBrackets.start, inBrackets.end)
       : otherWeighed(reading, first, last);
-  const before = foldedNear(part, measure.start - BESIDE, measure.start);
+  const bound = boundOf(
+    foldedNear(part, measure.start - BESIDE, measure.start),
+    foldedNear(part, measure.end, measure.end + BESIDE),
+  );
   const claim = stancedQuote(
     part,
     measure.start,
@@ -92,8 +95,8 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
     attribute,
     low: measure.low,
     high: measure.high,
-    approximate: measure.approximate || isJustBeside(before),
-    bound: boundOf(before, foldedNear(part, measure.end, measure.end + BESIDE)),
+    approximate: measure.approximate || bound === 'about',
+    bound: bound === 'about' ? null : bound,
     withMore: isWithMore(words),
     alone:
       HEAD_ALONE.test(words.join(' ')) ||

@@ -42,13 +42,8 @@ function measured(auditCase: AuditCase): Finding[] {
   const groups = grouped(said, key);
   return groups.flatMap((claims) => {
     const claim = claims[0];
-    const slack = claim.approximate ? GUESS_SLACK : SCALE_SLACK;
     const allowance = allowanceOf(claim);
-    const exact: Range = {
-      kind: 'range',
-      from: claim.bound === 'most' ? 0 : claim.low * (1 - slack),
-      to: claim.bound === 'least' ? Number.POSITIVE_INFINITY : claim.high * (1 + slack),
-    };
+    const exact = rangeOf(claim);
     const stated: Stated = { claims, attribute: claim.attribute, allowed: exact };
     const held = hold(auditCase, claim.attribute, exact, false);
     const first = held?.facts[0];
@@ -77,14 +72,22 @@ function measured(auditCase: AuditCase): Finding[] {
   });
 }
 
-function fits(claim: MeasureClaim, facts: readonly { fact: FactKnown }[]): boolean {
-  if (claim.bound || claim.withMore) return false;
-  const slack = claim.approximate ? GUESS_SLACK : SCALE_SLACK;
-  return facts.every(
-    ({ fact: { allowed } }) =>
-      allowed.kind === 'range' && claim.low * (1 - slack) <= allowed.to && claim.high * (1 + slack) >= allowed.from,
-  );
+/** What a stated weight may be, as scales and guesses go. */
+function rangeOf({ low, high, approximate, bound }: MeasureClaim): Range {
+  const slack = approximate ? GUESS_SLACK : SCALE_SLACK;
+  return {
+    kind: 'range',
+    from: bound === 'most' ? 0 : low * (1 - slack),
+    to: bound === 'least' ? Number.POSITIVE_INFINITY : high * (1 + slack),
+  };
 }
+
+function fits(claim: MeasureClaim, facts: readonly { fact: FactKnown }[]): boolean {
+  return !claim.bound && !claim.withMore && facts.every(({ fact }) => meets(fact, rangeOf(claim)));
+}
+
+const meets = ({ allowed }: FactKnown, { from, to }: { from: number; to: number }): boolean =>
+  allowed.kind === 'range' && allowed.from <= to && allowed.to >= from;
 
 /** Less than a third, or more than three times: of a bobbin, a parcel or a load, whatever the sentence says. */
 const FAR = 3;
@@ -113,9 +116,7 @@ function reaches(
   said: { from: number; to: number },
 ): boolean {
   const { facts, whole } = factsInForce(model, attribute.ref, conditionsOf(auditCase, run));
-  const meets = ({ allowed }: FactKnown): boolean =>
-    allowed.kind === 'range' && allowed.from <= said.to && allowed.to >= said.from;
-  return whole && facts.length > 0 && facts.every(meets);
+  return whole && facts.length > 0 && facts.every((fact) => meets(fact, said));
 }
 
 function limited(auditCase: AuditCase): Finding[] {
