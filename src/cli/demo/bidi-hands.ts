@@ -20,16 +20,27 @@ const SHIFT = '\uE008';
 /** As often as a press is tried that did not reach what it was meant for. */
 const TRIES = 3;
 
+/** How long a press waits for what it is meant for, in milliseconds: a page may still be drawing it. */
+const PATIENCE = 15_000;
+
 /**
- * A real mouse click in the middle of the selector's first match, scrolled into view, once it stands still there. What
- * is drawn in that very moment can push it from under the mouse: then it is pressed once more.
+ * A real mouse click in the middle of the selector's first match, scrolled into view, once it is there and stands still.
+ * What is drawn in that very moment can push it from under the mouse: then it is pressed once more.
+ * @throws Error where nothing matches in `patience` milliseconds
  */
-export async function clickIn(connection: Connection, context: string, selector: string): Promise<void> {
+export async function clickIn(
+  connection: Connection,
+  context: string,
+  selector: string,
+  patience = PATIENCE,
+): Promise<void> {
+  const there = async () => (await evaluateIn(connection, context, isThere, [selector])) === true;
+  if (!(await keepAsking(there, patience))) throw new Error(`nothing matches ${selector}`);
   for (let tries = 0; tries < TRIES; tries += 1) {
     const at = (await evaluateIn(connection, context, standingStill, [selector])) as { x: number; y: number } | null;
-    // Gone: the press before has done its work after all.
+    // Gone: the press before has done its work after all, or a page that was being left had it.
     if (!at && tries > 0) return;
-    if (!at) throw new Error(`nothing matches ${selector}`);
+    if (!at) throw new Error(`gone before it was pressed: ${selector}`);
     const actions = [
       { type: 'pointerMove', ...at },
       { type: 'pointerDown', button: 0 },
@@ -40,6 +51,11 @@ export async function clickIn(connection: Connection, context: string, selector:
     const missed = await evaluateIn(connection, context, wasMissed, []).catch(() => false);
     if (missed !== true) return;
   }
+}
+
+/** In the page: something matches. */
+function isThere(wanted: string): boolean {
+  return document.querySelector(wanted) !== null;
 }
 
 /** In the page: where the element stands; from now on the page knows whether a press reaches it. */
