@@ -17,6 +17,9 @@ export function isOfAnother({ part, hits }: PartReading, first: number): boolean
   // "School built 1911".
   if (/^(?:built|erected|founded|opened|extended)$/.test(part.tokens[first - 1]?.folded ?? '') && first - 1 > from)
     return isOther({ part, hits }, first - 2);
+  // "Schule Baujahr 1902": nothing but its noun stands before.
+  if (/^(?:baujahr|bj)$/.test(part.tokens[first - 1]?.folded ?? '') && first - 2 === from)
+    return isOther({ part, hits }, from);
   if (part.tokens.slice(from, first).some(({ folded }) => FOLLOWS.test(folded))) return true;
   let verb = first - 1;
   while (verb > from && !COPULA.test(part.tokens[verb]!.folded) && !isBeen(part, verb)) verb--;
@@ -69,7 +72,7 @@ function isOther({ part, hits }: Pick<PartReading, 'part' | 'hits'>, at: number)
 }
 
 /** Papers and finds that lie in a case or drawer. Folded. */
-const FOUND =
+export const FOUND =
   /^(?:news ?papers?|papers?|magazines?|books?|catalogues?|adverts?|advertisements?|photos?|photographs?|pictures?|letters?|receipts?|invoices?|calendars?|coins?|stamps?|posters?|cards?|postcards?|leaflets?|brochures?|patterns?|zeitung|zeitungen|zeitschrift|buch|katalog|anzeige|werbung|foto|bild|brief|quittung|rechnung|kalender|munze|plakat|karte|postkarte|prospekt|schnittmuster|journal|journaux|livre|annonce|publicite|photo|lettre|facture|calendrier|piece|affiche|carte|brochure|patron)$/;
 
 /** What a head is put on or into. Folded. */
@@ -107,6 +110,7 @@ export function isOfFound(reading: PartReading, first: number): boolean {
   const noun = part.tokens[of - 1];
   if (!noun || !OF.test(part.tokens[of]!.folded) || noun.kind === 'mark' || noun.kind === 'break') return false;
   if (FOUND.test(noun.folded) || /^(?:those|celles|ceux)$/.test(noun.folded)) return true;
+  if (isGoverned(part, of - 1)) return true;
   // "Die von 1968 sehen anders aus".
   if (noun.folded === 'die' && !/^(?:stammt?|ist|war)$/.test(part.tokens[first + 1]?.folded ?? '')) return true;
   if (/^ones?$/.test(noun.folded)) return noun.folded === 'ones' || ANOTHER_ONE.test(part.tokens[of - 2]?.folded ?? '');
@@ -115,6 +119,17 @@ export function isOfFound(reading: PartReading, first: number): boolean {
   return !THE_THING.test(noun.folded) && strangerAt({ part, hits }, of - 1) !== null;
 }
 
+/** "Ersatz für eine von 1903", "mit einer elektrischen Zickzackmaschine von 1975": one of its kind, and another. */
+function isGoverned({ tokens }: TextPart, noun: number): boolean {
+  let article = noun;
+  while (article > 0 && noun - article < ADJECTIVES && !/^ein(?:e[mnr]?)?$/.test(tokens[article]!.folded)) article--;
+  return (
+    /^ein(?:e[mnr]?)?$/.test(tokens[article]!.folded) &&
+    /^(?:fur|mit|neben|gegen|statt|zu|nach|von)$/.test(tokens[article - 1]?.folded ?? '')
+  );
+}
+
+const ADJECTIVES = 3;
 const FARTHEST_OF = 6;
 
 /** "Her mother's previous one, from 1911". */

@@ -58,6 +58,14 @@ const OF = /^(?:aus|en|d'|de)$/;
 const FRENCH_HEADS =
   /^(?:machine|coudre|couture|modele|tete|bati|corps|est|tres|vraiment|presque|plutot|type|usage|qualite|style|semi|zigzag|une|la|c'est|pas|non|et|ou|aussi|fonctionnement|vraie|veritable)$/;
 
+/** "Bügelmaschine Industrie": a compound that no pack knows. */
+function isOtherMachine(reading: Pick<PartReading, 'part' | 'hits'>, at: number): boolean {
+  return (
+    /^(?!nah|haushalt|schneider).{3,}maschine$/.test(reading.part.tokens[at]!.folded) &&
+    strangerAt(reading, at) !== null
+  );
+}
+
 /**
  * The noun of something else right beside a feature, in the order of other languages and of plurals: "zigzag machines",
  * "Riemenscheiben aus Aluminium", "fer à repasser industriel".
@@ -71,6 +79,7 @@ export function foreignNoun({ part, hits, isEnglish, framer }: PartReading, hit:
   if (isEnglish) return null;
   const before = part.tokens[hit.firstToken - 1];
   if (before?.kind !== 'word') return null;
+  if (isOtherMachine({ part, hits }, hit.firstToken - 1)) return text(hit.firstToken - 1);
   if (OF.test(before.folded) && !framer) return strangerAt({ part, hits }, hit.firstToken - 2);
   const isFrenchAdjective = hit.value.kind === 'wording' && /^industriel/.test(part.tokens[hit.lastToken]!.folded);
   const known = hitsOver(hits, hit.firstToken - 1).some((one) => one !== hit);

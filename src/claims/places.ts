@@ -1,4 +1,5 @@
 import { PhraseIndex } from '../text/phrases';
+import { FOUND } from './dated-noun';
 import { beginningWithin, type Hit, ofKind } from './hits';
 import { isOfTheFirm } from './of-the-firm';
 import { type ClauseRange, clauseAt, clauseIndexAt, quoteOf, type TextPart } from './part-text';
@@ -49,7 +50,9 @@ const PEOPLE =
 /** "Motor made in …", "I live near the … works": the place is of a part, or of people. */
 function isOfAnother(part: TextPart, hits: readonly Hit[], clause: ClauseRange, cue: number): boolean {
   const words = part.tokens.slice(clause.first, clause.last + 1);
-  if (words.some(({ folded }) => PEOPLE.test(folded))) return true;
+  // "Der Prospekt zeigt das Werk".
+  const told = part.tokens.slice(clause.first, cue);
+  if (words.some(({ folded }) => PEOPLE.test(folded)) || told.some(({ folded }) => FOUND.test(folded))) return true;
   if (isOfTheFirm(part, cue)) return true;
   const before = beginningWithin(hits, clause.first, cue).filter(({ lastToken }) => lastToken < cue);
   const isPart = before.some(({ value }) => value.kind === 'part');

@@ -31,6 +31,8 @@ export interface LooseWords {
   alone: RegExp;
   /** Indefinite articles. */
   one: RegExp;
+  /** Before an indefinite article: what something else is of, for or beside. */
+  beside: RegExp;
   /** "For example", right behind. */
   example: RegExp;
   not: RegExp;
@@ -94,7 +96,8 @@ export const german: LooseWords = {
   holder: /^(?:(?:im|in der|auf dem) (?:karton|kasten|schachtel|dose|bild|foto|schublade)|von (?:einer|der) anderen)\b/,
   thatOne: /\b(?:die|das) (?:da|dort)\b|\bjene\b|\bletztere[rs]?\b/,
   alone: /^(?:elektrische|neue|neuere|alte|altere|grosse|kleine|schwarze|grune|andere|moderne|leichte|schwere)$/,
-  one: /^ein(?:e|en)?$/,
+  one: /^ein(?:e[mnr]?)?$/,
+  beside: /^(?:von|aus|fur|zu|bei|neben|gegen|statt|an|auf|in|mit)$/,
   example: /^(?:zum beispiel|beispielsweise|etwa$|zb)/,
   not: /^(?:nicht|kein|keine|nie|ohne)$/,
   word: /^(?:wort|begriff|bezeichnung)$/,
@@ -146,6 +149,7 @@ export const french: LooseWords = {
   thatOne: /\bcel(?:le|ui)s?[ -]la\b/,
   alone: /^(?:electrique|nouvelle|ancienne|vieille|grosse|grande|petite|noire|verte|moderne|recente)$/,
   one: /^une?$/,
+  beside: NEVER,
   example: /^par exemple/,
   not: /^(?:ne|n'|pas|sans|aucune?)$/,
   word: /^(?:mot|mots|terme)$/,

@@ -34,7 +34,9 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   const said = find(lists.said, [...outside, ...aside]);
   if (said) return { to: 'quotes', word: said };
   const supposed = find(lists.supposed, outside);
-  if (supposed) return { to: 'guesses', word: supposed };
+  // "Es wurden nur drei gebaut": no "würden".
+  if (supposed && !(isPassive(supposed) && PARTICIPLE.test(words[last]!.folded)))
+    return { to: 'guesses', word: supposed };
   const apart = find(lists.apart, outside);
   if (apart) return { to: 'other', word: apart };
   const taken = takenUp(clause, lists);
@@ -50,16 +52,26 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   if (not) return { to: 'guesses', word: not };
   const of = apposition(clause, lists) ?? pastOpening(clause, lists);
   if (of) return { to: 'other', word: of };
+  const inList = listed(clause, lists);
+  if (inList) return { to: 'other', word: inList };
   const beside = governed(clause, lists);
   if (beside) return beside;
   const person = outside.find(
-    ({ folded }) => lists.persons.has(folded) && !(folded === 'man' && find(WITH_IT, outside)),
+    ({ folded }) => lists.persons.has(folded) && !(folded === 'man' && (find(WITH_IT, outside) || isSwitch(clause))),
   );
   if (person && !find(lists.uses, outside)) return { to: 'other', word: person };
   return stranger(clause, lists);
 }
 
 const written = (words: readonly LooseWord[]): string => words.map(({ folded }) => folded).join(' ');
+
+const isPassive = ({ folded }: LooseWord): boolean => /^wurden?$/.test(folded);
+const PARTICIPLE = /^(?:gebaut|hergestellt|gefertigt|produziert)$/;
+
+/** "Mit dem Hebel stellt man auf Zickzack um." */
+function isSwitch({ words, last }: LooseClause): boolean {
+  return words.slice(last + 1).some(({ folded }) => /^(?:um|um(?:ge)?(?:stell|schalt)\w*)$/.test(folded));
+}
 
 /** "Man kann mit ihr Zickzack nähen." */
 const WITH_IT = /^(?:ihr|damit|darauf)$/;
@@ -124,7 +136,9 @@ function notAfter({ words, last }: LooseClause): LooseWord | null {
   const rest = words.slice(last + 1);
   const at = rest.findIndex(
     ({ folded }, i) =>
-      /^(?:nicht|weder)$/.test(folded) || (i > 0 && /^keine?r?$/.test(folded) && HAS.test(rest[0]!.folded)),
+      /^(?:nicht|weder)$/.test(folded) ||
+      (folded === 'nichts' && /^(?:am|zu|von)$/.test(rest[i + 1]?.folded ?? '')) ||
+      (i > 0 && /^kein(?:e[nrs]?|s)?$/.test(folded) && HAS.test(rest[0]!.folded)),
   );
   if (at < 0 || rest.slice(0, at).some(({ folded }) => /^(?:und|oder|aber|&|\+)$/.test(folded))) return null;
   return UNTRIED.test(rest[at + 1]?.folded ?? '') ? null : rest[at]!;
@@ -144,8 +158,28 @@ function pastOpening({ words, first, last }: LooseClause, lists: LooseWords): Lo
   return first === 0 && next && lists.past.test(next.folded) ? next : null;
 }
 
+/** "Hab mir eine mit Zickzack, Freiarm und … geholt": an item behind a comma is of whose the list is. */
+function listed({ words, first, aside }: LooseClause, lists: LooseWords): LooseWord | null {
+  if (aside.at(-1)?.known !== 'feature') return null;
+  const list = [...aside, ...words.slice(0, first)];
+  for (let i = list.length - 1; i >= 0; i--) {
+    const word = list[i]!;
+    const before = list[i - 1];
+    if (word.folded === 'wer' || lists.persons.has(word.folded)) return word;
+    if (lists.prepositions.get(word.folded) === null)
+      return before && (lists.told.test(before.folded) || isOfOne(list, i, lists)) ? before : null;
+    if (!lists.articles.has(word.folded) && !lists.passed.has(word.folded) && word.known !== 'feature') return null;
+  }
+  return null;
+}
+
 /** The words right before the feature: a preposition that isn't of the thing, or a word for any of its kind. */
-function governed({ words, first, denied }: LooseClause, lists: LooseWords): LooseTurn {
+function governed(clause: LooseClause, lists: LooseWords): LooseTurn {
+  const { words, first, last, denied } = clause;
+  const one = articleBefore(words, first, lists);
+  // "Im Set mit einer elektrischen Zickzackmaschine": a machine that comes with the machine.
+  if (words[one - 1]?.folded === 'mit' && /maschine$/.test(words[last]!.folded))
+    return { to: 'other', word: words[one]! };
   for (let i = first - 1; i >= 0; i--) {
     const word = words[i]!;
     const before = words[i - 1];
@@ -158,9 +192,11 @@ function governed({ words, first, denied }: LooseClause, lists: LooseWords): Loo
       const isPartOf = word.folded === 'a' && before !== undefined && before.known !== null;
       // "Pour le zigzag, …": what one may want.
       if (word.folded === 'pour' && i === 0) return { to: 'guesses', word };
+      if (isOfOne(words, i, lists)) return { to: 'other', word };
       // "Die elektrische mit dem Freiarm": an adjective alone, with its article, tells one from another.
       if (before && i >= 2 && lists.alone.test(before.folded) && lists.told.test(words[i - 2]!.folded))
         return { to: 'other', word: before };
+      if (word.folded === 'auf' && isSwitch(clause)) return null;
       if (after !== null && !isPartOf && !after.test(before?.folded ?? '')) return { to: 'other', word };
       // "Griff aus Aluminium", "couvercle en aluminium": what consists of it stands before.
       if (
@@ -176,6 +212,22 @@ function governed({ words, first, denied }: LooseClause, lists: LooseWords): Loo
   }
   return null;
 }
+
+/** "Der Anlasser stammt von einer Maschine mit …": the noun before is any of its kind, and governed itself. */
+function isOfOne(words: readonly LooseWord[], preposition: number, lists: LooseWords): boolean {
+  const noun = words[preposition - 1];
+  if (!noun || !lists.own.has(noun.folded)) return false;
+  const article = articleBefore(words, preposition - 1, lists);
+  return article > 0 && lists.beside.test(words[article - 1]!.folded);
+}
+
+/** An indefinite article with at most two adjectives behind it, right before a noun; or -1. */
+function articleBefore(words: readonly LooseWord[], noun: number, lists: LooseWords): number {
+  for (let i = noun - 1; i >= 0 && noun - i <= ADJECTIVES + 1; i--) if (lists.one.test(words[i]!.folded)) return i;
+  return -1;
+}
+
+const ADJECTIVES = 2;
 
 /** "Poignée en", "la poignée en": a noun; "machine légère en": an adjective after one. */
 function opensPhrase(words: readonly LooseWord[], at: number, lists: LooseWords): boolean {

@@ -6,7 +6,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    'von wegen|ist nicht|ist kein|ist keine|sind keine|nicht|nicht aus|nicht die|nicht das|nicht der|kein|keine|keinen|keiner|keinem|keines|niemals|nie|weder|noch eine|statt|anstatt|anstelle|anders als',
+    'von wegen|ist nicht|ist kein|ist keine|sind keine|nicht|nicht aus|nicht die|nicht das|nicht der|kein|keine|keinen|keiner|keinem|keines|niemals|nie|weder|noch eine|anders als',
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   [
@@ -33,7 +33,7 @@ export const german: readonly TriggerRow[] = [
     'nicht mit|auch nicht mit|nicht die mit|nicht das modell mit|nicht die version mit',
     { effect: 'denies', side: 'before', reach: 4 },
   ],
-  ['außer|ausser|alles außer|mit ausnahme von', { effect: 'denies', side: 'before', reach: 3 }],
+  ['statt|anstatt|anstelle|außer|ausser|alles außer|mit ausnahme von', { effect: 'denies', side: 'before', reach: 3 }],
   [
     'fehlanzeige|nein|negativ|nix|ist da nix dran|ist nichts dran|nix dran|ist da nichts',
     { effect: 'denies', side: 'after', reach: 1, ends: true },
@@ -56,7 +56,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    'haben alle|alle haben|spezialisiert auf|spezialist für|unser laden|mein laden|versehentlich|aus versehen|irrtümlich|neuanschaffung|neukauf|wegen umstieg auf|habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
+    'bei meiner neuen|bei meiner alten|bei meiner anderen|bei meiner modernen|haben alle|alle haben|spezialisiert auf|spezialist für|unser laden|mein laden|versehentlich|aus versehen|irrtümlich|neuanschaffung|neukauf|wegen umstieg auf|habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -72,6 +72,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'denies', side: 'row', reach: 0 },
   ],
   ['unbekannt|vermutlich|vielleicht', { effect: 'guesses', side: 'row', reach: 0 }],
+  ['dagegen|hingegen|wiederum', { effect: 'other', side: 'after', reach: 1, namesOnly: true }],
   ['kam später|kamen später|kam erst später|kamen erst später', { effect: 'other', side: 'after', reach: 3 }],
   [
     'die meisten|meist|meistens|normalerweise|gewöhnlich|die späteren|spätere|die früheren|frühere|andere modelle|die anderen|viele',

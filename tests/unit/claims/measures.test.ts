@@ -8,6 +8,7 @@ describe('of what a weight or a length is', () => {
   it.each([
     ['It weighs 14 kg.', '14 kg'],
     ['Weight: 31 lb', '31 lb'],
+    ['Eigengewicht ca. 10,5 kg', '10,5 kg'],
     ['The head weighs 14 kg without the case.', '14 kg'],
     ['Without the case it weighs 14 kg.', '14 kg'],
     ['Weighs a ton, or to be exact 36 lbs.', '36 lbs'],

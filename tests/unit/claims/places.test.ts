@@ -19,6 +19,11 @@ describe('where the advert says it was made', () => {
     (text) => expect(places(text)).toEqual([]),
   );
 
+  it.each(['The leaflet shows the works at Harrowslade.', 'Der alte Prospekt zeigt das Werk Harrowslade.'])(
+    'told of by papers: %s',
+    (text) => expect(places(text)).toEqual([]),
+  );
+
   it.each(['Collect from Brindfold.', 'I live in Brindfold.', 'Made in Thornmoor.', 'Brindfold. Made with care.'])(
     'not in: %s',
     (text) => expect(places(text)).toEqual([]),

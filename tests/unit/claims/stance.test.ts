@@ -129,6 +129,7 @@ const german: Record<string, readonly string[]> = {
     '{Gusseisen} ist schwer.',
     'Die mit {Zickzack}.',
     'Die {Spulen} gehören dazu.',
+    'Statt Freiarm hat sie ein {Flachbett}.',
   ],
   denies: [
     '{Zickzack} konnte sie nie.',
@@ -140,10 +141,17 @@ const german: Record<string, readonly string[]> = {
     'auch keine {Industriemaschine}',
     'Nicht die mit {Zickzack}.',
     'Was sie nicht ist: {Zickzack}.',
+    'Statt {Freiarm} hat sie ein Flachbett.',
   ],
   guesses: ['Vermutlich aus {Gusseisen}.', '{Gusseisen} ist zu schwer.'],
   quotes: ['Ich dachte es wäre {Gusseisen}.', 'Wer sagt {Gusseisen}, irrt.'],
-  other: ['Alle haben {Zickzack}.', 'Spezialisiert auf {Zickzack}.', 'Die {Spulen} gehören zu meiner anderen.'],
+  other: [
+    'Alle haben {Zickzack}.',
+    'Spezialisiert auf {Zickzack}.',
+    'Die {Spulen} gehören zu meiner anderen.',
+    'Bei meiner neuen ist {Zickzack} dabei.',
+    'name:Diese ist schwer, die {Wendelow} dagegen leicht.',
+  ],
   likens: ['Sieht aus wie {Gusseisen}.'],
 };
 

@@ -31,7 +31,15 @@ describe('of what kind a year is', () => {
     'Production ended in 1962.',
     'Auf einem Tretgestell von 1912.',
     'They built it until 1962.',
+    'Gekauft als Ersatz für eine von 1903.',
+    'Im Set mit einer elektrischen Nähmaschine von 1975.',
+    'Aus Schulauflösung, Schule Baujahr 1902.',
   ])('of something else: %s', (text) => expect(inText(text).filter((year) => year.startsWith('made'))).toEqual([]));
+
+  it.each(['Nähmaschine Baujahr 1935.', 'Gut erhalten, Baujahr 1935.', 'Das ist eine von 1935.'])(
+    'of the thing: %s',
+    (text) => expect(inText(text, 'de')).toEqual(['made 1935']),
+  );
 
   it('told of people proves nothing', () => {
     const asides = (text: string): unknown[] =>

@@ -65,6 +65,17 @@ const GERMAN_NO_CLAIM = [
   'Das Gestell im Schuppen ist aus Aluminium.',
   'Aufbewahrt wurde sie in einem Aluminiumkoffer.',
   'Der Koffer ist leicht, aus Alu.',
+  'Der Anlasser stammt von einer Maschine mit Einbaumotor, läuft aber.',
+  'Die Füße sind für eine alte Maschine mit Freiarm.',
+  'Im Set mit einer elektrischen Zickzackmaschine für zusammen 150.',
+  'Hab mir jetzt eine mit Zickzack, Freiarm und Licht geholt.',
+  'Wer Zickzack, Freiarm oder Licht braucht, ist hier falsch.',
+  'Statt Zickzack hat sie einen Einsatz.',
+  'Mit Schwingschiffchen hat die nichts am Hut.',
+  'Vorkriegsmodell ist es keins.',
+  'Freiarm hat sie keinen.',
+  'Bügelmaschine Industrie 80 €.',
+  'Ich wollte auf Zickzack umsteigen.',
 ];
 
 const GERMAN_CLAIMS = [
@@ -92,6 +103,10 @@ const GERMAN_CLAIMS = [
   'Das ist eine Industrienähmaschine.',
   'Spulen Klasse 66.',
   'Sie nimmt Spulen der Klasse 66, also Klasse 66.',
+  'Maschine mit Zickzack, Freiarm und Licht.',
+  'Mit dem Hebel stellt man auf Zickzack um.',
+  'Eine schöne Maschine mit Freiarm.',
+  'Alte Nähmaschine Industrie.',
 ];
 
 const FRENCH_NO_CLAIM = [
