@@ -12,6 +12,9 @@ const TELLING: ReadonlySet<SourceName> = new Set(['json-ld', 'microdata', 'rdfa'
 /** So many times as long is more than what a site adds of its own. */
 const MUCH = 1.3;
 
+/** Letters and digits of the words that an advert says, at least, where they are to go before what machines are told. */
+const SHOWN_WORDS_LEAST = 160;
+
 /** A line of the page that may be its title. */
 const SHOWN_LEAST = 0.35;
 
@@ -69,7 +72,7 @@ export function settleTitle(candidates: Candidate[]): SettledText | null {
  * The description, by the first reason that holds:
  * 1. a block on the page that is labelled as one, or that shows what machines are told, with what belongs to it: the
  *    seller's words as they are shown; unless machines are told all of it and much more;
- * 2. what machines are told; 3. the block that shows the summary in the head, or has most prose; 4. that summary.
+ * 2. what machines are told, unless it is no more than the summary in the head; 3. the block that shows the summary in the head, or has most prose; 4. that summary.
  */
 export function settleDescription(candidates: Candidate[], title: string): SettledText | null {
   const texts = candidates
@@ -89,7 +92,12 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
   // More than the page shows under its label: it folds the rest away.
   const isMore =
     labelled && teller && teller.key.length > labelled.key.length * MUCH && teller.key.includes(labelled.key);
-  const winner = (isMore ? teller : labelled) ?? teller ?? shown[0] ?? summaries[0];
+  // A site's line about the page, told in two places and shown in none, beside words that are shown.
+  const isOfSite =
+    teller &&
+    summaries.some(({ key }) => key === teller.key) &&
+    (shown[0]?.key.length ?? 0) > Math.max(SHOWN_WORDS_LEAST, teller.key.length * MUCH);
+  const winner = (isMore ? teller : labelled) ?? (isOfSite ? shown[0] : teller) ?? shown[0] ?? summaries[0];
   if (!winner) return null;
 
   const decided = winner;

@@ -2,6 +2,7 @@ import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { type Box, CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
+import { COLON, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
 import { headingLabel, isOfComments } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { remembered } from './remembered';
@@ -63,20 +64,23 @@ export function descriptionsOf(reading: Reading): Block[] {
       );
       // "Description of the size" in a row of many names one of its facts.
       const isFact = reading.row[line.box]! >= 0 && line.text.split(' ').length > 2;
-      add(its, !holds ? 0.4 : isFact ? 0.6 : level > 0 ? 0.9 : 0.85, false);
+      const worth = !holds ? 0.4 : isFact ? 0.6 : level > 0 ? 0.9 : 0.85;
+      add(its, worth - (isInShort(reading, line.box) ? 0.1 : 0), false);
       continue;
     }
-    const colon = /^([^:]{4,40}):\s+(\S.*)$/s.exec(line.text);
-    if (colon && headingLabel(colon[1]!) === 'description') add([index], 0.6, false);
+    const colon = COLON.exec(line.text);
+    if (colon && headingLabel(colon[1]!) === 'description')
+      add(range(index, unlabelledAfter(reading, index)), 0.6, false);
   }
   const { description, other } = tabKinds(reading);
   for (const { from, to } of description) add(range(from, to), 0.85, false);
   const isOther = (from: number, to: number) => other.some((tab) => tab.from < to && tab.to > from);
-  for (const box of boxes) {
+  for (const [at, box] of boxes.entries()) {
     if (found.length >= 6) break;
     if (!DESCRIPTION_WORDS.test(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
     if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
-    const its = range(box.from, box.to);
+    if (isContinued(boxes, at)) continue;
+    const its = range(box.from, endOfKind(boxes, at));
     const telling = tellingIn(reading, box);
     const isOuter = boxes.some(
       (inner) =>
@@ -86,7 +90,8 @@ export function descriptionsOf(reading: Reading): Block[] {
         isAllOf(reading, box, inner, telling),
     );
     // The name is common for what says a word about something.
-    if (!isOuter) add(its, telling.length > 0 ? 0.75 : 0.45, false);
+    const worth = telling.length > 0 ? (isInShort(reading, at) ? 0.71 : 0.75) : 0.45;
+    if (!isOuter) add(its, worth, false);
   }
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
@@ -226,12 +231,18 @@ function isProse(line: Line): boolean {
 
 /** The lines as a person reads them: cells of one row side by side, all else below each other. */
 export function composed(reading: Reading, indexes: number[]): string {
-  const { lines, row } = reading;
+  const { lines, row, boxes } = reading;
+  const cellOf = (box: number) => {
+    let at = box;
+    while (at >= 0 && boxes[at]!.parent !== row[box]) at = boxes[at]!.parent;
+    return at;
+  };
   let text = '';
   let last: Line | null = null;
   for (const index of indexes) {
     const line = lines[index]!;
-    const sameRow = last !== null && row[line.box]! >= 0 && row[last.box] === row[line.box] && last.box !== line.box;
+    const sameRow =
+      last !== null && row[line.box]! >= 0 && row[last.box] === row[line.box] && cellOf(last.box) !== cellOf(line.box);
     text += text === '' ? line.text : `${sameRow ? ' ' : '\n'}${line.text}`;
     last = line;
   }

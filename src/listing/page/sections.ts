@@ -1,4 +1,4 @@
-import { LINK } from '../types';
+import { type Box, LINK } from '../types';
 import { headingLabel } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, sizeOf } from './reading';
 
@@ -29,8 +29,11 @@ export function sectionAfter(
   let from = label + 1;
   while (isHeadingInside(reading, label, from)) from++;
   let to = from;
+  // Where the first line below is of the label's kind, every paragraph is.
+  const kin = boxes[lines[from]?.box ?? -1]?.hint === boxes[own.box]!.hint ? null : boxes[own.box]!;
   for (; to < limit; to++) {
     const box = boxOf(reading, to);
+    if (kin && sizeOf(box) === 1 && isLabelLike(box, kin) && lines[to]!.text.length <= LABEL_MOST) break;
     const level = levelOf(reading, to);
     if (level && level <= rank && heading[lines[to]!.box] !== heading[own.box]) break;
     if (box.tag === 'dt' && boxes[own.box]!.tag === 'dt') break;
@@ -40,6 +43,13 @@ export function sectionAfter(
   }
   return [from, Math.max(from, to)];
 }
+
+/** Longer than any label. */
+const LABEL_MOST = 60;
+
+/** A paragraph beside a label that has the label's own name: "h2", "tab-title". */
+const isLabelLike = (box: Box, label: Box): boolean =>
+  label.hint !== '' && box.hint === label.hint && box.tag === label.tag && box.parent === label.parent;
 
 /** After a label, with nothing but headings before it, one of a box beside it that holds more than these. */
 function isHeadingInside(reading: Reading, label: number, at: number): boolean {

@@ -1,5 +1,5 @@
 import { bare, isCutOff } from '../bare';
-import { type Box, CONTROL } from '../types';
+import { CONTROL } from '../types';
 import { amountsIn } from './amounts';
 import { composed, isOwnWord, isSentence, LISTED } from './description';
 import { headingLabel } from './heading-labels';
@@ -22,14 +22,18 @@ const LEFT_OUT_MOST = 2;
 export function shownOf(reading: Reading, told: string): string | null {
   const key = bare(told);
   if (key.length < SHARED_LEAST) return null;
+  let most: string | null = null;
   for (const [index, { text }] of reading.lines.entries()) {
     if (!mayHold(reading, index)) continue;
     const beginning = bare(text.slice(0, BEGINNING));
     if (beginning.length < 8 || !(key.startsWith(beginning) || beginning.startsWith(key))) continue;
     const { to, isWhole } = extentOf(reading, index, key);
-    if (to > index) return withRest(reading, index, to, !isWhole || isCutOff(told));
+    if (to === index) continue;
+    // Shown twice, it is a beginning that leads on to the whole.
+    const its = withRest(reading, index, to, !isWhole || isCutOff(told));
+    if (most === null || its.length > most.length) most = its;
   }
-  return null;
+  return most;
 }
 
 const mayHold = ({ zones, cards, titleLine }: Reading, index: number): boolean =>
@@ -42,12 +46,22 @@ function extentOf({ lines }: Reading, from: number, key: string): { to: number; 
   for (let at = from; at < lines.length && said < key.length && at - to <= LEFT_OUT_MOST; at++) {
     const line = bare(lines[at]!.text);
     const left = key.slice(said);
-    if (line === '' || !(left.startsWith(line) || line.startsWith(left))) continue;
-    said += line.length;
+    if (line === '') continue;
+    const same = left.startsWith(line) || line.startsWith(left) ? line.length : sharedBeginning(left, line);
+    // Cut off in this line, with something else put behind.
+    if (same < line.length && same < SHARED_LEAST) continue;
+    said += same;
     to = at + 1;
+    if (same < line.length) break;
   }
   const isEnough = said >= Math.max(SHARED_LEAST, key.length * SHARE_LEAST);
-  return { to: isEnough ? to : from, isWhole: said === key.length };
+  return { to: isEnough ? to : from, isWhole: said >= key.length };
+}
+
+function sharedBeginning(a: string, b: string): number {
+  let at = 0;
+  while (at < a.length && a[at] === b[at]) at++;
+  return at;
 }
 
 function withRest(reading: Reading, from: number, end: number, isCut: boolean): string {
@@ -59,9 +73,10 @@ function withRest(reading: Reading, from: number, end: number, isCut: boolean): 
   const climbs = () => isCut || sizeOf(boxes[at]!) === 1 || boxes[at]!.tag === 'p';
   while (climbs() && boxes[at]!.to === end && boxes[at]!.parent >= 0) at = boxes[at]!.parent;
   const isHeaded = lines.slice(from, end).some((_, line) => levelOf(reading, from + line) > 0);
-  const isAlike = (index: number) => isKin(boxOf(reading, from), lines[index] && boxOf(reading, index));
+  const isAlike = (index: number) => isKin(reading, lines[from]!.box, index);
   let to = end;
-  for (; to < boxes[at]!.to && goesOn(reading, to); to++) {
+  for (; goesOn(reading, to); to++) {
+    if (to >= boxes[at]!.to && !isParagraphAfter(reading, at, to)) break;
     const isHeading = levelOf(reading, to) > 0;
     if (isHeading ? !isHeaded && !isAlike(to + 1) : isOneOf && !isAlike(to)) break;
   }
@@ -73,17 +88,27 @@ function withRest(reading: Reading, from: number, end: number, isCut: boolean): 
   );
 }
 
-/** Boxes side by side that a name says are of one kind. */
-const isKin = (one: Box, other: Box | undefined): boolean =>
-  other !== undefined && one.hint !== '' && one.hint === other.hint && one.parent === other.parent;
+/** Whether a line stands in a box that a name says is of one kind with `box`, beside it. */
+function isKin({ lines, boxes }: Reading, box: number, line: number): boolean {
+  const { parent, hint } = boxes[box]!;
+  let at = lines[line]?.box ?? -1;
+  while (at >= 0 && boxes[at]!.parent !== parent) at = boxes[at]!.parent;
+  return at >= 0 && hint !== '' && boxes[at]!.hint === hint;
+}
+
+/** What is cut off inside of a paragraph goes on in the paragraphs after it. */
+const isParagraphAfter = ({ lines, boxes }: Reading, box: number, line: number): boolean =>
+  boxes[box]!.tag === 'p' &&
+  boxes[lines[line]!.box]!.tag === 'p' &&
+  boxes[lines[line]!.box]!.parent === boxes[box]!.parent;
 
 const isListed = (reading: Reading, index: number): boolean =>
   boxOf(reading, index).tag === 'li' || LISTED.test(reading.lines[index]!.text);
 
 /** No known part begins there, and no price or button stands there. */
 function goesOn(reading: Reading, index: number): boolean {
-  const line = reading.lines[index]!;
-  if (!mayHold(reading, index) || isOnly(line, CONTROL)) return false;
+  const line = reading.lines[index];
+  if (!line || !mayHold(reading, index) || isOnly(line, CONTROL)) return false;
   if (line.text.length < 40 && amountsIn(line.text).length > 0) return false;
   return !(sizeOf(boxOf(reading, index)) === 1 && headingLabel(line.text, levelOf(reading, index) === 0));
 }

@@ -79,4 +79,30 @@ describe('a block that is called a description', () => {
     const body = `<div><p>${FIRST}</p><p>${SECOND}</p></div><table><tr><th>Description of the size</th><td>Height: 61 cm Width: 158 cm Length: 198 cm, and it bears up to 200 kg of weight</td></tr><tr><th>Finish</th><td>Black</td></tr></table>`;
     expect(wordsOf(body, told(`${FIRST} ${SECOND}`))).toBe(`${FIRST}\n${SECOND}`);
   });
+
+  it('goes on with a list in a box beside it that has the same name', () => {
+    const body = `<table><tr><td><div class="content"><p>${FIRST}</p></div><div class="content"><ul><li>A key</li><li>Brass fittings all round</li></ul></div><form class="buy">Quantity</form></td></tr></table>`;
+    const head = `<meta name="description" content="${FIRST}">`;
+    expect(wordsOf(body, head)).toBe(`${FIRST}\nA key\nBrass fittings all round`);
+  });
+
+  it('goes on with the paragraphs after its own where it was cut off and something else was put behind', () => {
+    const body = `<div><p>Hand crank<br>Height: 31 cm<br>${FIRST}</p><p>${SECOND}</p><p>*No key<br>${THIRD}</p>Number: HC 12<br>In stock: 6</div>`;
+    const head = `<meta name="description" content="Hand crank Height: 31 cm It has been in my family for as lo 118204">`;
+    expect(wordsOf(body, head)).toBe(`Hand crank\nHeight: 31 cm\n${FIRST}\n${SECOND}\n*No key\n${THIRD}`);
+  });
+
+  it('is taken from where the page has all of it, not from a beginning that leads on', () => {
+    const body = `<div class="buy"><div>${FIRST}<a href="#all">more</a></div></div><div class="panes"><div class="pane"><p>${FIRST}</p><ul><li>A key</li><li>Brass fittings all round</li></ul></div></div>`;
+    const head = `<meta name="description" content="${FIRST}">`;
+    expect(wordsOf(body, head)).toBe(`${FIRST}\nA key\nBrass fittings all round`);
+  });
+
+  it('gives way to what the page shows where machines are told no more than the summary in the head', () => {
+    const summary = `Buy a ${NAME} at our workshop, see all that we have by the same hands.`;
+    const body = `<div class="box"><p>${FIRST} ${SECOND}</p><p>${OTHER}</p></div>`;
+    const head = `<meta name="description" content="${summary}">`;
+    expect(wordsOf(body, head + told(summary))).toBe(`${FIRST} ${SECOND}\n${OTHER}`);
+    expect(wordsOf(body, told(summary))).toBe(summary);
+  });
 });

@@ -104,4 +104,36 @@ describe('what stands around an advert or is written twice', () => {
     );
     expect([title, price?.amount, price?.currency]).toEqual([NAME, '45.0', 'GBP']);
   });
+
+  it('are all paragraphs side by side that one name calls the words', () => {
+    const words = wordsOf(
+      `<table><tr><td><p class="small-title">At a first look</p><p class="body-text">${FIRST}</p><p class="body-text">${SECOND}</p><p class="body-text">${THIRD}</p></td></tr></table>`,
+    );
+    expect(words).toBe(`${FIRST}\n${SECOND}\n${THIRD}`);
+  });
+
+  it('are rather the whole than a short description above that leads to it', () => {
+    const whole = `${SECOND} ${THIRD}`;
+    const words = wordsOf(
+      `<div class="short-description"><h2>Description :</h2><p>${FIRST}</p><a href="#all">All of it</a> <a href="#seen">Seen</a></div><div class="panes"><div class="pane description-pane"><div class="pane-title">Description</div><p>${whole}</p><p>${whole} Ask!</p></div></div>`,
+    );
+    expect(words).toBe(`${whole}\n${whole} Ask!`);
+    expect(wordsOf(`<div class="short-description"><p>${FIRST}</p></div>`)).toBe(FIRST);
+  });
+
+  it('end at a label that looks like their own', () => {
+    const words = wordsOf(
+      `<div><p class="h2">Description</p><div><p>${FIRST}</p></div><p class="h2">In figures</p><div><p>${SECOND}</p></div></div>`,
+    );
+    expect(words).toBe(FIRST);
+    const alike = `<div><p class="t">Description</p><p class="t">Needle and thread</p><p class="t">${FIRST}</p></div>`;
+    expect(wordsOf(alike)).toBe(`Needle and thread\n${FIRST}`);
+  });
+
+  it('go on in the next paragraphs where their label stands in the first', () => {
+    const words = wordsOf(
+      `<div><p><b>Maker:</b> unknown</p><p><b>Description:</b> ${FIRST}</p><p>${SECOND}</p><p><b>Size:</b> 31 by 18 cm</p><p>${THIRD}</p></div>`,
+    );
+    expect(words).toBe(`Description: ${FIRST}\n${SECOND}`);
+  });
 });
