@@ -38,14 +38,14 @@ const WORDS: Record<string, number> = {
   cent: 100,
 };
 const NUMBER = `(\\d{1,3}(?:[.,\\u202f\\u00a0 ]\\d{3}){1,2}|\\d{1,7}|${Object.keys(WORDS).join('|')})`;
-const FEW = '(?:only|just|fewer than|less than|under|nur|lediglich|weniger als|seulement|moins de)';
+const FEW = "(?:only|just|fewer than|less than|under|nur|lediglich|weniger als|seulement|moins de|que|qu['’]à)";
 const MADE =
   '(?:made|built|produced|manufactured|turned out|left the (?:factory|works)|exist|known|survive|gebaut|gefertigt|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|connues|connus|bekannt|are left in the world|left in the world|left in existence|of this model|of these models|in the world|worldwide)';
 
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = inEitherForm(
   new RegExp(
-    `\\b${FEW} (?:noch )?(?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:(?:zigzag|sewing|black|green|little|small|alloy|iron) )?(?:machines? |models? |heads? )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
+    `\\b${FEW} (?:noch )?(?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:(?:zigzag|sewing|black|green|little|small|alloy|iron) )?(?:machines? |models? |heads? )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon |de )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
     'iuy',
   ),
 );
@@ -54,7 +54,7 @@ const MADE_FEW = new RegExp(
   `\\b(?:only|just)(?: ever)? (?:made|built|produced|manufactured)(?: about| around| some)? ${NUMBER}\\b(?! ?(?:kg|lbs?|mm|cm|volts?|watts?|in|to|by|for)\\b)`,
   'iuy',
 );
-const FEW_CUES = /only|just|fewer|less|under|nur|lediglich|weniger|seulement|moins/g;
+const FEW_CUES = /only|just|fewer|less|under|nur|lediglich|weniger|seulement|moins|que |qu.a /g;
 /** "Limited edition of 500". */
 const LIMITED = new RegExp(
   `\\b(?:limited (?:edition|run|series)|limitierte (?:auflage|serie)|(?:édition|série) limitée) (?:of|von|de|à) (?:about |only |just |nur |etwa )?${NUMBER}\\b`,

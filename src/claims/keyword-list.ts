@@ -92,7 +92,7 @@ interface Stretch extends Span {
 const SAYING =
   /^(?:for|and|with|is|does|has|sews|takes|the|a|an|it|of|to|in|from|fur|und|mit|ist|hat|naht|die|der|das|pour|et|avec|est|fait|la|le|les|de|en)$/;
 
-const BARE_HEADING = /^[^\p{L}\p{N}]*(?:tags?|hash ?tags?|key ?words?|suchbegriffe|mots[ -]clés)\s/iu;
+const BARE_HEADING = inEitherForm(/^[^\p{L}\p{N}]*(?:tags?|hash ?tags?|key ?words?|suchbegriffe|mots[ -]clés)\s/iu);
 
 /** "Tags retro zigzag treadle": a heading without its colon, where nothing is said. */
 function isHeadedBare(part: TextPart, line: Stretch): boolean {

@@ -120,7 +120,7 @@ export function opensWithMine(name: number, part: TextPart): boolean {
   return mine && !THIS_ONE.test(part.text.slice(part.tokens[name]!.end, part.tokens[name]!.end + NEAR));
 }
 
-const THIS_ONE = /^[^.!?]*[,;–-][^.!?]*\b(?:this one|celle-ci|celui-ci|diese hier)\b/i;
+const THIS_ONE = /^[^.!?]*[,;–-][^.!?]*\b(?:this one|cel(?:le|ui)[- ]ci|diese hier)\b/i;
 const NEAR = 120;
 
 function opensSentence(part: TextPart, { first, sentence }: ClauseRange): boolean {

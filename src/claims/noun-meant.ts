@@ -77,13 +77,15 @@ export function foreignNoun({ part, hits, isEnglish, framer }: PartReading, hit:
   if (after && PLURALS.test(after.folded)) return text(hit.lastToken + 1);
   if (PLURALS.test(part.tokens[hit.lastToken]!.folded)) return text(hit.lastToken);
   if (isEnglish) return null;
-  const before = part.tokens[hit.firstToken - 1];
+  // "Peinture type industriel".
+  const at = hit.firstToken - (part.tokens[hit.firstToken - 1]?.folded === 'type' ? 2 : 1);
+  const before = part.tokens[at];
   if (before?.kind !== 'word') return null;
   if (isOtherMachine({ part, hits }, hit.firstToken - 1)) return text(hit.firstToken - 1);
   if (OF.test(before.folded) && !framer) return strangerAt({ part, hits }, hit.firstToken - 2);
   const isFrenchAdjective = hit.value.kind === 'wording' && /^industriel/.test(part.tokens[hit.lastToken]!.folded);
-  const known = hitsOver(hits, hit.firstToken - 1).some((one) => one !== hit);
+  const known = hitsOver(hits, at).some((one) => one !== hit);
   return isFrenchAdjective && hit.firstToken === hit.lastToken && !known && !FRENCH_HEADS.test(before.folded)
-    ? text(hit.firstToken - 1)
+    ? text(at)
     : null;
 }

@@ -54,6 +54,8 @@ function isOfAnother(part: TextPart, hits: readonly Hit[], clause: ClauseRange, 
   const told = part.tokens.slice(clause.first, cue);
   if (words.some(({ folded }) => PEOPLE.test(folded)) || told.some(({ folded }) => FOUND.test(folded))) return true;
   if (isOfTheFirm(part, cue)) return true;
+  // "L'usine de Name fermait": the works are what it speaks of.
+  if (/^l'?$/.test(part.tokens[clause.first]!.folded) && cue === clause.first + 1) return true;
   const before = beginningWithin(hits, clause.first, cue).filter(({ lastToken }) => lastToken < cue);
   const isPart = before.some(({ value }) => value.kind === 'part');
   return isPart && !before.some(({ value }) => value.kind === 'thing');

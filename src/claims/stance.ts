@@ -29,6 +29,9 @@ const ASKS: readonly (readonly [verb: RegExp, who: RegExp])[] = [
   [/^(?:does|do|will|can|has|is)$/, /^(?:it|she|this|they)$/],
   [/^(?:fait|a-t|est|est-ce)$/, /^(?:-|elle|que)$/],
 ];
+const OWN_DENIAL = /^(?:pas|sans|aucune?|kein\w*|nicht|ohne|no|not|without)$/;
+/** They say of a feature that it is the only one: "pas de zigzag point droit uniquement". */
+const RESTRICTS = /^(?:seulement|uniquement|que|rien)$/;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 /** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
@@ -85,7 +88,7 @@ export class StanceReader {
     };
     const governing = this.#governing(clause, firstToken, lastToken, isName);
     const denials = governing.length === 0 ? governing : governing.filter((one) => one.value.effect === 'denies');
-    const sure = denials.length === 0 ? denials : denials.filter((one) => !this.#doubtful(one, firstToken));
+    const sure = denials.length === 0 ? denials : denials.filter((one) => !this.#doubtful(one, firstToken, lastToken));
     for (const trigger of governing) {
       const { effect } = trigger.value;
       if (effect === 'other') subject = 'other';
@@ -154,6 +157,8 @@ export class StanceReader {
     // "Nicht aus" before "aus Eisen": they share a word.
     const before = found.firstToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
+    // "N'a pas", "pas de lampe": the phrase is denied by its own word, and once.
+    if (before && found.lastToken >= first && OWN_DENIAL.test(this.#part.tokens[first]!.folded)) return false;
     // "Name 12 industrial-style": of the word that it is joined to, and no other.
     if (!before && side === 'after' && this.#isJoinedAway(found, last)) return false;
     const sameClause = found.clause?.first === clause.first;
@@ -176,8 +181,10 @@ export class StanceReader {
   }
 
   /** "No motor and cast iron": whether the denial goes on after the "and" is anybody's guess. */
-  #doubtful(found: Found, first: number): boolean {
+  #doubtful(found: Found, first: number, last: number): boolean {
     const { effect, reach } = found.value;
+    if (this.#words(found.lastToken + 1, first) > 0 && this.#part.tokens.slice(first, last + 1).some(restricts))
+      return true;
     return (
       effect === 'denies' &&
       reach <= SHORT_DENIAL &&
@@ -234,6 +241,7 @@ function asks([verb, who]: readonly Token[]): boolean {
   return false;
 }
 
+const restricts = ({ folded }: Token): boolean => RESTRICTS.test(folded);
 const isQuestionMark = ({ folded }: Token): boolean => folded.charCodeAt(0) === 0x3f;
 
 /** Two denials side by side take each other back. */

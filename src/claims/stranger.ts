@@ -18,7 +18,7 @@ export const OF_THE_THING: ReadonlySet<string> = new Set(
   mit aus auf bei zu am im ein eine gute stolze schwer schwere leicht leichte etwa rund knapp gut gewogen gusseisen
   als netto ohne federleicht federleichte mal gerade satte stattliche bringt waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
   lourde legere pese fait la le les une un du des sur est sont etait etaient balance fonte nue net affiche kg kgs lb
-  lbs pounds pfund livres je j'ai l'ai on nous ich wir weniger unter moins plume less ne n' qu'environ qu'a dims dim dimensions measures size sizes x
+  lbs pounds pfund livres je j'ai l'ai on nous ich wir weniger unter moins plume peine less ne n' qu'environ qu'a dims dim dimensions measures size sizes x
 `
     .trim()
     .split(/\s+/),
@@ -41,7 +41,8 @@ export function strangerIn(reading: Words, first: number, to: number): string | 
 export function strangerAt({ part, hits }: Words, i: number, from = i): string | null {
   const token = part.tokens[i];
   if (token?.kind !== 'word' || OF_THE_THING.has(token.folded)) return null;
-  const known = hitsOver(hits, i);
+  // "Pied en fonte" is harmless for being of something else.
+  const known = hitsOver(hits, i).filter((hit) => hit.value.kind !== 'unless');
   if (known.some((hit) => hit.value.kind !== 'part')) return null;
   // A name, as far as writing tells: a capital inside a sentence, or letters beside a number.
   const isName = known.length === 0 && i > from && hasNameCapital(part, i) && !isGermanNoun(part, i);

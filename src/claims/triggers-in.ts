@@ -17,8 +17,14 @@ function indexFor(languages: ReadonlySet<string>): PhraseIndex<Trigger> {
   const index = new PhraseIndex<Trigger>();
   for (const language of known.length > 0 ? known : Object.keys(BY_LANGUAGE))
     for (const [phrases, trigger] of BY_LANGUAGE[language]!)
-      for (const phrase of phrases.split('|')) index.add(phrase, trigger);
+      for (const phrase of phrases.split('|'))
+        for (const written of language === 'fr' ? waysToElide(phrase) : [phrase]) index.add(written, trigger);
   return index;
+}
+
+/** "C'est", "cest", "c est": sellers leave the apostrophe out. */
+function waysToElide(phrase: string): ReadonlySet<string> {
+  return new Set([phrase, phrase.replaceAll("'", ''), phrase.replaceAll("'", ' ')]);
 }
 
 const cache = new Map<string, PhraseIndex<Trigger>>();

@@ -85,4 +85,7 @@ add(
   { mayFollow: true },
 );
 add('other', "notice, mode d'emploi, brevet, brevets, facture, garantie, catalogue, manuel", { isNoun: true });
-add('other', 'breveté, brevetée, née en, né en, fondée en, révisée, restaurée, publiée, mise en ligne');
+add(
+  'other',
+  'breveté, brevetée, née en, né en, fondée en, révisée, restaurée, publiée, mise en ligne, arrêtée, cessé, fermé, fermée, transférée',
+);

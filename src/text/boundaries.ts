@@ -135,7 +135,8 @@ export function cutBefore(text: string, tokens: readonly Token[], at: number): C
     if (!MAY_CUT.has(token.folded)) return 'none';
     if (CONTRASTS.has(token.folded)) return NOT_AFTER.get(token.folded)?.has(before?.folded ?? '') ? 'none' : 'clause';
     const next = tokens[at + 1]?.folded;
-    return BEFORE_QUE.has(token.folded) && (next === 'que' || next === "qu'") ? 'clause' : 'none';
+    // "Aussi bien que" compares.
+    return before?.folded !== 'aussi' && (next === 'que' || next === "qu'") ? 'clause' : 'none';
   }
   if (token.kind !== 'mark') return 'none';
   if (token.folded === '(' || token.folded === '[' || token.folded === '{') return 'clause';

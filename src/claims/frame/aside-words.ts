@@ -52,7 +52,7 @@ export const WAYS: Record<FramedLanguage, Ways> = {
   }),
   fr: loose(french, {
     past: /^(?:etait|etaient|avait|avaient|voulait|disait|fut|promettait|fallait|aurait)$/,
-    verbs: /^(?:a|fait|possede|prend|coud|avec|est|en|dispose|fonctionne)$/,
+    verbs: /^(?:a|fait|possede|prend|coud|avec|est|en|dispose|fonctionne|(?:equip|dot)ee?|munie?|pourvue?)$/,
     is: /^(?:est|sont)$/,
     indefinite: /^une?$/,
     definite: /^(?:les?|la|l')$/,

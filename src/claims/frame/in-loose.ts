@@ -18,7 +18,7 @@ export function turnLoosely(
 ): LooseTurn {
   const joined = joinedNoun(part, hit, known, lists);
   if (joined) return { to: 'other', word: joined };
-  const words = looseWords(part, clause, known);
+  const words = looseWords(part, clause, known, lists);
   const first = words.findIndex(({ token }) => token === hit.firstToken);
   const last = words.findLastIndex(({ token }) => token <= hit.lastToken);
   if (first < 0 || last < first) return null;
@@ -26,18 +26,19 @@ export function turnLoosely(
   const aside = part.clauses
     .slice(Math.max(0, at - NEIGHBOURS), at)
     .filter((one) => one.sentence === clause.sentence)
-    .flatMap((one) => looseWords(part, one, known));
+    .flatMap((one) => looseWords(part, one, known, lists));
   const next = part.clauses[at + 1];
-  const goesOn = next?.sentence === clause.sentence ? looseWords(part, next, known) : [];
+  const goesOn = next?.sentence === clause.sentence ? looseWords(part, next, known, lists) : [];
   return looseTurns({ words, first, last, aside, goesOn, denied }, lists);
 }
 
-function looseWords(part: TextPart, clause: ClauseRange, known: Known): LooseWord[] {
+function looseWords(part: TextPart, clause: ClauseRange, known: Known, lists: LooseWords): LooseWord[] {
   const words: LooseWord[] = [];
   for (let token = clause.first; token <= clause.last; token++) {
     const { kind, folded } = part.tokens[token]!;
     if (kind === 'mark' && folded !== '&' && folded !== '+') continue;
-    words.push({ token, folded, known: known.classes.get(token) ?? null });
+    const is = known.classes.get(token) ?? null;
+    for (const piece of lists.split(folded)) words.push({ token, folded: piece, known: is });
   }
   return words;
 }

@@ -1,5 +1,7 @@
 /** Closed word lists of a language whose clauses are read less closely than English ones. Folded. */
 export interface LooseWords {
+  /** "cest" -> "c'", "est": two words that are written as one, or without their apostrophe. */
+  split(folded: string): readonly string[];
   articles: ReadonlySet<string>;
   /** They stand between article and noun, or beside a feature, and change nothing. */
   passed: ReadonlySet<string>;
@@ -12,6 +14,8 @@ export interface LooseWords {
   persons: ReadonlySet<string>;
   /** Verbs by which a person says something of the thing all the same: selling, testing. */
   uses: RegExp;
+  /** Adjectives of what a thing consists of, which stand behind their noun. */
+  material: RegExp;
   /** Anywhere in the clause: wishing, swapping, other offers, other times. */
   apart: RegExp;
   /** Anywhere in the sentence: others say so, or it would be so. */
@@ -46,10 +50,13 @@ export interface LooseWords {
 }
 
 const NEVER = /(?!)/;
+/** Sellers leave the apostrophe out: "j ai", "cest", "quune". */
+const ELISION = /^(?:([cjlnd]|qu)|([cjn])(est|etait|ai|avais|avait)|(qu|d)(une?|on|il|en))$/;
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
 
 export const german: LooseWords = {
+  split: (folded) => [folded],
   articles: set(
     'der die das den dem des ein eine einen einem mein meine meinen meiner unser unsere ihr ihre sein seine dieser diese dieses',
   ),
@@ -85,6 +92,7 @@ export const german: LooseWords = {
     'mir uns ich wir du man er mutter oma vater opa tante onkel schwester bruder frau mann tochter sohn nachbar nachbarin freundin freund grossmutter grossvater schwiegermutter enkelin verkaufer handler vorbesitzer vorbesitzerin mama papa',
   ),
   uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
+  material: NEVER,
   apart:
     /^(?:tausch\w*|gab|klapper\w*|wackel\w*|rattert|abgebildet|dagegen|folgte|folgt|nachfolger\w*|vorganger\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
   said: /^(?:erzahl\w*|versprach\w*|versprochen|sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|stehen|irrtum\w*|falschlich\w*|steht)$/,
@@ -109,6 +117,10 @@ export const german: LooseWords = {
 };
 
 export const french: LooseWords = {
+  split: (folded) => {
+    const [elided, ...rest] = ELISION.exec(folded)?.slice(1).filter(Boolean) ?? [];
+    return elided ? [`${elided}'`, ...rest] : [folded];
+  },
   articles: set("le la les l' un une des du mon ma mes notre son sa ses cette ce cet"),
   passed: set(`
     et ou & + aussi tres beau belle bon bonne joli jolie grand grande petit petite vrai vraie vieux vieille superbe magnifique ancien ancienne
@@ -119,24 +131,25 @@ export const french: LooseWords = {
     ['avec', null],
     ['en', null],
     ['pour', null],
-    ['a', /^(?:elle|il|qui|celle|ci|mecanisme|systeme|machine|coudre|ecrire|modele|version|passe|passer|equipee?)$/],
+    ['a', /^(?:n'|elle|il|qui|celle|ci|mecanisme|systeme|machine|coudre|ecrire|modele|version|passe|passer|equipee?)$/],
     ['au', /^(?:passe|passer)$/],
     [
       'de',
-      /^(?:faite?|fabriquee?|construite?|corps|bati|point|points|machine|fonction|couture|levier|est|dispose|equipee?|dotee?|plus|pas|coudre)$/,
+      /^(?:faite?|fabriquee?|construite?|corps|bati|point|points|machine|fonction|couture|levier|est|dispose|equipee?|dotee?|munie?|pourvue?|plus|pas|coudre)$/,
     ],
-    ["d'", /^(?:faite?|corps|bati|machine|fonction|dispose|equipee?|dotee?|plus|pas|est)$/],
+    ["d'", /^(?:faite?|corps|bati|machine|fonction|dispose|equipee?|dotee?|munie?|pourvue?|plus|pas|est)$/],
     ..."sur par que qu' vers dans sans aux cote".split(' ').map((word): [string, RegExp] => [word, /^$/]),
     ...'contre comme chez entre depuis avant apres malgre'.split(' ').map((word): [string, RegExp] => [word, NEVER]),
   ]),
   own: set(`
     elle il celle ci machine coudre ecrire tete corps bati modele c' ce cette ensemble fonction point points couture entrainement carter chassis
-    mecanisme aiguille crochet piqure boitier carrosserie coque c'est
+    mecanisme aiguille crochet piqure boitier carrosserie coque c'est structure version construction fabrication matiere
   `),
   persons: set(
     "je j' nous on maman mere grand-mere mamie papi pere tante oncle soeur frere femme mari fille fils voisine voisin amie ami grand vendeur proprietaire petit-fils",
   ),
   uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|garantis)$/,
+  material: /^(?:alu|aluminium|alliage)$/,
   apart:
     /^(?:maintenant|semaine|succed\w*|precedente?s?|suivante?s?|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|veut|veulent|voulait|voulaient|voulez|represente\w*|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
   said: /^(?:raconte\w*|promett\w*|promis|dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
@@ -145,7 +158,7 @@ export const french: LooseWords = {
   past: /^(?:etait|etaient|avait|fut)$/,
   others: /^(?:dernieres|derniers|premieres|premiers|suivantes|recentes|pour)$/,
   holder:
-    /^d'une autre\b|^(?:de la|dans la|dans le|du|sur la|de l'|dans un|dans une) ?(?:boite|carton|photo|image|tiroir|sachet)\b/,
+    /^d'une autre\b|^(?:de la|dans la|dans le|du|sur la|de l'|dans un|dans une) ?(?:boite|carton|photo|image|tiroir|sachet)\b|^(?:sur|chez) (?:la|les|mon|ma|mes) ?(?:anciennes?|autres?|vieilles?|premieres?|modernes?|nouvelles?|precedentes?)\b|^a (?:donner|jeter)\b/,
   thatOne: /\bcel(?:le|ui)s?[ -]la\b/,
   alone: /^(?:electrique|nouvelle|ancienne|vieille|grosse|grande|petite|noire|verte|moderne|recente)$/,
   one: /^une?$/,

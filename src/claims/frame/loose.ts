@@ -50,20 +50,32 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   if (other) return { to: 'other', word: other };
   const not = notAfter(clause);
   if (not) return { to: 'guesses', word: not };
-  const of = apposition(clause, lists) ?? pastOpening(clause, lists);
+  const of = apposition(clause, lists) ?? pastOpening(clause, lists) ?? besideNoun(clause, lists);
   if (of) return { to: 'other', word: of };
   const inList = listed(clause, lists);
   if (inList) return { to: 'other', word: inList };
   const beside = governed(clause, lists);
   if (beside) return beside;
+  const before = written(words.slice(0, first));
   const person = outside.find(
-    ({ folded }) => lists.persons.has(folded) && !(folded === 'man' && (find(WITH_IT, outside) || isSwitch(clause))),
+    ({ folded }) =>
+      lists.persons.has(folded) &&
+      !(folded === 'man' && (find(WITH_IT, outside) || isSwitch(clause))) &&
+      !ON_PEUT.test(before),
   );
-  if (person && !find(lists.uses, outside)) return { to: 'other', word: person };
+  // "Vends car j'ai reçu une …": what is sold stands before.
+  const from = outside.findLastIndex(
+    ({ folded, token }) => token < words[first]!.token && /^(?:car|parce|puisque)$/.test(folded),
+  );
+  if (person && !find(lists.uses, outside.slice(from + 1))) return { to: 'other', word: person };
   return stranger(clause, lists);
 }
 
-const written = (words: readonly LooseWord[]): string => words.map(({ folded }) => folded).join(' ');
+const written = (words: readonly LooseWord[]): string =>
+  words
+    .map(({ folded }) => folded)
+    .join(' ')
+    .replaceAll("' ", "'");
 
 const isPassive = ({ folded }: LooseWord): boolean => /^wurden?$/.test(folded);
 const PARTICIPLE = /^(?:gebaut|hergestellt|gefertigt|produziert)$/;
@@ -74,6 +86,7 @@ function isSwitch({ words, last }: LooseClause): boolean {
 }
 
 /** "Man kann mit ihr Zickzack nähen." */
+const ON_PEUT = /^(?:on|vous) (?:peut|pouvez) (?:aussi )?(?:faire|coudre)\b/;
 const WITH_IT = /^(?:ihr|damit|darauf)$/;
 
 /** What comes right after a phrase that ends its clause: "…, a word that all use", "…, I threw them out". */
@@ -171,6 +184,15 @@ function listed({ words, first, aside }: LooseClause, lists: LooseWords): LooseW
     if (!lists.articles.has(word.folded) && !lists.passed.has(word.folded) && word.known !== 'feature') return null;
   }
   return null;
+}
+
+/** "Plaque signalétique aluminium", "pédale alu": of the noun right before it. */
+function besideNoun({ words, first }: LooseClause, lists: LooseWords): LooseWord | null {
+  if (!lists.material.test(words[first]!.folded)) return null;
+  const at = /(?:ique|ante?|able)$/.test(words[first - 1]?.folded ?? '') ? first - 2 : first - 1;
+  const noun = words[at];
+  const isOther = noun && (noun.known === 'part' || isStranger(words, at, lists));
+  return isOther && opensPhrase(words, at, lists) ? noun : null;
 }
 
 /** The words right before the feature: a preposition that isn't of the thing, or a word for any of its kind. */

@@ -2,13 +2,15 @@ import type { TriggerRow } from './types';
 
 export const french: readonly TriggerRow[] = [
   [
-    'pas seulement|sans problème|sans souci|pas de problème|aucun problème|sans doute|pas mal|aucun défaut|sans réserve',
+    'pas seulement|pas uniquement|sans problème|sans souci|pas de problème|aucun problème|sans doute|pas mal|aucun défaut|sans réserve',
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
     "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas non plus|pas non plus de|non plus de|encore moins|encore moins de|dépourvu de|dépourvue de|démuni de|démunie de|exempte de|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non",
     { effect: 'denies', side: 'before', reach: 6 },
   ],
+  // "Elle ne zigzague pas."
+  ["ne|n'", { effect: 'denies', side: 'before', reach: 0 }],
   ['oubliez|oublie|zéro|0|sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
   [
     'ne va pas|ne vont pas|ne convient pas|ne conviennent pas|ne vaut rien|non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
@@ -57,7 +59,7 @@ export const french: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 6, namesOnly: true },
   ],
   [
-    "fait que|faire que|fait qu'|faire qu'|coud que|coud qu'|que le|que la|que du|que des|qu'en|qu'au|et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement",
+    "fait que|faire que|fait qu'|faire qu'|coud que|coud qu'|que le|que la|que du|que des|qu'en|qu'au|et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement|uniquement",
     { effect: 'stop', side: 'both', reach: 0 },
   ],
   ['non|aucun|aucune|sans|pas|remise en main propre', { effect: 'denies', side: 'row', reach: 0 }],

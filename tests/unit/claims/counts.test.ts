@@ -20,6 +20,8 @@ describe('how many the advert says were made', () => {
     ['Limitierte Auflage von 80.', 'de', 'Limitierte Auflage von 80', 80],
     ['Only a dozen of these are left in the world.', 'en', 'Only a dozen of these are left in the world', 12],
     ['Weltweit nur noch fünf bekannt.', 'de', 'nur noch fünf bekannt', 5],
+    ["Il n'y en a eu que 100 de fabriquées.", 'fr', 'que 100 de fabriquées', 100],
+    ['Seulement 40 fabriquees.', 'fr', 'Seulement 40 fabriquees', 40],
     ['Fabriquée à 50 exemplaires seulement.', 'fr', '50 exemplaires seulement', 50],
   ])('%s', (text, language, quote, most) => expect(counts(text, language)).toEqual([[quote, most]]));
 

@@ -12,6 +12,7 @@ describe('lists of words to be found by', () => {
     'Straight stitch.\n\nsewing zigzag vintage upholstery leather retro',
     'Gut.\nSuchbegriffe: zigzag, Overlock',
     'Mots-clés : zigzag, cuir',
+    'mots cles : zigzag, cuir',
     'Straight stitch. Tags: zigzag free arm leather',
     'Straight stitch. Popular searches: zigzag, free arm.',
     'Straight stitch. Tags old zigzag treadle retro',

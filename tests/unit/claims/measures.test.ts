@@ -72,6 +72,8 @@ describe('weights beside the machine’s', () => {
     ['It goes in two parcels, 12 kg.', '12 kg (other)'],
     ['In zwei Paketen, 12 kg.', '12 kg (other)'],
     ['En deux colis, 12 kg.', '12 kg (other)'],
+    ['Le pied en fonte pèse 25 kg.', '25 kg (other)'],
+    ['Elle fait à peine 8 kg.', '8 kg'],
     ['It goes in the car, 12 kg.', '12 kg'],
     ['It weighs 5 kg more.', '5 kg (other)'],
     ['It weighs 14 kg today.', '14 kg'],

@@ -95,6 +95,7 @@ describe('what is on offer is called by its name', () => {
     ["It is the Wendelow's works.", 'this'],
     ['My Wendelow weighs 18 kg, this one 14.', 'this'],
     ['Ma Wendelow pèse 18 kg, celle-ci 14.', 'this'],
+    ['Ma Wendelow pèse 18 kg, celle ci 14.', 'this'],
     ['Nous proposons aussi une Wendelow.', 'this'],
     ['Auch biete ich eine Wendelow an.', 'this'],
     ['Also for sale is a Wendelow.', 'other'],

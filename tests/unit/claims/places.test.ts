@@ -14,10 +14,11 @@ describe('where the advert says it was made', () => {
   it('of two places the one denied is denied', () =>
     expect(places('Made in Brindfold not Harrowslade.')).toContain('Made in Brindfold not Harrowslade (denies)'));
 
-  it.each(['The company had a works at Harrowslade.', 'Grew up two streets from the Brindfold works.'])(
-    'of the firm or of people: %s',
-    (text) => expect(places(text)).toEqual([]),
-  );
+  it.each([
+    'The company had a works at Harrowslade.',
+    'Grew up two streets from the Brindfold works.',
+    "L'usine de Harrowslade n'existe plus.",
+  ])('of the firm or of people: %s', (text) => expect(places(text)).toEqual([]));
 
   it.each(['The leaflet shows the works at Harrowslade.', 'Der alte Prospekt zeigt das Werk Harrowslade.'])(
     'told of by papers: %s',

@@ -102,5 +102,7 @@ describe('of what a sentence speaks', () => {
     ['fr', "Sortie de l'usine en 1952.", 'made 1952'],
     ['en', 'The catalogue number is from 1936.', 'other 1936'],
     ['fr', "L'usine date de 1952.", 'other 1952'],
+    ['fr', "La production s'est arrêtée en 1962.", 'other 1962'],
+    ['fr', 'La production sest arretee en 1962.', 'other 1962'],
   ])('its year is of that (%s): %s', (language, text, expected) => expect(inText(text, language)).toEqual([expected]));
 });

@@ -49,6 +49,7 @@ describe('clauses', () => {
     ['nothing but iron', ['nothing but iron']],
     ['ran for a while', ['ran for a while']],
     ['alt aber gut', ['alt', 'aber gut']],
+    ['coud aussi bien que la grande', ['coud aussi bien que la grande']],
     ['lourde bien que petite', ['lourde', 'bien que petite']],
     ['costs £1,340 now', ['costs £1,340 now']],
     ['works well – no case', ['works well –', 'no case']],

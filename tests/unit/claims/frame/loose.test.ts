@@ -110,6 +110,17 @@ const GERMAN_CLAIMS = [
 ];
 
 const FRENCH_NO_CLAIM = [
+  'Vends car jai reçu une machine avec zigzag.',
+  'vends car j ai reçu une machine avec zigzag',
+  'Plaque signalétique aluminium présente.',
+  'Échelle alu et diable sur place.',
+  'Peinture type industriel sur les étagères.',
+  'Dix canettes classe 66 à donner.',
+  'Canettes classe 66 sur les anciennes.',
+  'Bras libre, c’est la Quarrendle.',
+  'Le zigzag cest pour les jeunes.',
+  'Tige inclinée sabstenir.',
+  'Elle ne zigzague pas.',
   "Elle ne fait pas le zigzag et n'a pas de bras libre.",
   'Pas de zigzag, pas de bras libre.',
   "Ma mère avait une machine zigzag et n'a jamais utilisé celle-ci.",
@@ -152,6 +163,11 @@ const FRENCH_NO_CLAIM = [
 ];
 
 const FRENCH_CLAIMS = [
+  'Elle fait aussi bien le zigzag que le point droit.',
+  'On peut faire du zigzag avec.',
+  "Munie d'un bras libre.",
+  'Fabrication alu.',
+  'cest une machine industrielle',
   'Elle fait le zigzag.',
   'Coud le point droit et le zigzag.',
   'Avec point zigzag.',
