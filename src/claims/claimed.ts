@@ -12,7 +12,7 @@ export function onSale(names: readonly NameClaim[]): NameClaim[] {
   const rank = (name: NameClaim): number =>
     (name.stance === 'says' ? 0 : 10) +
     (name.misspelt ? 1 : 0) -
-    (name.identity ? 0.5 : 0) +
+    (name.identity && !name.alias ? 0.5 : 0) +
     2 * Math.max(0, FIELD_ORDER.indexOf(name.field));
   return meant.sort((a, b) => rank(a) - rank(b) || a.start - b.start);
 }

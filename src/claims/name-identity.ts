@@ -41,6 +41,8 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     if (token.kind === 'break' || /^[.!?;]$/.test(token.folded)) return false;
     if (token.kind !== 'word') continue;
     words++;
+    // "The numbers of this and the Name": another one.
+    if (token.folded === 'and' && words <= 2) return false;
     if (PARTING.has(token.folded)) return false;
     // "He called the Name an upstart": of another.
     if (/^(?:called|named)$/.test(token.folded) && part.tokens[i - 1]?.folded !== 'also')
@@ -49,6 +51,16 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
   }
   return false;
 }
+
+/** "Also known as the Name": by another name than its own. */
+export function isAlias({ firstToken }: Place, { tokens }: TextPart): boolean {
+  const known = tokens.slice(Math.max(0, firstToken - ALIAS_REACH), firstToken);
+  return known.some(
+    ({ folded }, i) => folded === 'also' && /^(?:known|called|named)$/.test(known[i + 1]?.folded ?? ''),
+  );
+}
+
+const ALIAS_REACH = 5;
 
 /** "It is called", "called": not "the zigzag version is called". */
 function isOfThis(part: TextPart, called: number): boolean {

@@ -2,7 +2,7 @@ import type { Knowledge, NameKnown } from '../pack/knowledge';
 import type { PhraseMatch } from '../text/phrases';
 import { contains } from './hits';
 import { misspeltNames } from './misspelt';
-import { isIdentified, opensWithMine } from './name-identity';
+import { isAlias, isIdentified, opensWithMine } from './name-identity';
 import { ofAnother } from './other-thing';
 import { clauseAt, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
@@ -43,6 +43,7 @@ export function namesIn(
         name: value.text,
         misspelt,
         identity,
+        alias: identity && isAlias(match, part),
       });
     });
 }

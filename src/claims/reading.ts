@@ -48,6 +48,8 @@ export interface NameClaim extends Stanced {
   misspelt: boolean;
   /** "this is a …", "Model: …": the advert says in so many words that this is its name. */
   identity: boolean;
+  /** "…, also known as the …": by which else it is called. Of two names the other one is what is on sale. */
+  alias: boolean;
 }
 
 /** "made at …": a place that a pack knows. */

@@ -29,6 +29,7 @@ const ASKS: readonly (readonly [verb: RegExp, who: RegExp])[] = [
   [/^(?:does|do|will|can|has|is)$/, /^(?:it|she|this|they)$/],
   [/^(?:fait|a-t|est|est-ce)$/, /^(?:-|elle|que)$/],
 ];
+/** What a phrase can begin with that lacks something. */
 const OWN_DENIAL = /^(?:pas|sans|aucune?|kein\w*|nicht|ohne|no|not|without)$/;
 /** They say of a feature that it is the only one: "pas de zigzag point droit uniquement". */
 const RESTRICTS = /^(?:seulement|uniquement|que|rien)$/;
@@ -154,6 +155,8 @@ export class StanceReader {
     if (side === 'row') return this.#answers(found, clause);
     // "I used to have": the "used" in it is no condition of this thing.
     if (effect === 'other' && found.firstToken <= first && found.lastToken >= last) return true;
+    // "No reverse no light": what says itself that it lacks it isn't denied by the "no" of the one before.
+    if (effect === 'denies' && reach <= SHORT_DENIAL && OWN_DENIAL.test(this.#part.tokens[first]!.folded)) return false;
     // "Nicht aus" before "aus Eisen": they share a word.
     const before = found.firstToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;

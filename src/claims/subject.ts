@@ -48,7 +48,8 @@ export function partMeant(
 
 /** "Takes slant shank feet": by what feet it takes a thing tells what it is itself. */
 export function takesFeet({ tokens }: TextPart, { firstToken }: Hit, noun: number): boolean {
-  return TAKES.test(tokens[firstToken - 1]?.folded ?? '') && tokens[noun]?.folded === 'feet';
+  const before = USUAL.test(tokens[firstToken - 1]?.folded ?? '') ? firstToken - 2 : firstToken - 1;
+  return TAKES.test(tokens[before]?.folded ?? '') && tokens[noun]?.folded === 'feet';
 }
 
 /** Words that open a clause which goes on about what the one before spoke of: "the case is light, made of alloy". */
@@ -87,6 +88,7 @@ function isAbout(attribute: AttributeKnown, part: TextPart, noun: Hit): boolean 
 }
 
 const TAKES = /^(?:takes?|uses?|needs?|requires?|accepts?|nimmt|braucht|prend)$/;
+const USUAL = /^(?:the|any|all|ordinary|normal|standard|regular|common|usual|modern)$/;
 const MOST_LINKING = 4;
 
 /** Only linking and small words stand between the noun and the feature. */

@@ -47,7 +47,9 @@ function endsClause(part: TextPart, lastToken: number): boolean {
 function isNumberSign(part: TextPart, { firstToken, lastToken, start, end }: PhraseMatch<Trigger>): boolean {
   if (firstToken !== lastToken || !/^nos?$/.test(part.tokens[firstToken]!.folded)) return false;
   if (!/^nos?$/i.test(part.text.slice(start, end))) return false;
-  return /^\s*[.:°#]?\s*[A-Z]{0,3}[ -]?\d/.test(part.text.slice(end, end + 12));
+  const after = part.text.slice(end, end + 16);
+  // "Drop feed no. 6.5 kg": a measure.
+  return /^\s*[.:°#]?\s*[A-Z]{0,3}[ -]?\d/.test(after) && !/^\s*\.\s*[\d.,]+\s?(?:kg|kilos?|lbs?|cm|mm)\b/.test(after);
 }
 
 /** "It is not only …": what looks like a trigger and is none takes one with it that it overlaps ("is not"). */

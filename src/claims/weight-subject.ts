@@ -90,7 +90,9 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
 function tableOf(reading: PartReading, clause: ClauseRange): string | null {
   const { part } = reading;
   const at = clauseIndexAt(part, clause.first);
-  const opening = openingAt(part, at, MOST_CLAUSES);
+  let opening = openingAt(part, at, MOST_CLAUSES);
+  // "2) A treadle table, no machine on it, 24 kg": behind the item's number.
+  while (opening < at - 1 && part.clauses[opening]!.tokens.every(({ kind }) => kind !== 'word')) opening++;
   const first = part.clauses[opening]!;
   return opening < at - 1 && !isFeature(reading, first) ? openingPart(reading, first) : null;
 }
@@ -192,7 +194,8 @@ function isSaidOf({ tokens }: TextPart, from: number, first: number): boolean {
   while (i > from && /^(?:only|just|about|under|barely|is|'s|at|nur|ist|gerade|est|que|a)$/.test(tokens[i]!.folded))
     i--;
   if (i === first - 1) return false;
-  if (/^(?:carry|lift|handle)$/.test(tokens[i]!.folded) && tokens[i - 1]?.folded === 'to') return true;
+  if (/^(?:carry|lift|handle|move|shift|manage)$/.test(tokens[i]!.folded) && tokens[i - 1]?.folded === 'to')
+    return true;
   return /^(?:it|it's|she|she's|sie|elle)$/.test(tokens[i]!.folded);
 }
 

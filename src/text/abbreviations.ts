@@ -23,7 +23,7 @@ export interface Neighbours {
   word: string;
   /** A number stands right before that word. */
   afterNumber: boolean;
-  /** A number, or a code of letters and digits, comes after the full stop. */
+  /** A number, or a code of letters and digits, comes after the full stop, and no unit behind it ("no. 6.5 kg"). */
   beforeNumber: boolean;
   /** A capital letter comes after the full stop. */
   beforeCapital: boolean;

@@ -49,6 +49,13 @@ function isCode(text: string, tokens: readonly Token[], at: number): boolean {
   return tokens[at + 1]!.glued || /^(?![AI]$)\p{Lu}+$/u.test(text.slice(token.start, token.end));
 }
 
+/** "No. 5", "no. K 20417", but not "drop feed no. 6.5 kg": a number with a unit is a measure. */
+function isNumbered(text: string, tokens: readonly Token[], at: number): boolean {
+  return isCode(text, tokens, at) && !MEASURED.test(text.slice(tokens[at]!.start, tokens[at]!.start + 16));
+}
+
+const MEASURED = /^\d+(?:[.,]\d+)? ?(?:kg|kgs|kilos?|lbs?|cm|mm|inch|inches|watts?|volts?)\b/i;
+
 /** "z.B.", "o.n.o.": single letters with full stops between them. */
 function isDotted(tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1]!;
@@ -73,7 +80,9 @@ function fullStop(text: string, tokens: readonly Token[], at: number, startsSent
   const beforeCapital = after?.kind === 'word' && CAPITAL.test(text.slice(after.start, after.end));
   if (isDotted(tokens, at)) return before.folded === 'o' && beforeCapital ? 'sentence' : 'none';
   const afterNumber = tokens[at - 2]?.kind === 'number';
-  if (isAbbreviated({ word: before.folded, afterNumber, beforeNumber: isCode(text, tokens, at + 1), beforeCapital }))
+  if (
+    isAbbreviated({ word: before.folded, afterNumber, beforeNumber: isNumbered(text, tokens, at + 1), beforeCapital })
+  )
     return 'none';
   // "bedplate.example" is an address; "sews well.Collect only" lacks a space.
   return after?.kind === 'word' && after.glued && !beforeCapital ? 'none' : 'sentence';

@@ -46,7 +46,7 @@ function twoModels(auditCase: AuditCase): Finding[] {
   );
   const second = others.find((name) => name.claim.identity) ?? others.find((name) => name.claim.field === 'title');
   if (!second) return [];
-  const apart = first.claim.field !== second.claim.field || first.claim.identity;
+  const apart = first.claim.field !== second.claim.field || first.claim.identity || second.claim.alias;
   const excludes = second.claim.identity && apart && !second.claim.misspelt;
   return [
     {

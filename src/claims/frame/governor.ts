@@ -67,6 +67,8 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         if (word.folded === 'to' && isVerb(words[i + 1])) break;
         // "Perfect for jersey thanks to its zigzag": whatever it is good for.
         if (word.folded === 'to' && /^(?:thanks|due)$/.test(before?.folded ?? '')) return answer(-1, 'start');
+        // "About a dozen decorative stitches": how many.
+        if (/^(?:about|around|over)$/.test(word.folded) && COUNTS.test(words[i + 2]?.folded ?? '')) break;
         // "Flips over to", "comes out of": a particle of the verb before it.
         if (words[i + 1]?.is === 'to' || words[i + 1]?.is === 'prep') break;
         // "The newer plastic one with zigzag": of that one.
@@ -86,6 +88,10 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         if (verbish === i + 1) return answer(verbish, 'thinks');
         return answer(i, 'it');
       case 'generic':
+        // "Takes any class 15 bobbin", "any class 15 bobbin will do": what it takes, it is made for.
+        if (word.folded === 'any' && (before ? before.is === 'takes' : isDoing(words, first))) break;
+        if (joined || accompanies) break;
+        return answer(i, word.is);
       case 'possessive':
         // "With some needles and zigzag": of the other thing joined.
         if (joined || accompanies) break;
@@ -96,6 +102,14 @@ export function governorOf(words: readonly Word[], first: number): Governor {
   }
   return answer(-1, 'start');
 }
+
+/** "Any … will do", "any … fits". */
+function isDoing(words: readonly Word[], from: number): boolean {
+  const verb = words.slice(from).find(({ is }) => is === 'can' || is === 'asserts' || is === 'uses' || is === 'not');
+  return verb !== undefined && /^(?:will|fits?|works?|does)$/.test(verb.folded);
+}
+
+const COUNTS = /^(?:dozen|score|hundred|couple)$/;
 
 function isVerb(word: Word | undefined): boolean {
   return word !== undefined && ['be', 'have', 'asserts', 'takes', 'uses', 'deals', 'sells'].includes(word.is);

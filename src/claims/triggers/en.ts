@@ -3,7 +3,7 @@ import type { TriggerRow } from './types';
 /** English triggers; phrases of one row are divided by "|". Common practice, no source, in the classes of the two papers. */
 export const english: readonly TriggerRow[] = [
   [
-    'not only|not just|not merely|no doubt|without doubt|without a doubt|no question|nothing wrong|no problem|no problems|no issue|no issues|no reason|no idea why|no trouble|no longer available|not a problem|no reserve|no returns|no refunds|no offers|no time wasters|no fault|no faults|cannot fault|can not fault|not bad|not forgetting|not to mention|no stranger|not mine to|believe it or not',
+    'not only|not just|not merely|no doubt|without doubt|without a doubt|no question|nothing wrong|no problem|no problems|no issue|no issues|no reason|no idea why|no trouble|no longer available|not a problem|no reserve|no returns|no refunds|no offers|no time wasters|no fault|no faults|cannot fault|can not fault|not bad|not forgetting|not to mention|no stranger|not mine to|believe it or not|another of these|another one of these|another like it|another like this|another one like it|another one like this|another in this',
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
@@ -22,13 +22,14 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
-    "is no good|are no good|is no use|are no use|is wrong for|are wrong for|is the wrong one|are the wrong ones|is useless|are useless|won't go in|don't go in|doesn't go in|won't seat|will jam|will jam it|rattles in it|rattle in it",
+    "is no good|are no good|is no use|are no use|is wrong for|are wrong for|is the wrong one|are the wrong ones|is useless|are useless|won't go in|don't go in|doesn't go in|won't seat|will jam|will jam it|jams in it|rattles in it|rattle in it|rattles about|rattle about|rattles around|rattle around|falls out|fall out",
     { effect: 'denies', side: 'after', reach: 3 },
   ],
   [
-    'the look of|the looks of|the feel of|the air of|like something|like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|than the others|than others|than most|unlike others|unlike the others|as heavy as|as light as|unlike|unlike the|not to be confused with|often taken for|sometimes taken for|often taken for the|taken for the|often confused with|often mistaken for|mistaken for|confused with|takes the same|uses the same|shares',
+    'the look of|the looks of|the feel of|the air of|like something|like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|brother of|brother of the|brother to|brother to the|sister of the|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|than the others|than others|than most|unlike others|unlike the others|as heavy as|as light as|unlike|unlike the|not to be confused with|often taken for|sometimes taken for|often taken for the|taken for the|often confused with|often mistaken for|mistaken for|confused with|shares',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
+  ['takes the same|uses the same', { effect: 'likens', side: 'before', reach: 8, namesOnly: true }],
   [
     'charm|character|workmanship|craftsmanship|style|styled|lookalike|look-alike|look alike|clone|copy|replica|esque|inspired|type of thing',
     { effect: 'likens', side: 'after', reach: 2 },
@@ -38,7 +39,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
   [
-    "i think|i believe|apparently|i was told|i am told|i'm told|perhaps|possibly|maybe|probably|not sure|i guess|i doubt it|i doubt that",
+    "i think|i believe|apparently|i was told|i am told|i'm told|perhaps|possibly|maybe|probably|not sure|i guess|i'd guess|i would guess|at a guess|i doubt it|i doubt that",
     { effect: 'guesses', side: 'after', reach: 8 },
   ],
   [
@@ -67,11 +68,11 @@ export const english: readonly TriggerRow[] = [
   ],
   ['unknown|not sure|unsure|possibly|probably|maybe|i think|not known', { effect: 'guesses', side: 'row', reach: 0 }],
   [
-    'came later|came afterwards|came after it|was her|was his|is another|are different',
+    'only arrived|arrived with|arrived later|only appeared|appeared later|only came|came in with|was introduced|were introduced|came later|came afterwards|came after it|was her|was his|is another|are different',
     { effect: 'other', side: 'after', reach: 3 },
   ],
   [
-    'most|most of them|most of these|most of those|many|usually|normally|generally|typically|others|later ones|earlier ones|later models|earlier models|some of them|other models|other makes|other machines|unlike most|the rest',
+    'whereas|most|most of them|most of these|most of those|many|usually|normally|generally|typically|others|later ones|earlier ones|later models|earlier models|some of them|other models|other makes|other machines|unlike most|the rest',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -79,7 +80,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'likens', side: 'before', reach: 6 },
   ],
   [
-    "told me it was|told me that it was|told me it is|told me it's|said it was|said that it was|said it is|said it's|says it is|says it was|claimed it was|claims it is|swore it was|reckons it is|reckons it was|reckoned it was|insisted it was|was told it is|people call it|calls it|called it|advertised it as|sold it as|listed it as|described it as",
+    "swore|swears that|reckoned that|reckons that|insisted that|assured me|promised me|told me it was|told me that it was|told me it is|told me it's|said it was|said that it was|said it is|said it's|says it is|says it was|claimed it was|claims it is|swore it was|reckons it is|reckons it was|reckoned it was|insisted it was|was told it is|people call it|calls it|called it|advertised it as|sold it as|listed it as|described it as",
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
@@ -107,7 +108,10 @@ export const english: readonly TriggerRow[] = [
     'no better|none better|no finer|nothing better|nothing finer|no lighter|none lighter|not a scratch|not a mark',
     { effect: 'none', side: 'both', reach: 0 },
   ],
-  ['according to|acc to|acc. to', { effect: 'guesses', side: 'both', reach: 99, across: true }],
+  [
+    'according to|acc to|acc. to|heaven knows|god knows|goodness knows|lord knows',
+    { effect: 'guesses', side: 'both', reach: 99, across: true },
+  ],
   ['feels like|felt like|it feels|feels', { effect: 'guesses', side: 'both', reach: 6 }],
   [
     'everything but|everything except|anything except|anything but|all except|all but',
@@ -136,7 +140,7 @@ export const english: readonly TriggerRow[] = [
   ['either', { effect: 'guesses', side: 'before', reach: 99 }],
   ['if|whether|unless', { effect: 'guesses', side: 'before', reach: 99, across: true }],
   [
-    "do not fit|does not fit|don't fit|doesn't fit|won't fit|will not fit|not for|is not for|are not for|not suitable for|will not go into|won't go into|will not go in",
+    "do not fit|does not fit|don't fit|doesn't fit|won't fit|will not fit|not for|is not for|are not for|no good for|no use for|useless for|wrong for|the wrong ones for|not suitable for|will not go into|won't go into|will not go in",
     { effect: 'denies', side: 'before', reach: 14, namesOnly: true, across: true },
   ],
   ['no other|none of the others|none of the other', { effect: 'other', side: 'before', reach: 99 }],

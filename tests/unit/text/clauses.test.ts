@@ -22,6 +22,7 @@ describe('sentences', () => {
     ['Ser. No. K 20-417 is on it', ['Ser. No. K 20-417 is on it']],
     ['No. It is iron', ['No.', 'It is iron']],
     ['fits no. 5 bobbins', ['fits no. 5 bobbins']],
+    ['drop feed no. 6.5 kg', ['drop feed no.', '6.5 kg']],
     ['c. 1938 machine', ['c. 1938 machine']],
     ['weighs 21 lb. 8 oz. now', ['weighs 21 lb. 8 oz. now']],
     ['weighs 21 lb. Very heavy', ['weighs 21 lb.', 'Very heavy']],

@@ -12,8 +12,14 @@ describe('two models’ names for one thing', () => {
       found('name-name', { title: 'Grindlewade Cressiter Wendelow sewing machine', language: 'en', description: '' }),
     ).toEqual(['unproved: Cressiter | Wendelow']));
 
+  it('take what it is also known as for a second one: the first is on sale', () => {
+    const title = 'Grindlewade Cressiter, also known as the Wendelow';
+    expect(found('name-name', { title, language: 'en', description: '' })).toEqual(['disproved: Cressiter | Wendelow']);
+  });
+
   it.each([
     'Much like the Wendelow.',
+    'The numbers of this and the Wendelow were stamped from one block.',
     'This is not a Wendelow.',
     'I also have a Wendelow.',
     'Sold next to the Wendelow in its day.',

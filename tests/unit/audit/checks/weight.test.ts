@@ -26,6 +26,8 @@ describe('stated weights', () => {
       ]),
   );
   it('not of the part that a list opens with', () => expect(check('Case, wood, 14.5 kg.')).toEqual([]));
+  it('nor where the list numbers what is on sale', () =>
+    expect(check('1) Cressiter, iron. £40.\n2) A treadle table in oak, no machine on it, 24 kg. £30.')).toEqual([]));
 
   it('a little too much may be the case: a question', () =>
     expect(check('It weighs 18 kg.')).toEqual(['unproved: 18 kg']));

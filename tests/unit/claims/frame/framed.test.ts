@@ -340,6 +340,9 @@ const NO_CLAIM: Record<string, readonly string[]> = {
 const CLAIMS = [
   'It does zigzag as well as straight stitch.',
   'Sews straight and zigzag.',
+  'It has about a dozen zigzag stitches.',
+  'Zigzag using the lever on top.',
+  'Free arm behind the flap.',
   'Lovely zigzag stitch.',
   'A proper zigzag machine.',
   'This is the zigzag model.',
