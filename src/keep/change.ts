@@ -7,13 +7,22 @@ type Stores = StoreNames<Schema>[];
 type Reading<S extends Stores> = IDBPTransaction<Schema, S, 'readonly'>;
 type Writing<S extends Stores> = IDBPTransaction<Schema, S, 'readwrite'>;
 
-/** Reads from some stores as they stand at one moment. */
+/**
+ * Reads from some stores as they stand at one moment. What has been read stays true: nobody waits until the browser has
+ * put the transaction away.
+ */
 export function look<S extends Stores, T>(
   db: Database,
   stores: [...S],
   work: (transaction: Reading<S>) => Promise<T>,
 ): Promise<Kept<T>> {
-  return settled(() => db.transaction(stores), work);
+  return settled(
+    () => db.transaction(stores),
+    (transaction) => {
+      transaction.done.catch(() => {});
+      return work(transaction);
+    },
+  );
 }
 
 /** Changes some stores, wholly or not at all: whatever goes wrong, nothing of the work remains. */
@@ -22,7 +31,11 @@ export function change<S extends Stores, T>(
   stores: [...S],
   work: (transaction: Writing<S>) => Promise<T>,
 ): Promise<Kept<T>> {
-  return settled(() => db.transaction(stores, 'readwrite'), work);
+  return settled(
+    () => db.transaction(stores, 'readwrite'),
+    // The work's own error says more than the transaction's end, but that end must not go unheard either.
+    async (transaction) => (await Promise.all([work(transaction), transaction.done]))[0],
+  );
 }
 
 interface Ending {
@@ -34,9 +47,7 @@ async function settled<X extends Ending, T>(begin: () => X, work: (transaction: 
   let transaction: X | undefined;
   try {
     transaction = begin();
-    // The work's own error says more than the transaction's end, but that end must not go unheard either.
-    const [value] = await Promise.all([work(transaction), transaction.done]);
-    return { ok: true, value };
+    return { ok: true, value: await work(transaction) };
   } catch (error) {
     try {
       transaction?.abort();

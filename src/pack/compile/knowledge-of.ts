@@ -33,7 +33,7 @@ class KnownTogether implements Knowledge {
   readonly models: ReadonlyMap<string, ModelKnown>;
   readonly families: ReadonlyMap<string, FamilyKnown>;
   readonly #parts: readonly PackParts[];
-  readonly #nameReaders: readonly NameReader[];
+  #nameReaders: readonly NameReader[] | null = null;
   #phrases: PhraseFinder<PhraseKnown> | null = null;
   #names: PhraseFinder<NameKnown> | null = null;
   #serials: SerialIndex | null = null;
@@ -59,7 +59,6 @@ class KnownTogether implements Knowledge {
       }),
     );
     this.#parts = packs;
-    this.#nameReaders = packs.map((parts) => nameReader(parts, this));
   }
 
   get phrases(): PhraseFinder<PhraseKnown> {
@@ -69,9 +68,15 @@ class KnownTogether implements Knowledge {
     return this.#phrases;
   }
 
+  /** Each name is one object, whoever asks for it. */
+  #nameReader(pack: number): NameReader {
+    this.#nameReaders ??= this.#parts.map((parts) => nameReader(parts, this));
+    return this.#nameReaders[pack]!;
+  }
+
   get names(): PhraseFinder<NameKnown> {
     this.#names ??= new JoinedPhrases(
-      this.#parts.map(({ names }, i) => new PackedPhrases(names.tree, this.#nameReaders[i]!)),
+      this.#parts.map(({ names }, i) => new PackedPhrases(names.tree, this.#nameReader(i))),
     );
     return this.#names;
   }
@@ -93,8 +98,8 @@ class KnownTogether implements Knowledge {
   }
 
   get nameList(): readonly NameKnown[] {
-    this.#nameList ??= this.#nameReaders.flatMap((nameAt, i) =>
-      Array.from({ length: this.packs[i]!.parts.names.texts.length }, (_, name) => nameAt(name)),
+    this.#nameList ??= this.#parts.flatMap(({ names }, i) =>
+      Array.from({ length: names.texts.length }, (_, name) => this.#nameReader(i)(name)),
     );
     return this.#nameList;
   }

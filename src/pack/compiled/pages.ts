@@ -10,8 +10,6 @@ const AT_ONCE = 2 ** 16;
 /** So many of those that most questions ask for. */
 const MOST_AT_ONCE = 2 ** 19;
 
-const [ELSEWHERE, HERE, CHECKED] = [0, 1, 2];
-
 export const aligned = (at: number): number => Math.ceil(at / 8) * 8;
 
 /** Bytes that lie elsewhere, but for the first of them. */
@@ -22,6 +20,12 @@ export interface Stored {
   read(from: number, to: number): ArrayBuffer;
 }
 
+/** Bytes that came together, and the place of the first of them. */
+interface Stretch {
+  from: number;
+  bytes: ArrayBuffer;
+}
+
 /** Thrown where bytes that are asked for are not those that were written, or are gone: they have to be made anew. */
 export class DamagedError extends Error {
   override name = 'DamagedError';
@@ -30,18 +34,18 @@ export class DamagedError extends Error {
 /**
  * Bytes in pages, each of which is fetched and checked when it is first asked for: of a large pack one question asks for
  * a tenth. Before them stands a head: magic, layout, length, check sum of what follows in the head, number of pages, how
- * many of these most questions ask for, and the check sum of each page. Numbers are in this machine's own order of bytes:
- * such bytes never leave it.
+ * many of these most questions ask for, and the check sum of each page. Pages are counted from the beginning of the head,
+ * which its own check sum holds. Numbers are in this machine's own order of bytes: such bytes never leave it.
  */
 export class Pages {
-  /** Where the first page begins. */
+  /** Where the head ends. */
   readonly begin: number;
-  /** All bytes at their places; those that `need` was not asked for may not be there yet. */
-  readonly buffer: ArrayBuffer;
   readonly #stored: Stored;
   readonly #asked: number;
   readonly #sums: Uint32Array;
-  readonly #states: Uint8Array;
+  /** For each page that is here the bytes that it came with. Room for all pages at once would be cleared first, and tidied for. */
+  readonly #here: (Stretch | undefined)[];
+  readonly #checked: Uint8Array;
 
   /** null where the head is not whole, or of another layout. The head has to lie among the first bytes. */
   static open(stored: Stored, layout: number): Pages | null {
@@ -60,42 +64,57 @@ export class Pages {
     this.#stored = stored;
     this.#asked = asked;
     this.#sums = new Uint32Array(first, HEAD, pages);
-    this.#states = new Uint8Array(pages);
-    if (first.byteLength === length) this.buffer = first;
-    else {
-      this.buffer = new ArrayBuffer(length);
-      new Uint8Array(this.buffer).set(new Uint8Array(first));
-    }
-    this.#states.fill(HERE, 0, first.byteLength === length ? pages : Math.floor((first.byteLength - begin) / PAGE));
+    this.#checked = new Uint8Array(pages);
+    const whole = first.byteLength === length ? pages : Math.floor(first.byteLength / PAGE);
+    this.#here = new Array(pages);
+    this.#here.fill({ from: 0, bytes: first }, 0, whole);
   }
 
-  /** Has the bytes from `from` to before `to` there. @throws DamagedError where they aren't what was written */
+  /** The bytes from `from` to before `to`, as they were written. @throws DamagedError where they are others, or gone */
+  bytes(from: number, to: number): Uint8Array<ArrayBuffer> {
+    if (to <= from) return new Uint8Array(0);
+    this.need(from, to);
+    const there = this.#here[pageAt(from)]!;
+    if (there === this.#here[pageAt(to - 1)]) return new Uint8Array(there.bytes, from - there.from, to - from);
+    const all = new Uint8Array(to - from);
+    for (let at = from; at < to; ) {
+      const { from: begin, bytes } = this.#here[pageAt(at)]!;
+      const end = Math.min(to, (pageAt(at) + 1) * PAGE);
+      all.set(new Uint8Array(bytes, at - begin, end - at), at - from);
+      at = end;
+    }
+    return all;
+  }
+
+  /** Has those bytes here: those that are asked for later are fetched sooner together. @throws as `bytes` does */
   need(from: number, to: number): void {
-    if (to <= from) return;
-    const last = Math.floor((to - 1 - this.begin) / PAGE);
-    for (let page = Math.floor((from - this.begin) / PAGE); page <= last; page++)
-      if (this.#states[page] !== CHECKED) this.#take(page, last);
+    const last = pageAt(to - 1);
+    for (let page = pageAt(from); page <= last; page++) if (this.#checked[page] === 0) this.#take(page, last);
   }
 
   #take(page: number, last: number): void {
-    if (this.#states[page] === ELSEWHERE) this.#fetch(page, last);
-    const at = this.begin + page * PAGE;
-    const bytes = new Uint8Array(this.buffer, at, Math.min(PAGE, this.buffer.byteLength - at));
-    if (checksum(bytes) !== this.#sums[page]) throw new DamagedError('bytes of a compiled pack have changed');
-    this.#states[page] = CHECKED;
+    this.#here[page] ??= this.#fetch(page, last);
+    const { from, bytes } = this.#here[page];
+    const at = Math.max(this.begin, page * PAGE);
+    const end = Math.min(this.#stored.length, (page + 1) * PAGE);
+    if (checksum(new Uint8Array(bytes, at - from, end - at)) !== this.#sums[page])
+      throw new DamagedError('bytes of a compiled pack have changed');
+    this.#checked[page] = 1;
   }
 
   /** Fetches a page with those behind it that aren't here yet, to the last one wanted and a few more. */
-  #fetch(page: number, last: number): void {
+  #fetch(page: number, last: number): Stretch {
     const more = Math.max(page + AT_ONCE / PAGE, Math.min(this.#asked, page + MOST_AT_ONCE / PAGE));
-    const most = Math.min(this.#states.length, Math.max(last + 1, more));
+    const most = Math.min(this.#here.length, Math.max(last + 1, more));
     let end = page + 1;
-    while (end < most && this.#states[end] === ELSEWHERE) end++;
+    while (end < most && !this.#here[end]) end++;
     const { first, length } = this.#stored;
-    const from = Math.max(first.byteLength, this.begin + page * PAGE);
-    const to = Math.min(length, this.begin + end * PAGE);
-    new Uint8Array(this.buffer, from, to - from).set(new Uint8Array(this.#read(from, to)));
-    this.#states.fill(HERE, page, end);
+    const from = page * PAGE;
+    const read = this.#read(Math.max(first.byteLength, from), Math.min(length, end * PAGE));
+    // A piece of the page may be among the first bytes.
+    const made = { from, bytes: first.byteLength > from ? joined(first.slice(from), read) : read };
+    this.#here.fill(made, page, end);
+    return made;
   }
 
   #read(from: number, to: number): ArrayBuffer {
@@ -115,16 +134,32 @@ export class Pages {
  * @param bytes a multiple of eight of them, and `asked`, how many from the first on are what most questions ask for
  */
 export function inPages(bytes: Uint8Array, asked: number, layout: number): Uint8Array<ArrayBuffer> {
-  const pages = Math.ceil(bytes.length / PAGE);
+  const pages = pagesFor(bytes.length);
   const begin = beginOf(pages);
   const whole = new Uint8Array(begin + bytes.length);
   whole.set(bytes, begin);
   const head = new Uint32Array(whole.buffer, 0, begin / 4);
-  head.set([MAGIC, layout, whole.length, 0, pages, Math.ceil(asked / PAGE)]);
+  head.set([MAGIC, layout, whole.length, 0, pages, Math.ceil((begin + asked) / PAGE)]);
   for (let page = 0; page < pages; page++)
-    head[HEAD / 4 + page] = checksum(bytes.subarray(page * PAGE, (page + 1) * PAGE));
+    head[HEAD / 4 + page] = checksum(whole.subarray(Math.max(begin, page * PAGE), (page + 1) * PAGE));
   head[3] = checksum(whole.subarray(16, begin));
   return whole;
 }
 
 const beginOf = (pages: number): number => aligned(HEAD + pages * Uint32Array.BYTES_PER_ELEMENT);
+
+const pageAt = (place: number): number => Math.floor(place / PAGE);
+
+/** How many pages so many bytes take with the head before them, which grows with the pages. */
+function pagesFor(length: number): number {
+  let pages = 0;
+  while (pages * PAGE < beginOf(pages) + length) pages++;
+  return pages;
+}
+
+function joined(before: ArrayBuffer, bytes: ArrayBuffer): ArrayBuffer {
+  const both = new Uint8Array(before.byteLength + bytes.byteLength);
+  both.set(new Uint8Array(before));
+  both.set(new Uint8Array(bytes), before.byteLength);
+  return both.buffer;
+}

@@ -31,11 +31,10 @@ export class SectionReader {
 
   private constructor(pages: Pages, at: number) {
     const from = at + HEAD;
-    pages.need(at, from);
-    const length = new Uint32Array(pages.buffer, at, 1)[0]!;
-    pages.need(from, from + length);
+    const head = pages.bytes(at, from);
+    const length = new Uint32Array(head.buffer, head.byteOffset, 1)[0]!;
     this.#pages = pages;
-    this.#directory = JSON.parse(decoded(new Uint8Array(pages.buffer, from, length))) as Directory;
+    this.#directory = JSON.parse(decoded(pages.bytes(from, from + length))) as Directory;
     this.#begin = aligned(from + length);
   }
 
@@ -51,9 +50,10 @@ export class SectionReader {
   /** Numbers that were written as they are, in an array of that kind. */
   numbers<N extends Numbers>(name: string): N {
     const [kind, at, length] = this.#directory[name]!;
-    const numbers = new KINDS[kind as keyof typeof KINDS](this.#pages.buffer, this.#begin + at, length);
-    this.#pages.need(numbers.byteOffset, numbers.byteOffset + numbers.byteLength);
-    return numbers as N;
+    const Kind = KINDS[kind as keyof typeof KINDS];
+    const from = this.#begin + at;
+    const { buffer, byteOffset } = this.#pages.bytes(from, from + length * Kind.BYTES_PER_ELEMENT);
+    return new Kind(buffer, byteOffset, length) as N;
   }
 
   /** Has all from one section to another there: fetched at once, they are there sooner. */
@@ -92,8 +92,7 @@ export class SectionReader {
     const ends = once(() => this.#ends(name));
     const at = (i: number) => {
       const [from, to] = ends()(i);
-      this.#pages.need(from, to);
-      return new Uint8Array(this.#pages.buffer, from, to - from);
+      return this.#pages.bytes(from, to);
     };
     return { length: this.#count(name), at };
   }

@@ -30,7 +30,7 @@ const text = JSON.stringify(accepted(fullPack()));
 const club = { id: 'ottermere', edition: 3, text, installedAt: '2026-06-01T10:00:00.000Z' };
 
 /** One that has more bytes than come with a record; the others lie in their records whole. */
-const more = Array.from({ length: 1_000 }, (_, i) => ({
+const more = Array.from({ length: 2_000 }, (_, i) => ({
   id: `more-${i}`,
   label: `More ${i}`,
   names: [`Word${i} more`],

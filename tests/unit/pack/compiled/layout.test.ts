@@ -19,6 +19,7 @@ const DIGESTS: Record<number, string> = {
   4: '3e5b40bd721c9aa188e71421e6a77a4aa82c9d537eada17c642bf39e1be2e3ab',
   5: '8305321be06f41fb592e7af33fd13a9963b523bbfa0ee572a5e4cc6e0b449b73',
   6: '921716520d8fb568a62b7ed033d09e10c8d49f674531bb0b1d7b5082c6496649',
+  7: 'b001406eb81251df053496505c7aa133864f6e39706a23303fb2710c81e08502',
 };
 
 /** Every part of the format, and words of every kind that cutting and folding treat in a way of their own. */
