@@ -26,6 +26,8 @@ const COUNTED =
 const EACH_MOST = 60;
 /** From this weight on a line is plainly the page's title. */
 const PLAIN_TITLE = 0.7;
+/** From this weight on a price stands plainly. */
+const PLAIN_PRICE = 0.6;
 /** Lines in which a page repeats its title. */
 const OPENING = 200;
 
@@ -90,7 +92,8 @@ export function candidatesIn(asRead: Harvest): Found {
       visible.title !== '' && isLike(visible.title, [meta.windowTitle, ...titles.slice(about.titles.length)]),
     told: isProduct ? 'named' : mains.length > 0 || meta.isProduct ? 'product' : null,
     state: state.length > 0,
-    isArticle: meta.isArticle || jsonLd.isArticle,
+    // Many a site says so in the head of whatever it shows.
+    isArticle: jsonLd.isArticle || (meta.isArticle && !(visible.price >= PLAIN_PRICE && visible.marks.contact)),
     isList: jsonLd.isList || microdata.isList,
     // One product whose offers are many, beside cards: the "product" is the category of a list.
     isCategory: visible.cards > 2 && structured.some(({ field, how }) => field === 'price' && how === 'from'),

@@ -107,6 +107,9 @@ const WORDS = new Map<string, Sign>([
   ...list('руб рублей').map((word): [string, Sign] => [word, one('RUB')]),
   ...list('грн гривень').map((word): [string, Sign] => [word, one('UAH')]),
   ['лв', one('BGN')],
+  ...list('тг тенге').map((word): [string, Sign] => [word, one('KZT')]),
+  ...list('дин динара').map((word): [string, Sign] => [word, one('RSD')]),
+  ['ден', one('MKD')],
   ['lei', one('RON')],
   ['forint', one('HUF')],
 ]);

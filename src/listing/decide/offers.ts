@@ -44,15 +44,17 @@ export function offersIn(evidence: OfferEvidence): number {
     (marks.selling ? 0.7 : 0) +
     (marks.place ? 0.3 : 0) +
     (marks.sale ? 0.8 : 0) +
+    (marks.labelled ? 0.7 : 0) +
     (marks.asks ? (marks.selling || marks.contact ? 1.2 : 0.4) : 0) +
     (isTold ? (evidence.told === 'named' ? 3 : 1.5) : 0) +
     (evidence.state ? 2 : 0);
   const single =
     (evidence.titleAgrees ? 0.7 : 0) +
-    (page.words >= WORDS_LEAST ? 0.8 : 0) +
+    (page.words >= WORDS_LEAST || marks.labelled ? 0.8 : 0) +
     (page.photos > 0 ? 0.4 : 0) +
     (page.rows >= 2 ? 0.5 : 0);
-  const bare = page.words < WORDS_LEAST && page.rows < 2 && evidence.told !== 'named' && !evidence.state;
+  const bare =
+    page.words < WORDS_LEAST && !marks.labelled && page.rows < 2 && evidence.told !== 'named' && !evidence.state;
   const against =
     (marks.list ? 2 : 0) +
     (evidence.isList ? 2 : 0) +

@@ -16,7 +16,7 @@ export interface Amount {
 const PARTING = /[+|·•;()/]|\s[-–—]\s|,\s|\b(?:plus|zzgl|and|und|et)\b/;
 
 const POSTAGE =
-  /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|pallet|insured post|spedition|versand\w*|porto|lieferung|liefer\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos|frakt\w*|fragt\w*|wysylk\w*|dostaw\w*|przesylk\w*|doprav\w*|postovne|frete|portes|toimitus\w*|szallitas\w*)\b/;
+  /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|pallet|insured post|spedition|versand\w*|porto|lieferung|liefer(?!bar|zeit)\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos|frakt\w*|fragt\w*|wysylk\w*|dostaw\w*|przesylk\w*|doprav\w*|postovne|frete|portes|toimitus\w*|szallitas\w*)\b/;
 const WITH_POSTAGE = /\b(?:incl\w*|inkl\w*|inbegr\w*|compris\w*|free|gratis|kostenlos\w*|offert\w*|offerte|franco)\b/;
 const INSTALMENT =
   /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|cuotas?|mensualidades|prestacoes|parcelas|versements?|termijnen|\d+ (?:mal|fois|keer|veces|volte)|finance|leasing|per manad|pr\.? maned|manedlig\w*|miesiecznie|mesicne|al mese|mensais)\b/;

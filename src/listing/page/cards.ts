@@ -106,7 +106,7 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
       else byTag.set(tag, [child]);
     }
     for (const same of byTag.values()) {
-      if (same.length < 2 || (same.length < 3 && (!same.every(leads) || isInForm(reading, same[0]!)))) continue;
+      if (same.length < 2 || (same.length < 3 && (!same.every(leads) || isInForm(reading, same)))) continue;
       // What is sold already, or has its price on request, is a card like its neighbours.
       const { parent, tag, hint } = boxes[same[0]!]!;
       const alike = childrenOf[parent]!.filter(
@@ -143,12 +143,22 @@ export function cardsOf(reading: Reading, windowTitle: string): Reading['cards']
   return found;
 }
 
-/** In a small form, what can be had are ways to buy the one thing. */
-function isInForm({ boxes }: Reading, child: number): boolean {
-  for (let at = boxes[child]!.parent, step = 0; at >= 0 && step < FORM_LEVELS; at = boxes[at]!.parent, step++)
-    if (boxes[at]!.tag === 'form') return sizeOf(boxes[at]!) <= LINES_OF_A_FORM;
+/** In a small form, what can be had are ways to buy the one thing; so are two that cost the same in a greater one. */
+function isInForm(reading: Reading, same: readonly number[]): boolean {
+  const { boxes } = reading;
+  for (let at = boxes[same[0]!]!.parent, step = 0; at >= 0 && step < FORM_LEVELS; at = boxes[at]!.parent, step++)
+    if (boxes[at]!.tag === 'form')
+      return (
+        sizeOf(boxes[at]!) <= LINES_OF_A_FORM || new Set(same.map((child) => amountsOf(reading, child))).size === 1
+      );
   return false;
 }
+
+const amountsOf = ({ lines, boxes }: Reading, child: number): string =>
+  lines
+    .slice(boxes[child]!.from, boxes[child]!.to)
+    .flatMap(({ text }) => amountsIn(text).map(({ start, end }) => text.slice(start, end)))
+    .join(' ');
 
 /** A link with a name: not only with a price or a count, no button, and more than a word of a sentence. */
 const hasNamedLink = (line: Line): boolean =>

@@ -11,7 +11,7 @@ const LETTER = 'A-Za-zªµºÀ-ÖØ-öø-ۓऄ-ῼぁ-힣';
 const HELD = new RegExp(`[${LETTER}\\d.,]`);
 
 /** Signs, codes and names of currencies. */
-const SIGN = `(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SGD|HKD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|BGN|TRY|UAH|RUB|JPY|CNY|INR|ZAR|BRL|MXN|ARS|CLP|COP|UYU|PEN|AED|ILS)(?![a-z])|(?:Euros?|pounds|quid|dollars?|bucks|francs?|franken|pesos?|rupees?|yen|yuan|kronor|kroner|korun[ay]?|z[lł]otych|forint|lei|Fr\\.|SFr\\.?|Kč|zł|Ft|kr\\.?|Rs\\.?|円|元|руб|грн|лв)(?![${LETTER}])`;
+const SIGN = `(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪₸₾₼₫₱₦฿]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SGD|HKD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|BGN|TRY|UAH|RUB|JPY|CNY|INR|ZAR|BRL|MXN|ARS|CLP|COP|UYU|PEN|AED|ILS)(?![a-z])|(?:Euros?|pounds|quid|dollars?|bucks|francs?|franken|pesos?|rupees?|yen|yuan|kronor|kroner|korun[ay]?|z[lł]otych|forint|lei|Fr\\.|SFr\\.?|Kč|zł|Ft|kr\\.?|Rs\\.?|円|元|руб|грн|лв|тг|тенге|дин|ден)(?![${LETTER}])`;
 /** Characters of the longest sign and a space behind it. */
 const SIGN_MOST = 10;
 const NUMBER = `\\d(?:(?:[\\d.,'’]|[ \\u00a0\\u202f](?=\\d{3}(?!\\d))){0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?[\\d$¢-¥₠-⃀]))?\\s?k?(?![${LETTER}\\d])`;

@@ -1,3 +1,4 @@
+import { readMoney } from '../../quantity/money';
 import { fold } from '../../text/fold';
 import { CONTROL, LINK, type Line, type PriceHow } from '../types';
 import { type Amount, amountsIn, howIn, isOtherMoney, isPriceLabel, isStartingBid } from './amounts';
@@ -25,6 +26,8 @@ export interface PagePrice {
   before: string;
   /** A label known as one calls it the price. */
   isKnown: boolean;
+  /** ISO 4217: of an amount without a sign, where all that have one on the page are of one currency. */
+  currency: string | null;
 }
 
 const SENTENCE_MOST = 600;
@@ -102,6 +105,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
       starting: isStartingBid(said),
       asked: asked !== null,
       isKnown: rowLabel(label) === 'price' && lines[index - 1]?.box !== line.box && !isOnly(line, CONTROL),
+      currency: HUNDREDTHS.test(text) ? onlyCurrency(reading) : null,
     });
     if (found.length >= 200) break;
   }
@@ -193,9 +197,31 @@ function bidsAfter({ lines }: Reading, index: number): PriceHow | null {
 /** A bare number under a price label; or words ("Free") under one, or where a class says price. */
 function isPriceWithoutSign(reading: Reading, line: Line, isKnown: boolean, isLabelled: boolean): boolean {
   if (line.text.length > WORDS_MOST) return false;
-  if (/\d/.test(line.text)) return isLabelled && /^\D{0,6}\d[\d.,' ]{0,20}\D{0,14}$/.test(line.text);
+  if (/\d/.test(line.text))
+    return isLabelled ? /^\D{0,6}\d[\d.,' ]{0,20}\D{0,14}$/.test(line.text) : isNamedPrice(reading, line);
   return isKnown || PRICE_NAMES.test(hintsAround(reading, line));
 }
+
+/** ISO 4217: the one currency whose signs a page writes, or null. */
+function onlyCurrency({ lines }: Reading): string | null {
+  const found = new Set<string | null>();
+  for (const { text } of lines) {
+    if (text.length > SENTENCE_MOST) continue;
+    for (const { start, end } of amountsIn(text)) found.add(readMoney(text.slice(start, end))?.currency ?? null);
+    const [, sign] = IN_MONEY.exec(text) ?? [];
+    if (sign) found.add(readMoney(`1 ${sign}`)?.currency ?? null);
+  }
+  return found.size === 1 ? [...found][0]! : null;
+}
+/** A sign without an amount, in brackets: "All prices in euro (€)". */
+const IN_MONEY = /\(([^\s\w()]{1,2})\)/;
+
+/** Digits with hundredths and nothing else, in an element called the price. */
+function isNamedPrice(reading: Reading, line: Line): boolean {
+  const hints = HUNDREDTHS.test(line.text) ? hintsAround(reading, line) : '';
+  return PRICE_NAMES.test(hints) && !OTHER_NAMES.test(hints) && !OLD_NAMES.test(hints);
+}
+const HUNDREDTHS = /^\d{1,3}(?:[.,' ]?\d{3})*[.,]\d\d$/;
 
 /** The label that stands before a line: the cell or term of its row, or a short line just before in the same box. */
 function labelBefore({ lines, boxes, titleLine }: Reading, index: number): string {
@@ -206,7 +232,7 @@ function labelBefore({ lines, boxes, titleLine }: Reading, index: number): strin
     !before ||
     index - 1 === titleLine ||
     before.text.length > 40 ||
-    /\d/.test(before.text) ||
+    /\d|: +\S/.test(before.text) ||
     isOnly(before, CONTROL)
   )
     return '';

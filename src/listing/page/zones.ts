@@ -2,6 +2,7 @@ import { fold } from '../../text/fold';
 import { BOLD, type Box, LINK } from '../types';
 import { consentIn } from './consent';
 import { headingLabel, isOfComments } from './heading-labels';
+import { PRICE_NAMES } from './price-names';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { remembered } from './remembered';
 import { sectionAfter } from './sections';
@@ -19,6 +20,7 @@ const AWAY_WORDS = remembered(
 const ASKING_WORDS = remembered(/\b(?:alert-?dialog|cookies?|consent|gdpr)\b/);
 const BESIDE_TAGS = /^(?:aside|header)$/;
 const BESIDE_WORDS = remembered(/\b(?:sidebar|aside|complementary|banner)\b/);
+const LINES_OF_PRICE = 3;
 const WHOLE_TAGS = /^(?:html|body|main)$/;
 
 /** The zone of each line. A class or id is believed only of a part of the page, never of most of it. */
@@ -58,7 +60,9 @@ export function zonesOf(reading: Reading): Uint8Array {
       !WHOLE_TAGS.test(box.tag) &&
       (length(box) < whole * 0.6 || (titled && ASKING_WORDS.test(box.hint)))
     ) {
-      if (AWAY_WORDS.test(box.hint) || ASKING_WORDS.test(box.hint)) own = AWAY;
+      // "your-price-no-login"
+      const isOfPrice = sizeOf(box) <= LINES_OF_PRICE && PRICE_NAMES.test(box.hint);
+      if ((AWAY_WORDS.test(box.hint) && !isOfPrice) || ASKING_WORDS.test(box.hint)) own = AWAY;
       else if (BESIDE_WORDS.test(box.hint)) own = BESIDE;
     }
     ofBox[index] = Math.max(above, own);

@@ -28,6 +28,8 @@ import { type Candidate, CONTROL, type PageText } from '../types';
 /** From this weight on a price stands plainly. */
 const PLAIN_PRICE = 0.5;
 const TITLES_MOST = 8;
+/** From this weight on words stand under a label that says so. */
+const LABELLED = 0.85;
 /** From this weight on it is the advert that is said to be sold. */
 const SALE_SAID = 0.6;
 
@@ -103,11 +105,12 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     if (told)
       prices = [
         ...prices,
-        { ...told, line: -1, weight: 0.44, starting: false, asked: true, before: '', isKnown: false },
+        { ...told, line: -1, weight: 0.44, starting: false, asked: true, before: '', isKnown: false, currency: null },
       ].sort((a, b) => b.weight - a.weight);
   }
-  for (const { text, weight, how } of prices) {
-    candidates.push({ field: 'price', value: text, source: 'page', weight, ...(how ? { how } : {}) });
+  for (const { text, weight, how, currency } of prices) {
+    const told = { ...(how ? { how } : {}), ...(currency ? { currency } : {}) };
+    candidates.push({ field: 'price', value: text, source: 'page', weight, ...told });
   }
 
   const own = new Set(blocks[0]?.lines);
@@ -155,6 +158,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
       ...marksOf(reading, rows, [title || windowTitle, first[0]?.text ?? ''], blocks, windowTitle),
       sale: candidates.some(({ field, weight }) => field === 'sale' && weight >= SALE_SAID),
       asks: prices.some(({ asked, line }) => asked && line < 0),
+      labelled: (blocks[0]?.weight ?? 0) >= LABELLED,
     },
     words: blocks[0]?.text.length ?? 0,
     rows: rows.length,

@@ -154,4 +154,36 @@ describe('a title', () => {
     const html = `<title>Oak stand with a treadle</title><h1>Reserved • Oak stand with a treadle</h1><p class="price">£95</p><p>${WORDS}</p>`;
     expect(read(html).title).toBe('Oak stand with a treadle');
   });
+
+  it('is told by its price and a way to its seller, though the head calls every page an article', () => {
+    const html = (way: string) =>
+      `${ADVERT}<meta property="og:type" content="article"><h2>Oak stand with a treadle - <span class="price">£15</span></h2><p>${WORDS}</p>${way}`;
+    expect(read(html('<button>Contact the seller</button>')).offers).toBe(1);
+    expect(read(html('')).offers).toBe(0);
+  });
+
+  it('is told by a place for the price with no amount in it', () => {
+    const { offers, price } = read(
+      `${ADVERT}<div class="checker"><span class="price2">0.00 руб.</span> <a href="/b">В корзину</a></div><p>${WORDS}</p>`,
+    );
+    expect([offers, price]).toEqual([1, null]);
+  });
+
+  it('is told by a label over its words, beside many neighbours', () => {
+    const cards = neighbours(
+      (name, price) => `<li><a href="/x"><img src="/n.jpg"><span>${name} of oak</span><b>£${price}</b></a></li>`,
+    );
+    const { offers, description } = read(
+      `${ADVERT}<p>£15 / month</p><h2>Description</h2><p>New, used for two weeks</p><dl><dt>Wood</dt><dd>Oak</dd><dt>Drawers</dt><dd>Two</dd></dl><h2>Today</h2><ul>${cards}</ul>`,
+    );
+    expect([offers, description]).toEqual([1, 'New, used for two weeks']);
+  });
+
+  it.each(['Контакты продавца', 'Показать телефон', 'Контакти с подателя', 'В корзину'])(
+    'is told by a way to its seller in Cyrillic letters: %s',
+    (way) => {
+      const { offers } = read(`${ADVERT}<p>Цена не указана</p><p>${WORDS}</p><p><a href="/c">${way}</a></p>`);
+      expect(offers).toBe(1);
+    },
+  );
 });

@@ -42,3 +42,42 @@ describe('a name without its maker’s', () => {
     expect(titleOf(head, '<h1>Haddercombe</h1>')).toBe('Haddercombe');
   });
 });
+
+describe('a heading of several elements', () => {
+  it('is a title by the one that the head says, without its number behind', () => {
+    const head = `<title>Hand crank RC 310 at a good price</title><meta property="og:title" content="Hand crank RC 310">`;
+    expect(titleOf(head, '<h1>Hand crank RC 310 <span class="code">Code: 73556</span></h1>')).toBe('Hand crank RC 310');
+    expect(titleOf(head, '<h1>Hand crank RC 310 <span class="kind">with its case</span></h1>')).toBe(
+      'Hand crank RC 310 with its case',
+    );
+  });
+
+  it('may be called the name in its first element alone', () => {
+    const head = '<title>Brindfold and Daughters: details</title>';
+    const body =
+      '<div class="detailname"><b class="name">Velvet bag for a hand crank - black</b> <b class="cheaper">Less for ten!</b></div>';
+    expect(titleOf(head, body)).toBe('Velvet bag for a hand crank - black');
+  });
+});
+
+describe('a title among the parts of the window', () => {
+  it('is what the window begins with, not what it says in brackets', () => {
+    const head = '<title>Long Spindle (Works of the Valley: Wool and Flax)</title>';
+    const body =
+      '<table><tr><td><h2>Long Spindle</h2><h3><a href="/s">Works of the Valley: Wool and Flax</a></h3></td></tr></table>';
+    expect(titleOf(head, body)).toBe('Long Spindle');
+  });
+
+  it('is the whole heading, where another line says its beginning and a number follows in the window', () => {
+    const head = '<title>Hand crank with a key - Black: Dark green 646874 | Brindfold</title>';
+    const body = '<h1>Hand crank with a key - Black: Dark green</h1><p>Hand crank with a key</p>';
+    expect(titleOf(head, body)).toBe('Hand crank with a key - Black: Dark green');
+  });
+
+  it('is a line below a long menu that says all of them in another order', () => {
+    const menu = Array.from({ length: 90 }, (_, at) => `<tr><td><a href="/${at}">Part ${at}</a></td></tr>`).join('');
+    const head = '<title>Haddercombe | Brindfold | Hand crank in a case 3.4 | Cranks and More</title>';
+    const body = `<table>${menu}</table><table><tr><td class="page-headers">Haddercombe by Brindfold, hand crank in a case 3.4</td></tr><tr><td>Number: 12</td></tr></table>`;
+    expect(titleOf(head, body)).toBe('Haddercombe by Brindfold, hand crank in a case 3.4');
+  });
+});
