@@ -55,9 +55,9 @@ export function candidatesIn(asRead: Harvest): Found {
   const rdfa = chooseMain(fromRdfa(harvest.rdfa, harvest.base), about);
 
   // A window title that no line of the page repeats names the site or a number, not the thing.
-  const isRepeated = harvest.page.lines
-    .slice(0, OPENING)
-    .some(({ text }) => sharedWords(meta.windowTitle, text) >= 0.6);
+  const isRepeated = [{ text: visible.title }, ...harvest.page.lines.slice(0, OPENING)].some(
+    ({ text }) => sharedWords(meta.windowTitle, text) >= 0.6,
+  );
   for (const one of meta.candidates)
     if (!isRepeated && one.field === 'title' && one.value === meta.windowTitle) one.weight = 0.25;
 

@@ -2,6 +2,11 @@ import type { Box } from '../types';
 import type { Reading } from './reading';
 import { remembered } from './remembered';
 
+/** Names of the seller's own words. */
+export const DESCRIPTION_WORDS = remembered(
+  /\b(?:(?<!(?:site|blog|forum)-)description|ad-desc|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/,
+);
+
 /** Names of what is shorter than the description, and mostly leads to it. */
 const SHORT_WORDS = remembered(/\b(?:short|brief|excerpt|teaser|intro)\b/);
 

@@ -2,10 +2,9 @@ import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { type Box, CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
-import { COLON, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
+import { COLON, DESCRIPTION_WORDS, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
 import { headingLabel, isOfComments } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
-import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
 import { sectionAfter } from './sections';
 import { tabKinds } from './tabs';
@@ -19,9 +18,6 @@ export interface Block {
   lines: number[];
 }
 
-const DESCRIPTION_WORDS = remembered(
-  /\b(?:(?<!(?:site|blog|forum)-)description|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/,
-);
 const TWO_WORDS = fitted(/\p{L}\s+\p{L}/u);
 /** An item of a list that is written with marks. */
 export const LISTED = /^[-–—•*·●]\s/;

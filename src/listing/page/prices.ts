@@ -1,13 +1,13 @@
-import { readMoney } from '../../quantity/money';
 import { fold } from '../../text/fold';
 import { CONTROL, LINK, type Line, type PriceHow } from '../types';
 import { type Amount, amountsIn, howIn, isOtherMoney, isPriceLabel, isStartingBid } from './amounts';
 import { alone, hintOf, isGlued, isSentence, isStruck, WORDS_MOST, written } from './amounts-in-lines';
 import { isAsked } from './asked-in-words';
 import { withoutInstalments } from './instalments';
+import { HUNDREDTHS, hintsAround, isNamedPrice, onlyCurrency } from './named-price';
 import { isOneOfButtons } from './offer-buttons';
 import { OLD_NAMES, OTHER_NAMES, PRICE_NAMES } from './price-names';
-import { isOnly, type Reading, runsOf, sizeOf } from './reading';
+import { isOnly, type Reading, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import { joinedAmount } from './split-amounts';
 import { AWAY, MAIN } from './zones';
@@ -202,27 +202,6 @@ function isPriceWithoutSign(reading: Reading, line: Line, isKnown: boolean, isLa
   return isKnown || PRICE_NAMES.test(hintsAround(reading, line));
 }
 
-/** ISO 4217: the one currency whose signs a page writes, or null. */
-function onlyCurrency({ lines }: Reading): string | null {
-  const found = new Set<string | null>();
-  for (const { text } of lines) {
-    if (text.length > SENTENCE_MOST) continue;
-    for (const { start, end } of amountsIn(text)) found.add(readMoney(text.slice(start, end))?.currency ?? null);
-    const [, sign] = IN_MONEY.exec(text) ?? [];
-    if (sign) found.add(readMoney(`1 ${sign}`)?.currency ?? null);
-  }
-  return found.size === 1 ? [...found][0]! : null;
-}
-/** A sign without an amount, in brackets: "All prices in euro (€)". */
-const IN_MONEY = /\(([^\s\w()]{1,2})\)/;
-
-/** Digits with hundredths and nothing else, in an element called the price. */
-function isNamedPrice(reading: Reading, line: Line): boolean {
-  const hints = HUNDREDTHS.test(line.text) ? hintsAround(reading, line) : '';
-  return PRICE_NAMES.test(hints) && !OTHER_NAMES.test(hints) && !OLD_NAMES.test(hints);
-}
-const HUNDREDTHS = /^\d{1,3}(?:[.,' ]?\d{3})*[.,]\d\d$/;
-
 /** The label that stands before a line: the cell or term of its row, or a short line just before in the same box. */
 function labelBefore({ lines, boxes, titleLine }: Reading, index: number): string {
   const line = lines[index]!;
@@ -264,17 +243,4 @@ function isBidOrSold(label: string): boolean {
     label.split(' ').length <= 4 &&
     !/\b(?:by|von|par|da|door|de|av|przez)\b/.test(folded)
   );
-}
-
-/** Class and property words of the elements close around an amount, or around a line. */
-function hintsAround({ boxes }: Reading, line: Line, amount: Amount | null = null): string {
-  const box = boxes[line.box]!;
-  const parent = boxes[box.parent];
-  const small = parent && sizeOf(parent) <= 4 ? parent.hint : '';
-  const own = amount
-    ? hintOf(line, amount)
-    : runsOf(line)
-        .map(({ hint }) => hint)
-        .join(' ');
-  return `${box.hint} ${small} ${own}`;
 }

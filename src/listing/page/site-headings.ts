@@ -27,8 +27,13 @@ export function lowerSiteName(found: Heading[], windowTitle: string, wholeTitle:
   );
   for (const [index, heading] of found.entries()) {
     const share = shares[index]!;
-    const isLesser = share > 0 && share < 0.4 && most > 0.5;
     const its = fold(heading.text).text;
+    const at = whole.indexOf(its);
+    // "Hand crank (Works of the Valley)": what stands in brackets says more of the title before it.
+    const isBracketed = at > 1 && /[([]$/.test(whole.slice(0, at)) && beginning > 0;
+    const leads = at === 0 && /^\s*[([]/.test(whole.slice(its.length));
+    if (isBracketed) heading.weight = Math.max(0.05, heading.weight - 0.4);
+    const isLesser = share > 0 && share < 0.4 && most > 0.5 && !leads;
     const isEnd = whole.endsWith(its) && its.length < beginning && its.length + beginning <= whole.length;
     if (!isLesser && !isEnd) continue;
     heading.weight = Math.max(0.05, heading.weight - 0.4);

@@ -2,12 +2,13 @@ import { fold } from '../../text/fold';
 import { readDate } from '../decide/dates';
 import { BOLD, CONTROL, LINK, type Line } from '../types';
 import { type Amount, amountsIn } from './amounts';
+import { DESCRIPTION_WORDS } from './box-kinds';
 import { headingLabel } from './heading-labels';
 import { isOnly, type Reading, runsOf } from './reading';
-import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
 import { sharedWords, wordsOf } from './shared-words';
 import { isSaidWithout, lowerSiteName, SITE_NAMES } from './site-headings';
+import { isNamedTitle, namedPart, SAID_LEAST, TITLE_MOST, withoutNumber } from './title-parts';
 import { isState, withoutState } from './title-state';
 import { AWAY, MAIN } from './zones';
 
@@ -19,17 +20,6 @@ export interface Heading {
   isSite?: boolean;
 }
 
-const TITLE_WORDS = remembered(
-  /\b(?:title|titel|titre|headline|titolo|titulo|naam|name|nom|nombre|nome|namn|subject|onderwerp|betreff)\b/,
-);
-/** Names of people's boxes, and of the site's. */
-const OTHER_TITLES = remembered(
-  /\b(?:user|seller|author|profile|site|shop|store|brand|logo|nick|avatar|member|verkaufer|verkoper|vendeur)/,
-);
-/** Shorter texts stand anywhere. */
-const SAID_LEAST = 8;
-/** Longest that is still a title, for blocks that are no heading. */
-const TITLE_MOST = 200;
 const HEADINGS_MOST = 60;
 /** Of a heading's words so many are in the window's title. */
 const SAID = 0.6;
@@ -39,9 +29,15 @@ const BESIDE_HEADINGS = 0.15;
 /**
  * The page's headings as titles of the advert, best first: rank, likeness to the window's title, and standing in the
  * main part speak for one; a heading that only labels a part of the page, or names the site, is none. `wholeTitle`: the
- * window's, with the site's name.
+ * window's, with the site's name; `told`: the titles of the head.
  */
-export function titlesOf(reading: Reading, windowTitle: string, siteName: string, wholeTitle: string): Heading[] {
+export function titlesOf(
+  reading: Reading,
+  windowTitle: string,
+  siteName: string,
+  wholeTitle: string,
+  told: readonly string[],
+): Heading[] {
   const { lines, boxes, level, heading, zones, cards } = reading;
   const found: Heading[] = [];
   const whole = fold(windowTitle).text;
@@ -72,7 +68,7 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     const box = boxes[line.box]!;
     const rank = level[line.box]!;
     const isHeading = rank > 0;
-    const own = ownPart(line);
+    const own = ownPart(line) ?? (isHeading ? null : namedPart(line, box.hint)) ?? withoutNumber(line, told);
     const isSaid = !isHeading && (own !== null || saysWindow(line.text));
     if (!isHeading && !isSaid && !isNamedTitle(line, box.hint)) continue;
     if (zones[index] === AWAY || cards.lines.has(index)) continue;
@@ -122,19 +118,11 @@ export function titlesOf(reading: Reading, windowTitle: string, siteName: string
     ({ text, line }) => level[lines[line]!.box]! > 0 && sharedWords(text, windowTitle) >= SAID,
   );
   const isBare = !found.some(({ line }) => level[lines[line]!.box]! > 0);
-  if (isBare) found.push(...shortLines(reading, windowTitle), ...lastCrumbs(reading));
+  if (isBare) found.push(...shortLines(reading, windowTitle, wholeTitle), ...lastCrumbs(reading));
   else if (!isHeaded)
-    for (const one of shortLines(reading, windowTitle))
+    for (const one of shortLines(reading, windowTitle, wholeTitle))
       found.push({ ...one, weight: Math.min(one.weight, BESIDE_HEADINGS) });
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, HEADINGS_MOST);
-}
-
-/** A class of its box, or of all that it says, calls it the title. */
-function isNamedTitle(line: Line, hint: string): boolean {
-  if (line.text.length > TITLE_MOST) return false;
-  const [run, ...others] = runsOf(line);
-  const names = others.length === 0 ? `${hint} ${run!.hint}` : hint;
-  return TITLE_WORDS.test(names) && !OTHER_TITLES.test(names);
 }
 
 /** A heading that only numbers the thing: "Lot 214". */
@@ -223,7 +211,10 @@ export const isDated = (text: string): boolean =>
 
 /** How a heading begins that offers something. English; German; French; Dutch; Italian; Spanish. */
 const SELLS = /^(?:for sale|wanted|zu verkaufen|verkaufe|suche|a vendre|vends|te koop|vendo|vendesi|se vende)\b/;
-/** Lines looked through for a title where the page has no heading. */
+/** A line of so many words says what the window says in parts: so much of each is in the other. */
+const PARTS_LEAST = 4;
+const MUTUAL = 0.75;
+/** Lines looked through for a title where the page has no heading, but those that only lead elsewhere. */
 const FIRST_LINES = 80;
 const SHORT_MOST = 40;
 
@@ -231,12 +222,15 @@ const SHORT_MOST = 40;
  * On a page without headings: its short lines that are no label, price, link or sentence. Bold ones and the first of some
  * words may be the title by themselves; the others by what stands around them and says them again.
  */
-function shortLines({ lines, zones, cards, row }: Reading, windowTitle: string): Heading[] {
+function shortLines({ lines, boxes, zones, cards, row }: Reading, windowTitle: string, wholeTitle: string): Heading[] {
   const found: Heading[] = [];
   let isPriced = false;
   let isFirst = true;
-  for (const [index, line] of lines.slice(0, FIRST_LINES).entries()) {
+  let left = FIRST_LINES;
+  for (const [index, line] of lines.entries()) {
     if (zones[index] !== MAIN || cards.lines.has(index) || isOnly(line, LINK) || isOnly(line, CONTROL)) continue;
+    if (left-- === 0) break;
+    if (DESCRIPTION_WORDS.test(boxes[line.box]!.hint)) continue;
     const text = withoutState(withoutPrice(line, windowTitle));
     if (isBadge(text) || headingLabel(line.text) || rowLabel(line.text) || isDated(text)) {
       isPriced = true;
@@ -259,13 +253,15 @@ function shortLines({ lines, zones, cards, row }: Reading, windowTitle: string):
       (cards.lines.has(index + 1) || (next.box === line.box && (runsOf(next)[0]!.flags & LINK) !== 0));
     const own = isMenu
       ? 0.05
-      : isBold && count > 1
-        ? sells
-          ? 0.7
-          : 0.4
-        : isFirst && !isPriced && count > 2
-          ? 0.3
-          : 0.12;
+      : count >= PARTS_LEAST && sharedWords(text, wholeTitle) >= MUTUAL && sharedWords(wholeTitle, text) >= MUTUAL
+        ? 0.5
+        : isBold && count > 1
+          ? sells
+            ? 0.7
+            : 0.4
+          : isFirst && !isPriced && count > 2
+            ? 0.3
+            : 0.12;
     if (count > 2) isFirst = false;
     found.push({ text, line: index, weight: own });
     if (sells && isBold) break;

@@ -11,6 +11,8 @@ export interface MetaFindings {
   /** The window's title without the site's name, and the site's name, "" where not known. */
   windowTitle: string;
   siteName: string;
+  /** The titles that machines are told. */
+  titles: string[];
   /** The window's whole title and the summaries, one after the other. */
   told: string;
   /** Words of the page's address after its host. */
@@ -81,6 +83,7 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
     candidates,
     windowTitle,
     siteName,
+    titles: candidates.filter(({ field }) => field === 'title').map(({ value }) => value),
     told: [
       title,
       ...['og:title', 'og:description', 'description', 'og:locality'].flatMap((name) => said.get(name) ?? []),

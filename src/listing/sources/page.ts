@@ -63,6 +63,8 @@ export interface Head {
   /** The window's title without the site's name, and that name; "" where not known. */
   windowTitle: string;
   siteName: string;
+  /** The titles that machines are told in the head. */
+  titles: readonly string[];
   /** The window's whole title and the summaries, one after the other. */
   told: string;
   /** Words of the page's address after its host. */
@@ -80,7 +82,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
   const reading = readingOf(page);
   reading.zones = zonesOf(reading);
   reading.cards = cardsOf(reading, windowTitle);
-  const first = titlesOf(reading, windowTitle, siteName, head.told.split('\n')[0]!.trim());
+  const first = titlesOf(reading, windowTitle, siteName, head.told.split('\n')[0]!.trim(), head.titles);
   reading.titleLine = first[0]?.line ?? -1;
   let blocks = descriptionsOf(reading);
   let prices = pricesOf(reading);

@@ -6,7 +6,7 @@ import { LINK, type PageText } from '../types';
 
 /** Titles longer than this are none that anything could be told from. */
 const TITLE_MOST = 2000;
-/** Lines in which a page repeats its title. */
+/** Lines in which a page repeats its title, without those of menus. */
 const OPENING = 200;
 /** With what stands between them. */
 const PARTS_MOST = 41;
@@ -61,7 +61,8 @@ export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' 
   const [most, next] = single.map(wordsIn).sort((a, b) => b - a) as [number, number];
   // One part alone is shown, and is not the last, which mostly names the site.
   const told = single.filter((part) => shown.has(fold(part).text));
-  if (told.length === 1 && wordsIn(told[0]!) >= TITLE_WORDS && told[0] !== single.at(-1)) return told[0]!;
+  if (told.length === 1 && wordsIn(told[0]!) >= TITLE_WORDS && told[0] !== single.at(-1))
+    return within?.startsWith(told[0]!) ? within : told[0]!;
   // The site's name is shown too: a title is no shorter than what else the window says.
   if (longest !== '' && (wordsIn(longest) >= Math.max(TITLE_WORDS, most) || sharedWords(title, longest) >= 0.5))
     return longest;
@@ -72,16 +73,17 @@ export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' 
 /** The first lines of each page that was asked about, folded, by their length: a head may name many titles. */
 const openings = new WeakMap<PageText['lines'], { folded: string; length: number }[]>();
 
-/** Lines among the first that are no longer than a title, folded; those that are all link only as headings. */
+/** Lines among the first of the page's own that are no longer than a title, folded; those that are all link only as headings. */
 function openingOf({ lines, boxes }: Pick<PageText, 'lines' | 'boxes'>, most: number): ReadonlySet<string> {
   let known = openings.get(lines);
   if (!known) {
-    known = lines
-      .slice(0, OPENING)
-      .filter(
-        (line) =>
-          line.text.length <= TITLE_MOST && (!isOnly(line, LINK) || /^h[1-4]$/.test(boxes[line.box]?.tag ?? '')),
-      )
+    const own: PageText['lines'] = [];
+    for (const line of lines) {
+      if (isOnly(line, LINK) && !/^h[1-4]$/.test(boxes[line.box]?.tag ?? '')) continue;
+      if (line.text.length <= TITLE_MOST) own.push(line);
+      if (own.length === OPENING) break;
+    }
+    known = own
       .flatMap((line) => [line.text, ...partsOf(line)])
       .map((text) => ({ folded: fold(text).text, length: text.length }));
     openings.set(lines, known);
@@ -99,7 +101,7 @@ const partsOf = (line: PageText['lines'][number]): string[] =>
 
 /** What follows a title in the window without a mark: where it is, what it costs. The languages of the labels. */
 const GOES_ON = fitted(
-  /^[\s,]*(?:[^\p{L}\p{N}\s]|(?:in|at|en|à|a|de|di|da|bei|te|i|w|v|(?:for|für|pour|por|per|voor) ?(?=[\d\p{Sc}]))\b)/u,
+  /^[\s,]*(?:[^\p{L}\p{N}\s]|\d{5,}\b|(?:in|at|en|à|a|de|di|da|bei|te|i|w|v|(?:for|für|pour|por|per|voor) ?(?=[\d\p{Sc}]))\b)/u,
 );
 
 /** The longest line of three words or more, and of four in ten of a title's, that the title begins with or ends with after a mark. */

@@ -67,7 +67,7 @@ describe('walk', () => {
     expect(page.boxes.length).toBeLessThanOrEqual(100);
     expect(readingOf(page).lines).toHaveLength(2);
     expect(
-      fromPage(page, { windowTitle: '', siteName: '', told: '', slug: '', language: null }).candidates.map(
+      fromPage(page, { windowTitle: '', siteName: '', titles: [], told: '', slug: '', language: null }).candidates.map(
         ({ value }) => value,
       ),
     ).toContain('For £40');
