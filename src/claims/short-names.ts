@@ -75,8 +75,15 @@ export class ShortNames {
         const gap = lastToken < match.firstToken ? match.firstToken - lastToken : first - match.lastToken;
         const isBeside = gap >= 0 && gap <= NEAR && lastToken <= clause.last;
         if (isBeside && wanted.includes(voucherOf(value.of)!)) return true;
+        if (lastToken + 1 === match.firstToken && this.#isCalled(match)) return true;
       }
     return false;
+  }
+
+  /** "Ottermere Sedge": a title's word with a capital behind another maker's name. That maker is the mistake. */
+  #isCalled({ start, end, value }: NameMatch): boolean {
+    const written = this.#part.text.slice(start, end);
+    return this.#part.field === 'title' && 'model' in value.of && /^\p{Lu}\p{L}{3,}$/u.test(written);
   }
 }
 

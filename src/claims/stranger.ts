@@ -9,7 +9,7 @@ export const OF_THE_THING: ReadonlySet<string> = new Set(
   with without for as itself alone only just surprisingly age lightweight total actually really complete altogether also one iron body thing
   beast currently still heavy light solid hefty approx approximately about around circa ca nearly almost roughly
   some full size weight wt weights scale scales kitchen bathroom luggage reads read shows says said come comes tips
-  tip good real mere proper properly small compact bare measured weighed put made my your our aluminium aluminum
+  tip good real mere proper properly small compact bare measured weighed put make makes made my your our aluminium aluminum
   alloy metal cast steel straight stitch zigzag three quarter sewing domestic not no lightweight portable quite very
   under over well own has have lighter heavier than others other aussi or exact be precise ton tonne tonnes feather
   nothing more less rather pourtant que seulement tout rond quand meme nur ganze auch weegt gewicht eigengewicht zware ze zij hij

@@ -196,7 +196,7 @@ function isSaidOf({ tokens }: TextPart, from: number, first: number): boolean {
   if (i === first - 1) return false;
   if (/^(?:carry|lift|handle|move|shift|manage)$/.test(tokens[i]!.folded) && tokens[i - 1]?.folded === 'to')
     return true;
-  return /^(?:it|it's|she|she's|sie|elle)$/.test(tokens[i]!.folded);
+  return /^(?:it|it's|she|she's|sie|elle|manageable|liftable|portable)$/.test(tokens[i]!.folded);
 }
 
 const MOST_CLAUSES = 8;

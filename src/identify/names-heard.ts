@@ -1,5 +1,6 @@
 import type { Reading } from '../claims/reading';
-import type { ModelKnown } from '../pack/knowledge';
+import type { FamilyKnown, ModelKnown } from '../pack/knowledge';
+import { fold } from '../text/fold';
 import { NAME_ASTRAY, NAME_DENIED, NAME_GUESSED_ASTRAY, NAMED } from './assumptions';
 import { type Field, makerOf } from './field';
 
@@ -64,6 +65,19 @@ function nothingTold({ hypotheses }: Field): Heard {
   return { takenFor: new Float64Array(hypotheses.length).fill(1), vague: new Float64Array(hypotheses.length).fill(1) };
 }
 
+/** A family's models, and others of its maker's that are called by the same name: "Name", where "Name 12" is of another. */
+function isCalled(family: FamilyKnown, { names }: Reading): Meant['includes'] {
+  const said = names.flatMap(({ of, name }) =>
+    'family' in of && of.family === family ? [` ${fold(name).text} `] : [],
+  );
+  const maker = family.def.maker?.toLowerCase();
+  return (model) =>
+    model.family === family ||
+    (maker !== undefined &&
+      makerOf(model)?.toLowerCase() === maker &&
+      said.some((name) => ` ${fold(model.label).text} `.includes(name)));
+}
+
 export interface Meant {
   includes: (model: ModelKnown) => boolean;
   /** Models are named, not their maker or family alone. */
@@ -80,7 +94,7 @@ export function modelsMeant(reading: Reading): Meant | null {
     return { includes: (model) => models.has(model), exact: true, astray };
   }
   const family = reading.claimedFamily;
-  if (family) return { includes: (model) => model.family === family, exact: false, astray: NAME_ASTRAY };
+  if (family) return { includes: isCalled(family, reading), exact: false, astray: NAME_ASTRAY };
   const makers = new Set(
     reading.names.flatMap((name) =>
       'maker' in name.of && name.subject === 'this' && name.stance === 'says' ? [name.of.maker.toLowerCase()] : [],

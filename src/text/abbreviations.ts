@@ -37,7 +37,11 @@ export function isAbbreviated({ word, afterNumber, beforeNumber, beforeCapital }
   return CLOSING.has(word) && !beforeCapital;
 }
 
-/** Is the word one whose full stop may stand inside a phrase ("no. 5", "ser. no.")? */
-export function isAbbreviation(word: string): boolean {
-  return INTRODUCING.has(word) || BEFORE_NUMBERS.has(word) || UNITS.has(word) || CLOSING.has(word);
+/** As much as a code has letters before its digits ("no. KD 1234"). */
+const LONGEST_CODE = 3;
+
+/** Is the word one whose full stop may stand inside a phrase ("no. 5", "ser. no."), before this next one ("No. Reverse")? */
+export function isAbbreviation(word: string, next: { kind: string; folded: string } | undefined): boolean {
+  if (BEFORE_NUMBERS.has(word)) return next?.kind !== 'word' || next.folded.length <= LONGEST_CODE;
+  return INTRODUCING.has(word) || UNITS.has(word) || CLOSING.has(word);
 }

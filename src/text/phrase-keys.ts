@@ -20,7 +20,8 @@ export function roleOf(tokens: readonly Token[], at: number): Role {
   if (betweenNumbers && JOINS_NUMBERS.has(token.folded)) return 'key';
   if (PASSED.has(token.folded)) return glued ? 'pass' : 'stop';
   if (token.folded === '.') {
-    const short = glued && before.kind === 'word' && (before.folded.length === 1 || isAbbreviation(before.folded));
+    const short =
+      glued && before.kind === 'word' && (before.folded.length === 1 || isAbbreviation(before.folded, after));
     return short ? 'pass' : 'stop';
   }
   return STOPS.has(token.folded) ? 'stop' : 'key';

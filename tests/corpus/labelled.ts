@@ -32,6 +32,7 @@ export const SETS = {
   'tuned-third': 'drafts/packs/tessholm-loft',
   'tuned-fourth': 'drafts/packs/thimble-row',
   'tuned-fifth': 'drafts/packs/chalk-and-tape',
+  'tuned-sixth': 'drafts/packs/lantern-loft',
   'tuned-typewriters': 'packs/platen-circle',
   measured: 'packs/grindlewade-circle',
   'other-club': 'packs/selvage-bench',

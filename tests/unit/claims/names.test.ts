@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Draft } from '../../../src/listing/types';
+import { knowing } from '../pack/support/knowledge';
+import { smallPack } from '../pack/support/packs';
 import { readingOf, saying } from './support/reading';
 
 /** The models and families named, as the pack writes them; ~ for a misspelling. */
@@ -112,4 +114,35 @@ describe('what is on offer is called by its name', () => {
       'Wendelow is it, this',
     ]);
   });
+});
+
+describe('a word that is a name only beside its maker', () => {
+  const known = knowing(
+    smallPack({
+      families: [
+        { id: 'f', label: 'Ottermere', names: ['Ottermere'], maker: 'Ottermere' },
+        { id: 'g', label: 'Fenwarden', names: ['Fenwarden'], maker: 'Fenwarden' },
+      ],
+      models: [
+        {
+          id: 'm',
+          label: 'Ottermere Sedge',
+          names: ['Ottermere Sedge', { text: 'Sedge', weak: true }],
+          maker: 'Ottermere',
+        },
+      ],
+    }),
+  );
+  const called = (title: string): string =>
+    readingOf({ title, description: '' }, known)
+      .names.filter(({ of }) => 'model' in of)
+      .map(({ name }) => name)
+      .join();
+
+  it('is one behind another maker’s too, which then is the mistake', () =>
+    expect(called('Fenwarden Sedge sewing machine')).toBe('Sedge'));
+  it.each(['Old Sedge sewing machine', 'Fenwarden sedge green', 'Fenwarden machine, Sedge green'])(
+    'not in: %s',
+    (title) => expect(called(title)).toBe(''),
+  );
 });

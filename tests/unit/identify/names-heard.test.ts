@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { readClaims } from '../../../src/claims/read';
 import { NAME_ASTRAY, NAME_DENIED } from '../../../src/identify/assumptions';
 import { fieldOf } from '../../../src/identify/field';
 import { modelsMeant, namesHeard } from '../../../src/identify/names-heard';
+import { readDraft } from '../../../src/listing/draft';
 import { demo } from '../audit/support/demo';
 import { readingOf } from '../claims/support/reading';
+import { knowing } from '../pack/support/knowledge';
+import { smallPack } from '../pack/support/packs';
 import { knowledgeOf, readingWith } from './support/small';
 
 const of = (title: string, description = '') => {
@@ -51,4 +55,34 @@ describe('the names of an advert', () => {
     const { takenFor } = of('Grindlewade sewing machine', 'This is not a Cressiter.');
     expect(takenFor('cressiter') / takenFor('quarrendle')).toBeCloseTo(NAME_DENIED, 9);
   });
+});
+
+describe('a family’s name that its maker’s other models bear too', () => {
+  const model = (id: string, label: string, family: string) => ({
+    id,
+    label,
+    names: [label],
+    maker: 'Ottermere',
+    family,
+  });
+  const known = knowing(
+    smallPack({
+      families: [
+        { id: 'early', label: 'Ottermere', names: ['Ottermere'], maker: 'Ottermere' },
+        { id: 'late', label: 'Ottermere Sedge', names: ['Ottermere Sedge'], maker: 'Ottermere' },
+      ],
+      models: [
+        model('one', 'Ottermere 12', 'early'),
+        model('two', 'Ottermere Sedge 40', 'late'),
+        model('three', 'Fen 3', 'late'),
+      ],
+    }),
+  );
+  const meant = (title: string): string[] => {
+    const { includes } = modelsMeant(readClaims(readDraft({ title, language: 'en' }), known))!;
+    return [...known.models.values()].filter(includes).map(({ id }) => id);
+  };
+
+  it('can be of any of those', () => expect(meant('Ottermere machine, plate lost')).toEqual(['one', 'two']));
+  it('the longer one is of its own', () => expect(meant('Ottermere Sedge, plate lost')).toEqual(['two', 'three']));
 });

@@ -8,6 +8,8 @@ describe('stated weights', () => {
   it.each([
     ['It weighs 9 kg.', 'disproved: 9 kg'],
     ['It weighs 20 lb.', 'disproved: 20 lb'],
+    ['Quite light, I make it 9 kg.', 'disproved: 9 kg'],
+    ['Surprisingly manageable at 9 kg.', 'disproved: 9 kg'],
     ['It weighs 11 kg in its case.', 'disproved: 11 kg'],
     ['Weighs 29 kg.', 'disproved: 29 kg'],
   ])('too far off: %s', (text, expected) => expect(check(text)).toEqual([expected]));
