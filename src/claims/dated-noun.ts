@@ -1,6 +1,7 @@
 import { beginningWithin, hitsOver } from './hits';
 import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, openingAt, type TextPart } from './part-text';
 import { strangerAt } from './stranger';
+import { PERSON_DE } from './topic';
 import type { PartReading } from './values';
 
 const COPULA = /^(?:is|was|are|were|ist|war|sind|hat|stammt|stammen|est|sont|etait|ont|dates?)$/;
@@ -10,7 +11,7 @@ const FOLLOWS =
   /^(?:ended|ceased|discontinued|patent(?:s|ed|e|en)?|brevets?|replac(?:es|ed|ing)|succeed(?:s|ed)|supersed(?:es|ed)|predates?|ersetzte?|loste|folgte|remplac(?:e|ait)|succed(?:e|ait))$/;
 
 /** "Motor is from 1955", "the house is over 100 years old": what the clause speaks of before its verb isn't the thing. */
-export function isOfAnother({ part, hits }: PartReading, first: number): boolean {
+export function isOfAnother({ part, hits }: PartReading, first: number, last = first): boolean {
   const clause = clauseAt(part, first);
   if (!clause) return false;
   const from = Math.max(clause.first, first - FARTHEST);
@@ -21,9 +22,10 @@ export function isOfAnother({ part, hits }: PartReading, first: number): boolean
   if (/^(?:baujahr|bj)$/.test(part.tokens[first - 1]?.folded ?? '') && first - 2 === from)
     return isOther({ part, hits }, from);
   if (part.tokens.slice(from, first).some(({ folded }) => FOLLOWS.test(folded))) return true;
+  if (isOfPerson(part, clause, first) || isInverted({ part, hits }, last + 1)) return true;
   let verb = first - 1;
   while (verb > from && !COPULA.test(part.tokens[verb]!.folded) && !isBeen(part, verb)) verb--;
-  if (verb <= from) return goesOn({ part, hits }, clause);
+  if (verb <= from) return goesOn({ part, hits }, clause) || isAfterRelative({ part, hits }, clause);
   const isThing = beginningWithin(hits, from, verb).some((hit) => hit.value.kind === 'thing' && hit.lastToken < verb);
   // "Baujahr ist 1963", "the number dates it to 1936".
   const isAnothers = /^(?:catalogue|catalog|patent|part|phone)$/.test(part.tokens[verb - 2]?.folded ?? '');
@@ -42,6 +44,38 @@ export function isOfAnother({ part, hits }: PartReading, first: number): boolean
 }
 
 const RELATIVE = /^(?:which|that|qui)$/;
+
+/** "My uncle, born 1935", "der Sohn, Bj. 1938": right behind somebody. */
+function isOfPerson(part: TextPart, clause: ClauseRange, first: number): boolean {
+  const before = part.clauses[clauseIndexAt(part, clause.first) - 1];
+  return (
+    before?.sentence === clause.sentence &&
+    /^(?:jahrgang|bj|jg|baujahr)$/.test(part.tokens[clause.first]!.folded) &&
+    first - clause.first <= 2 &&
+    before.tokens.some(({ folded }) => PERSON.test(folded))
+  );
+}
+
+const PERSON = new RegExp(`${PERSON_DE}$`);
+
+/** "1929 wurde die Werkstatt gebaut", "vor 1945 wurde in … gebaut": behind the verb at `at`, of what, or nobody says. */
+export function isInverted(reading: Pick<PartReading, 'part' | 'hits'>, at: number): boolean {
+  const words = foldedOf(reading.part, at, at + 2);
+  if (/^(?:wurden?|entstand) (?:in|hier|dort|noch|nur|auch)$/.test(words)) return true;
+  return /^(?:wurden?|entstand) (?:d(?:ie|er|as)|eine?)$/.test(words) && isOther(reading, at + 2);
+}
+
+/** "Das Haus, in dem sie stand, ist von 1904": what the relative clause before is of. */
+function isAfterRelative(reading: Pick<PartReading, 'part' | 'hits'>, clause: ClauseRange): boolean {
+  const { part } = reading;
+  const relative = part.clauses[clauseIndexAt(part, clause.first) - 1];
+  if (relative?.sentence !== clause.sentence || !COPULA.test(part.tokens[clause.first]!.folded)) return false;
+  const opens = relative.tokens
+    .slice(0, 2)
+    .some(({ folded }) => /^(?:d(?:er|ie|as|em|en)|wo|which|where|qui|que)$/.test(folded));
+  const subject = lastWordBefore(part, relative);
+  return opens && subject >= 0 && clauseAt(part, subject)?.sentence === clause.sentence && isOther(reading, subject);
+}
 
 /** The last word before a clause, or -1. */
 function lastWordBefore(part: TextPart, { first }: ClauseRange): number {
@@ -110,7 +144,7 @@ export function isOfFound(reading: PartReading, first: number): boolean {
   const noun = part.tokens[of - 1];
   if (!noun || !OF.test(part.tokens[of]!.folded) || noun.kind === 'mark' || noun.kind === 'break') return false;
   if (FOUND.test(noun.folded) || /^(?:those|celles|ceux)$/.test(noun.folded)) return true;
-  if (isGoverned(part, of - 1)) return true;
+  if (isGoverned(part, of)) return true;
   // "Die von 1968 sehen anders aus".
   if (noun.folded === 'die' && !/^(?:stammt?|ist|war)$/.test(part.tokens[first + 1]?.folded ?? '')) return true;
   if (/^ones?$/.test(noun.folded)) return noun.folded === 'ones' || ANOTHER_ONE.test(part.tokens[of - 2]?.folded ?? '');
@@ -120,16 +154,16 @@ export function isOfFound(reading: PartReading, first: number): boolean {
 }
 
 /** "Ersatz für eine von 1903", "mit einer elektrischen Zickzackmaschine von 1975": one of its kind, and another. */
-function isGoverned({ tokens }: TextPart, noun: number): boolean {
-  let article = noun;
-  while (article > 0 && noun - article < ADJECTIVES && !/^ein(?:e[mnr]?)?$/.test(tokens[article]!.folded)) article--;
-  return (
-    /^ein(?:e[mnr]?)?$/.test(tokens[article]!.folded) &&
-    /^(?:fur|mit|neben|gegen|statt|zu|nach|von)$/.test(tokens[article - 1]?.folded ?? '')
-  );
+function isGoverned(part: TextPart, of: number): boolean {
+  return /\b(?:fur|mit|neben|gegen|statt|zu|nach|von) ein(?:e[mnr]?)?(?: \S+){0,2}$/.test(foldedOf(part, of - 4, of));
 }
 
-const ADJECTIVES = 3;
+const foldedOf = ({ tokens }: TextPart, from: number, to: number): string =>
+  tokens
+    .slice(Math.max(0, from), to)
+    .map(({ folded }) => folded)
+    .join(' ');
+
 const FARTHEST_OF = 6;
 
 /** "Her mother's previous one, from 1911". */

@@ -1,5 +1,5 @@
 import { PhraseIndex } from '../text/phrases';
-import { FOUND } from './dated-noun';
+import { FOUND, isInverted } from './dated-noun';
 import { beginningWithin, type Hit, ofKind } from './hits';
 import { isOfTheFirm } from './of-the-firm';
 import { type ClauseRange, clauseAt, clauseIndexAt, quoteOf, type TextPart } from './part-text';
@@ -53,9 +53,11 @@ function isOfAnother(part: TextPart, hits: readonly Hit[], clause: ClauseRange, 
   // "Der Prospekt zeigt das Werk".
   const told = part.tokens.slice(clause.first, cue);
   if (words.some(({ folded }) => PEOPLE.test(folded)) || told.some(({ folded }) => FOUND.test(folded))) return true;
-  if (isOfTheFirm(part, cue)) return true;
   // "L'usine de Name fermait": the works are what it speaks of.
   if (/^l'?$/.test(part.tokens[clause.first]!.folded) && cue === clause.first + 1) return true;
+  // "Bis 1929 war das Werk in …"; from there it is "aus dem Werk".
+  if (isOfTheFirm(part, cue) || /^(?:das|die)$/.test(part.tokens[cue - 1]?.folded ?? '')) return true;
+  if (words.some(({ kind }, at) => kind === 'number' && isInverted({ part, hits }, clause.first + at + 1))) return true;
   const before = beginningWithin(hits, clause.first, cue).filter(({ lastToken }) => lastToken < cue);
   const isPart = before.some(({ value }) => value.kind === 'part');
   return isPart && !before.some(({ value }) => value.kind === 'thing');

@@ -33,6 +33,8 @@ const ASKS: readonly (readonly [verb: RegExp, who: RegExp])[] = [
 const OWN_DENIAL = /^(?:pas|sans|aucune?|kein\w*|nicht|ohne|no|not|without)$/;
 /** They say of a feature that it is the only one: "pas de zigzag point droit uniquement". */
 const RESTRICTS = /^(?:seulement|uniquement|que|rien)$/;
+/** Things that one answer is given for. */
+const MOST_ROWS = 8;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 /** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
@@ -214,9 +216,17 @@ export class StanceReader {
 
   /** "Zigzag: no": the answer opens the clause right after the one that ends in a colon. After a dash it is all of it. */
   #answers(found: Found, clause: ClauseRange): boolean {
-    const next = this.#part.clauses[clauseIndexAt(this.#part, clause.first) + 1];
+    const { clauses, tokens } = this.#part;
+    const own = clauseIndexAt(this.#part, clause.first);
+    let at = own;
+    // "Zigzag, free arm: neither".
+    while (at - own < MOST_ROWS && clauses[at]?.tokens.at(-1)?.folded === ',') at++;
+    if (clauses[at]?.sentence !== clause.sentence) return false;
+    const next = clauses[at + 1];
     if (next?.sentence !== clause.sentence) return false;
-    if (clause.tokens.at(-1)?.folded === ':') return found.firstToken === next.first;
+    if (clauses[at]!.tokens.at(-1)?.folded === ':')
+      return found.firstToken === next.first + Number(/^(?:alles|beides|leider)$/.test(tokens[next.first]!.folded));
+    if (at > own) return false;
     const words = next.tokens.filter(({ kind }) => kind !== 'mark');
     if (!/^(?:no|none|nope|nein|kein|keine|keiner|non|aucun|aucune)$/.test(words[0]!.folded)) return false;
     const dashed = [clause.tokens.at(-1), next.tokens[0]].some((token) => token?.folded === '-');

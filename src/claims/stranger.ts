@@ -12,7 +12,7 @@ export const OF_THE_THING: ReadonlySet<string> = new Set(
   tip good real mere proper properly small compact bare measured weighed put make makes made my your our aluminium aluminum
   alloy metal cast steel straight stitch zigzag three quarter sewing domestic not no lightweight portable quite very
   under over well own has have lighter heavier than others other aussi or exact be precise ton tonne tonnes feather
-  nothing more less rather pourtant que seulement tout rond quand meme nur ganze auch weegt gewicht eigengewicht zware ze zij hij
+  nothing more less rather pourtant que seulement tout rond quand meme nur ganze auch weegt gewicht eigengewicht stuck zware ze zij hij
   het de een en op van naaimachine hoofd kop gietijzer zonder ongeveer slechts lift carry yes bit little bloody damn
   honest exactly precisely sie es er maschine kopf kopfes die das der und insgesamt allein diese dieses ist sind war
   mit aus auf bei zu am im ein eine gute stolze schwer schwere leicht leichte etwa rund knapp gut gewogen gusseisen

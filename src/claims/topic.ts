@@ -13,7 +13,7 @@ export interface Named {
 
 const PERSON =
   '(?:sister|brother|mother|father|mum|mom|dad|nan|gran|granny|grandmother|grandma|aunt|auntie|uncle|cousin|neighbour|neighbor|friend|daughter|son|wife|husband|mother-in-law|lady next door|lodger|colleague)';
-const PERSON_DE =
+export const PERSON_DE =
   '(?:schwester|bruder|mutter|vater|oma|opa|tante|onkel|nachbarin|nachbar|freundin|freund|tochter|sohn|frau|mann|schwiegermutter|kollegin)';
 const PERSON_FR =
   '(?:soeur|frere|mere|pere|grand-mere|mamie|tante|oncle|voisine|voisin|amie|ami|copine|fille|fils|femme|mari|belle-mere)';

@@ -35,7 +35,7 @@ function kindHere(reading: PartReading, mention: YearMention, first: number, las
     reading.part.field === 'description' &&
     (mention.from >= OF_NOW ||
       isOfTheFirm(reading.part, first) ||
-      isOfAnother(reading, first) ||
+      isOfAnother(reading, first, last) ||
       isOfFound(reading, first) ||
       isUntil(reading.part, first) ||
       isOnAnother(reading, last))

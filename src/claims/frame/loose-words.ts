@@ -35,7 +35,7 @@ export interface LooseWords {
   alone: RegExp;
   /** Indefinite articles. */
   one: RegExp;
-  /** Before an indefinite article: what something else is of, for or beside. */
+  /** Before a noun and its adjectives: what something else is of, for or beside. */
   beside: RegExp;
   /** "For example", right behind. */
   example: RegExp;
@@ -45,6 +45,8 @@ export interface LooseWords {
   /** It opens with what somebody did with the thing named: "je les ai …". */
   takesUp: RegExp;
   mine: RegExp;
+  /** Right before a feature and behind an article: an adjective of it. */
+  bent: RegExp;
   /** Verbs and small words that may stand where a noun can. */
   notNouns: RegExp;
 }
@@ -54,20 +56,17 @@ const NEVER = /(?!)/;
 const ELISION = /^(?:([cjlnd]|qu)|([cjn])(est|etait|ai|avais|avait)|(qu|d)(une?|on|il|en))$/;
 
 const set = (words: string): ReadonlySet<string> => new Set(words.trim().split(/\s+/));
+/** German words in all their endings. */
+const inflected = (stems: string): string =>
+  stems.replace(/\S+/g, (stem) => ['', 'e', 'em', 'en', 'er', 'es'].map((ending) => stem + ending).join(' '));
 
 export const german: LooseWords = {
   split: (folded) => [folded],
-  articles: set(
-    'der die das den dem des ein eine einen einem mein meine meinen meiner unser unsere ihr ihre sein seine dieser diese dieses',
+  articles: set(`der die das den dem des ein eine einen einem ${inflected('mein unser ihr sein dies')}`),
+  passed: set(
+    `und oder & + auch sehr nur ganz komplett vollig noch leider ${inflected('schon alt gut echt praktisch richtig massiv rein leicht schwer normal klassisch')}`,
   ),
-  passed: set(`
-    und oder & + auch sehr schon schone schoner schones schonen alte alter altes alten gute guter gutes guten echte echter echtes echten
-    praktischer praktische praktischen richtige richtiger richtiges nur ganz komplett vollig massiv massive massivem reine reiner reinem
-    leichte leichter leichtem schwere schwerer schwerem noch leider normalen normaler klassische klassischer
-  `),
-  generic: set(
-    'jede jeder jedes jedem jeden andere anderen anderer anderes viele manche einige solche solchen spatere spateren fruhere fruheren einer eines',
-  ),
+  generic: set(`viele manche einige einer eines ${inflected('jed ander solch spater fruher')}`),
   prepositions: new Map<string, RegExp | null>([
     ['mit', null],
     ['samt', null],
@@ -79,14 +78,15 @@ export const german: LooseWords = {
     ['fur', /^(?:geeignet|eingerichtet|umschaltbar|gebaut|ausgelegt)$/],
     ['auf', /^(?:umstellbar|schaltet|getestet|lauft)$/],
     ['als', /^(?:auch|sowohl)$/],
-    ...'von vom durch zu zur bei beim unter uber vor an am zwischen im ohne'
+    ['uber', /^(?:verfugt)?$/],
+    ...'von vom durch zu zur beim unter vor an am zwischen im ohne'
       .split(' ')
       .map((word): [string, RegExp] => [word, /^$/]),
-    ...'neben gegen statt nach wie anstelle'.split(' ').map((word): [string, RegExp] => [word, NEVER]),
+    ...'neben gegen statt nach wie anstelle bei'.split(' ').map((word): [string, RegExp] => [word, NEVER]),
   ]),
   own: set(`
     sie es diese dieses dieser maschine nahmaschine schreibmaschine gehause korpus korper kopf modell stuck ausfuhrung rahmen transporteur bett
-    antrieb funktion stich naht stiche maschinchen schatzchen gerat greifer spule spulen oberteil unterteil grundkorper guss
+    antrieb funktion stich naht stiche maschinchen schatzchen gerat greifer spule spulen oberteil unterteil grundkorper guss arm
   `),
   persons: set(
     'mir uns ich wir du man er mutter oma vater opa tante onkel schwester bruder frau mann tochter sohn nachbar nachbarin freundin freund grossmutter grossvater schwiegermutter enkelin verkaufer handler vorbesitzer vorbesitzerin mama papa',
@@ -94,24 +94,27 @@ export const german: LooseWords = {
   uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
   material: NEVER,
   apart:
-    /^(?:tausch\w*|gab|klapper\w*|wackel\w*|rattert|abgebildet|dagegen|folgte|folgt|nachfolger\w*|vorganger\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
+    /^(?:tausch\w*|gab|klapper\w*|wackel\w*|rattert|abgebildet|dagegen|folgte|folgt|nachfolger\w*|vorganger\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch(?!t$)\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
   said: /^(?:erzahl\w*|versprach\w*|versprochen|sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|stehen|irrtum\w*|falschlich\w*|steht)$/,
   supposed:
     /^(?:ware|waren|woge|hatte|hatten|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
   told: /^(?:etwas|was|der|die|das|eine?r?|eines|jene[rs]?|diejenige)$/,
   past: /^(?:war|waren|hatte|hatten|wurde)$/,
   others: /^(?:letzten|spateren|fruhen|fruheren|meisten|anderen|neueren|gab)$/,
-  holder: /^(?:(?:im|in der|auf dem) (?:karton|kasten|schachtel|dose|bild|foto|schublade)|von (?:einer|der) anderen)\b/,
+  holder:
+    /^(?:(?:im|in der|auf dem) (?:karton|kasten|schachtel|dose|bild|foto|schublade|hintergrund)|von (?:einer|der) anderen)\b/,
   thatOne: /\b(?:die|das) (?:da|dort)\b|\bjene\b|\bletztere[rs]?\b/,
   alone: /^(?:elektrische|neue|neuere|alte|altere|grosse|kleine|schwarze|grune|andere|moderne|leichte|schwere)$/,
-  one: /^ein(?:e[mnr]?)?$/,
-  beside: /^(?:von|aus|fur|zu|bei|neben|gegen|statt|an|auf|in|mit)$/,
+  one: /^ein(?:e|en)?$/,
+  beside:
+    /\b(?:von|aus|fur|zu|bei|neben|gegen|statt|an|auf|in|mit|auch|noch|existiert|gibt|gab) ein(?:e[mnr]?)?(?: \S+){0,2}$/,
   example: /^(?:zum beispiel|beispielsweise|etwa$|zb)/,
   not: /^(?:nicht|kein|keine|nie|ohne)$/,
   word: /^(?:wort|begriff|bezeichnung)$/,
   takesUp:
     /^das ist d(?:ie|er|as)\b|^das ware?\b|^(?:die|den|das) (?:habe?|hatte|hat|musste|sucht?) (?:ich|man|er|wir)/,
   mine: /^meine?$/,
+  bent: /e[mnrs]?$/,
   notNouns:
     /^(?:macht|geht|wiegt|kommt|sieht|funktioniert|gibt|haben|konnen|naht|schreibt|klappt|halt|lasst|steht|will|muss|ist|sind|war|hat|kann|nicht|lauft|hier|da|dort|nun|jetzt|aber|doch|ja|eben|also|so|wirklich|tatsachlich|naturlich|selbst|immer|hingegen|dagegen|jedoch|hat's|ist's)$/,
 };
@@ -168,5 +171,6 @@ export const french: LooseWords = {
   word: /^(?:mot|mots|terme)$/,
   takesUp: /^c'est (?:la|le|l'|cel)|^c'etait\b|^ce serait\b|^(?:je|on|nous|il) (?:les?|la|l')/,
   mine: /^(?:mon|ma)$/,
+  bent: NEVER,
   notNouns: /^(?:a|fait|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:(?<!^poign)ee|ees|es?t|ment|er|ir)$/,
 };

@@ -140,7 +140,7 @@ function pluralKind({ words, first }: LooseClause): LooseWord | null {
   return isKind && says ? noun : null;
 }
 
-const HAS = /^(?:kann|hat|ist|gibt|gab|hatte|konnte)$/;
+const HAS = /^(?:braucht|nimmt|macht|kann|hat|ist|gibt|gab|hatte|konnte)$/;
 const UNTRIED =
   /^(?:getestet|gepruft|probiert|ausprobiert|nur|schlecht|ganz|mehr|original|benutzt|gebraucht|verbastelt)$/;
 
@@ -198,10 +198,9 @@ function besideNoun({ words, first }: LooseClause, lists: LooseWords): LooseWord
 /** The words right before the feature: a preposition that isn't of the thing, or a word for any of its kind. */
 function governed(clause: LooseClause, lists: LooseWords): LooseTurn {
   const { words, first, last, denied } = clause;
-  const one = articleBefore(words, first, lists);
   // "Im Set mit einer elektrischen Zickzackmaschine": a machine that comes with the machine.
-  if (words[one - 1]?.folded === 'mit' && /maschine$/.test(words[last]!.folded))
-    return { to: 'other', word: words[one]! };
+  const isBeside = /\bmit ein(?:e[mnr]?)?(?: \S+){0,2}$/.test(written(words.slice(0, first)));
+  if (isBeside && /maschine$/.test(words[last]!.folded)) return { to: 'other', word: words[first - 1]! };
   for (let i = first - 1; i >= 0; i--) {
     const word = words[i]!;
     const before = words[i - 1];
@@ -236,20 +235,10 @@ function governed(clause: LooseClause, lists: LooseWords): LooseTurn {
 }
 
 /** "Der Anlasser stammt von einer Maschine mit …": the noun before is any of its kind, and governed itself. */
-function isOfOne(words: readonly LooseWord[], preposition: number, lists: LooseWords): boolean {
+function isOfOne(words: readonly LooseWord[], preposition: number, { own, beside }: LooseWords): boolean {
   const noun = words[preposition - 1];
-  if (!noun || !lists.own.has(noun.folded)) return false;
-  const article = articleBefore(words, preposition - 1, lists);
-  return article > 0 && lists.beside.test(words[article - 1]!.folded);
+  return noun !== undefined && own.has(noun.folded) && beside.test(written(words.slice(0, preposition - 1)));
 }
-
-/** An indefinite article with at most two adjectives behind it, right before a noun; or -1. */
-function articleBefore(words: readonly LooseWord[], noun: number, lists: LooseWords): number {
-  for (let i = noun - 1; i >= 0 && noun - i <= ADJECTIVES + 1; i--) if (lists.one.test(words[i]!.folded)) return i;
-  return -1;
-}
-
-const ADJECTIVES = 2;
 
 /** "Poignée en", "la poignée en": a noun; "machine légère en": an adjective after one. */
 function opensPhrase(words: readonly LooseWord[], at: number, lists: LooseWords): boolean {
@@ -267,7 +256,7 @@ function stranger({ words, first }: LooseClause, lists: LooseWords): LooseTurn {
   for (let i = first - 1; i >= 0; i--) {
     const word = words[i]!;
     if (word.known !== null || lists.own.has(word.folded)) return null;
-    if (!isStranger(words, i, lists)) continue;
+    if ((i === first - 1 && lists.bent.test(word.folded)) || !isStranger(words, i, lists)) continue;
     let j = i - 1;
     while (j >= 0 && lists.passed.has(words[j]!.folded)) j--;
     const article = words[j];

@@ -25,6 +25,13 @@ describe('where the advert says it was made', () => {
     (text) => expect(places(text)).toEqual([]),
   );
 
+  it.each(['Bis 1929 war das Werk in Harrowslade.', 'Vor 1929 wurde in Harrowslade gebaut.'])(
+    'of the works: %s',
+    (text) => expect(places(text)).toEqual([]),
+  );
+  it('from the works', () =>
+    expect(places('Aus dem Werk Harrowslade.')).toEqual(['aus dem Werk Harrowslade'.replace('a', 'A')]));
+
   it.each(['Collect from Brindfold.', 'I live in Brindfold.', 'Made in Thornmoor.', 'Brindfold. Made with care.'])(
     'not in: %s',
     (text) => expect(places(text)).toEqual([]),

@@ -34,12 +34,20 @@ describe('of what kind a year is', () => {
     'Gekauft als Ersatz für eine von 1903.',
     'Im Set mit einer elektrischen Nähmaschine von 1975.',
     'Aus Schulauflösung, Schule Baujahr 1902.',
+    'Das Haus, in dem sie stand, ist von 1904.',
+    'Der Sohn vom Schneider, Bj. 1938, hat sie mir gezeigt.',
+    'Nach dem Brand 1929 wurde die Werkstatt neu gebaut.',
+    'Vor 1945 wurde in Vessingrode gebaut.',
   ])('of something else: %s', (text) => expect(inText(text).filter((year) => year.startsWith('made'))).toEqual([]));
 
-  it.each(['Nähmaschine Baujahr 1935.', 'Gut erhalten, Baujahr 1935.', 'Das ist eine von 1935.'])(
-    'of the thing: %s',
-    (text) => expect(inText(text, 'de')).toEqual(['made 1935']),
-  );
+  it.each([
+    'Nähmaschine Baujahr 1935.',
+    'Gut erhalten, Baujahr 1935.',
+    'Das ist eine von 1935.',
+    '1935 wurde die Maschine gebaut.',
+    'Die Maschine, die hier steht, ist von 1935.',
+    'Das gute Stück ist 1935 gebaut.',
+  ])('of the thing: %s', (text) => expect(inText(text, 'de')).toEqual(['made 1935']));
 
   it('told of people proves nothing', () => {
     const asides = (text: string): unknown[] =>

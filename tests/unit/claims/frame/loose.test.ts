@@ -76,6 +76,9 @@ const GERMAN_NO_CLAIM = [
   'Freiarm hat sie keinen.',
   'Bügelmaschine Industrie 80 €.',
   'Ich wollte auf Zickzack umsteigen.',
+  'Es existiert auch eine Ausführung mit Freiarm, nämlich die kleine.',
+  'Die Zickzack im Hintergrund ist nur Deko.',
+  'Rost? Bei Alu kein Thema.',
 ];
 
 const GERMAN_CLAIMS = [
@@ -105,6 +108,10 @@ const GERMAN_CLAIMS = [
   'Sie nimmt Spulen der Klasse 66, also Klasse 66.',
   'Maschine mit Zickzack, Freiarm und Licht.',
   'Mit dem Hebel stellt man auf Zickzack um.',
+  'Sie verfügt über Zickzack.',
+  'Macht einen sauberen Zickzack-Stich.',
+  'Der Arm ist ein Freiarm.',
+  'Braucht lange Spulen.',
   'Eine schöne Maschine mit Freiarm.',
   'Alte Nähmaschine Industrie.',
 ];
