@@ -92,7 +92,7 @@ export const german: LooseWords = {
     'mir uns ich wir du man er mutter oma vater opa tante onkel schwester bruder frau mann tochter sohn nachbar nachbarin freundin freund grossmutter grossvater schwiegermutter enkelin verkaufer handler vorbesitzer vorbesitzerin mama papa',
   ),
   uses: /^(?:verkauf\w*|biete\w*|anbiete\w*|getestet|teste\w*|probier\w*|ausprobiert|benutz\w*|gebe|geb|abzugeben|trenne\w*|naht|nahte)$/,
-  material: NEVER,
+  material: /^(?:alu|aluminium)$/,
   apart:
     /^(?:tausch\w*|gab|klapper\w*|wackel\w*|rattert|abgebildet|dagegen|folgte|folgt|nachfolger\w*|vorganger\w*|loste|abgelost|umgestiegen|umsteigen|wechs\w*|ersetzt|ersatz|gesucht|suche\w*|brauch(?!t$)\w*|bevorzugt|behalt\w*|weg|vergeben|anzeigen?|gelernt|spater|damals|fruher|daneben|wunsch\w*|wer|gehoren|gehort|ausserdem|extra|anderes|anderem|getrennt|separat|neue|neuen)$/,
   said: /^(?:erzahl\w*|versprach\w*|versprochen|sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|stehen|irrtum\w*|falschlich\w*|steht)$/,
@@ -114,7 +114,7 @@ export const german: LooseWords = {
   takesUp:
     /^das ist d(?:ie|er|as)\b|^das ware?\b|^(?:die|den|das) (?:habe?|hatte|hat|musste|sucht?) (?:ich|man|er|wir)/,
   mine: /^meine?$/,
-  bent: /e[mnrs]?$/,
+  bent: /e[mns]?$/,
   notNouns:
     /^(?:macht|geht|wiegt|kommt|sieht|funktioniert|gibt|haben|konnen|naht|schreibt|klappt|halt|lasst|steht|will|muss|ist|sind|war|hat|kann|nicht|lauft|hier|da|dort|nun|jetzt|aber|doch|ja|eben|also|so|wirklich|tatsachlich|naturlich|selbst|immer|hingegen|dagegen|jedoch|hat's|ist's)$/,
 };

@@ -186,12 +186,12 @@ function listed({ words, first, aside }: LooseClause, lists: LooseWords): LooseW
   return null;
 }
 
-/** "Plaque signalétique aluminium", "pédale alu": of the noun right before it. */
+/** "Plaque signalétique aluminium", "Garnrollenhalter Alu": of the noun right before it. */
 function besideNoun({ words, first }: LooseClause, lists: LooseWords): LooseWord | null {
   if (!lists.material.test(words[first]!.folded)) return null;
   const at = /(?:ique|ante?|able)$/.test(words[first - 1]?.folded ?? '') ? first - 2 : first - 1;
   const noun = words[at];
-  const isOther = noun && (noun.known === 'part' || isStranger(words, at, lists));
+  const isOther = noun && (noun.known === 'part' || (isStranger(words, at, lists) && !lists.bent.test(noun.folded)));
   return isOther && opensPhrase(words, at, lists) ? noun : null;
 }
 

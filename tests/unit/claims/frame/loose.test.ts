@@ -79,6 +79,7 @@ const GERMAN_NO_CLAIM = [
   'Es existiert auch eine Ausführung mit Freiarm, nämlich die kleine.',
   'Die Zickzack im Hintergrund ist nur Deko.',
   'Rost? Bei Alu kein Thema.',
+  'Garnrollenhalter Alu, neu.',
 ];
 
 const GERMAN_CLAIMS = [
@@ -109,6 +110,7 @@ const GERMAN_CLAIMS = [
   'Maschine mit Zickzack, Freiarm und Licht.',
   'Mit dem Hebel stellt man auf Zickzack um.',
   'Sie verfügt über Zickzack.',
+  'Elegante Alu, sehr leise.',
   'Macht einen sauberen Zickzack-Stich.',
   'Der Arm ist ein Freiarm.',
   'Braucht lange Spulen.',
