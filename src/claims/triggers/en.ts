@@ -3,22 +3,21 @@ import type { TriggerRow } from './types';
 /** English triggers; phrases of one row are divided by "|". Common practice, no source, in the classes of the two papers. */
 export const english: readonly TriggerRow[] = [
   [
-    'not only|not just|not merely|no doubt|without doubt|without a doubt|no question|nothing wrong|no problem|no problems|no issue|no issues|no reason|no idea why|no trouble|no longer available|not a problem|no reserve|no returns|no refunds|no offers|no time wasters|no fault|no faults|cannot fault|can not fault|not bad|not forgetting|not to mention|no stranger|not mine to|believe it or not|another of these|another one of these|another like it|another like this|another one like it|another one like this|another in this',
+    "not only|not just|not merely|no doubt|without doubt|without a doubt|no question|nothing wrong|no problem|no problems|no issue|no issues|no reason|no idea why|no trouble|no longer available|not a problem|no reserve|no returns|no refunds|no offers|no time wasters|no fault|no faults|cannot fault|can not fault|not bad|not forgetting|not to mention|no stranger|not mine to|believe it or not|another of these|another one of these|another like it|another like this|another one like it|another one like this|another in this|for sale|for collection|for you|for me|for years|for many years|for the age|for its age|for spares|not tried|have not tried|haven't tried|not tested|have not tested|haven't tested|never tried|never used|not used|have not used|haven't used|not touched|not had|not seen|no better|none better|no finer|nothing better|nothing finer|no lighter|none lighter|not a scratch|not a mark|if you take|if you remove|if you slide|if you lift|if you press|if you pull|if you turn|if you push|if you flip|if you switch|if you unclip|if you unscrew|if you drop|the former owner|the former owners|the former user|takes the usual|uses the usual|takes the standard|uses the standard|takes the ordinary|uses the ordinary|has the usual|takes the common|without difficulty|without any difficulty|without problem|without problems|without a problem|without any problem|without any problems|without trouble|without any trouble|without effort|with no effort|with no problem|with no problems|with no trouble|no need|no change|no changes|no wonder|without exception",
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    "is not a|is not an|is not the|is not|isn't|isn't a|isn't the|are not|aren't|was not|wasn't|it's not|its not|not a|not an|not the|not|never a|never|nor|neither|cannot|can't|can not|won't|doesn't have|does not have|doesn't do|does not do|don't|doesn't|does not|did not|didn't|hasn't|has not|haven't|nothing like|far from|rather than|instead of|in place of|in lieu of|other than|anything but|as opposed to|lacks|lacking|hardly|hardly a|hardly an|bar the|barring|barring the|save for|save for the|short of|devoid of|bereft of|barely|scarcely|by no means|by no means a|nothing|minus|not supplied with|does not come with|doesn't come with|not fitted with|comes without|come without|sold without",
+    "is not a|is not an|is not the|is not|isn't|isn't a|isn't the|are not|aren't|was not|wasn't|it's not|its not|not a|not an|not the|not|never a|never|nor|neither|cannot|can't|can not|won't|doesn't have|does not have|doesn't do|does not do|don't|doesn't|does not|did not|didn't|hasn't|has not|haven't|nothing like|far from|rather than|instead of|in place of|in lieu of|other than|anything but|as opposed to|lacks|lacking|hardly|hardly a|hardly an|bar the|barring|barring the|save for|save for the|short of|devoid of|bereft of|barely|scarcely|by no means|by no means a|nothing|minus|not supplied with|does not come with|doesn't come with|not fitted with|comes without|come without|sold without|not the model with|not the version with|not the one with|not the type with|not one with|did not come with|didn't come with|never came with|won't come with|will not come with|has not got|hasn't got|have not got|haven't got",
     { effect: 'denies', side: 'before', reach: 6 },
   ],
-  ['no|without|w/o|sans|non|missing|missing its|missing the|zero', { effect: 'denies', side: 'before', reach: 4 }],
-  ['free of|free from', { effect: 'denies', side: 'before', reach: 2 }],
   [
-    'not the model with|not the version with|not the one with|not the type with|not one with',
-    { effect: 'denies', side: 'before', reach: 6 },
+    'no|without|w/o|sans|non|missing|missing its|missing the|zero|let alone|much less|still less|never mind',
+    { effect: 'denies', side: 'before', reach: 4 },
   ],
+  ['free of|free from', { effect: 'denies', side: 'before', reach: 2 }],
   ['i tried a|i tried the|tried a', { effect: 'other', side: 'before', reach: 3 }],
   [
-    "won't fit|will not fit|doesn't fit|does not fit|do not fit|don't fit|won't work|does not work on|not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|excluded|not part of the sale",
+    "won't fit|will not fit|doesn't fit|does not fit|do not fit|don't fit|won't work|does not work on|not included|is not included|are not included|not present|is missing|are missing|missing|not supplied|not fitted|not available|is gone|excluded|not part of the sale|is absent|are absent|was ruled out|is ruled out",
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [
@@ -26,7 +25,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'after', reach: 3 },
   ],
   [
-    'the look of|the looks of|the feel of|the air of|like something|like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|brother of|brother of the|brother to|brother to the|sister of the|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|than the others|than others|than most|unlike others|unlike the others|as heavy as|as light as|unlike|unlike the|not to be confused with|often taken for|sometimes taken for|often taken for the|taken for the|often confused with|often mistaken for|mistaken for|confused with|shares',
+    'the look of|the looks of|the feel of|the air of|like something|like a|like an|like the|like my|similar to|similar to a|resembles|reminiscent of|looks like|looks like a|looks like an|looks like the|look like|in the style of|in the manner of|along the lines of|much like|as with the|as on the|same as|same as the|the same as|same bobbin as|same bobbin as the|same needles as|identical to|equivalent of|equivalent to|as good as|as good as a|as good as an|as strong as|sister of|sister to|brother of|brother of the|brother to|brother to the|sister of the|cousin of|clone of|copy of|copy of the|based on|based on the|inspired by|comparable to|comparable with|think of|built like|rivals|better than|lighter than|heavier than|smaller than|bigger than|larger than|older than|newer than|stronger than|nicer than|quieter than|compared to|compared with|than a|than an|than the|than my|than any|than the others|than others|than most|unlike others|unlike the others|as heavy as|as light as|unlike|unlike the|not to be confused with|often taken for|sometimes taken for|often taken for the|taken for the|often confused with|often mistaken for|mistaken for|confused with|shares|as any|as if|as though|as if it were|as though it were',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
   ['takes the same|uses the same', { effect: 'likens', side: 'before', reach: 8, namesOnly: true }],
@@ -35,7 +34,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'likens', side: 'after', reach: 2 },
   ],
   [
-    "may be|maybe|might be|might|could be|possibly|perhaps|probably|presumably|apparently|i think|i believe|i guess|i suspect|we think|we believe|i assume|not sure if|not sure whether|not sure but|unsure|unsure if|not certain|seems to be|appears to be|supposedly|allegedly|i was told|i am told|i'm told|was told|we were told|told it|told it is|told it was|believed to be|thought to be|said to be|sold to me as|likely|most likely|as far as i know|afaik|as far as i can tell|looks to be|if i am right|if i'm not mistaken|guessing|from what i can find|google says|according to|have no idea if|no idea if|don't know if|do not know if|don't know whether|could this be|is it|is this",
+    "may be|maybe|might be|might|could be|possibly|perhaps|probably|presumably|apparently|i think|i believe|i guess|i suspect|we think|we believe|i assume|not sure if|not sure whether|not sure but|unsure|unsure if|not certain|seems to be|appears to be|supposedly|allegedly|i was told|i am told|i'm told|was told|we were told|told it|told it is|told it was|believed to be|thought to be|said to be|sold to me as|likely|most likely|as far as i know|afaik|as far as i can tell|looks to be|if i am right|if i'm not mistaken|guessing|from what i can find|google says|according to|have no idea if|no idea if|don't know if|do not know if|don't know whether|could this be|is it|is this|the former|the first one|the first two|the last two|the latter two|either|may not|might not|probably not|possibly not|perhaps not|won't be able to|will not be able to|wouldn't be able to|would not be able to|not be able to|unable to|it's not that it|it is not that it|it isn't that it|not that it|was going to|were going to|was about to|was tempted to",
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
   [
@@ -43,11 +42,11 @@ export const english: readonly TriggerRow[] = [
     { effect: 'guesses', side: 'after', reach: 8 },
   ],
   [
-    "used to call it|to call it|call it a|call it an|someone suggested|somebody suggested|suggested a|suggested an|suggested it was|suggested the|thinking it was|thinking it is|thought it was|those who say|anyone who says|whoever says|often called|sometimes called|often described as|often advertised as|often sold as|advertised as|described as|so-called|so called|people say|some say|sellers call|sellers say|you will see|you'll see|wrongly called|wrongly described as|wrongly listed as|listed as|known to some as|people call|others call|everyone calls|called by some",
+    "used to call it|to call it|call it a|call it an|someone suggested|somebody suggested|suggested a|suggested an|suggested it was|suggested the|thinking it was|thinking it is|thought it was|those who say|anyone who says|whoever says|often called|sometimes called|often described as|often advertised as|often sold as|advertised as|described as|so-called|so called|people say|some say|sellers call|sellers say|you will see|you'll see|wrongly called|wrongly described as|wrongly listed as|listed as|known to some as|people call|others call|everyone calls|called by some|swore|swears that|reckoned that|reckons that|insisted that|assured me|promised me|told me it was|told me that it was|told me it is|told me it's|said it was|said that it was|said it is|said it's|says it is|says it was|claimed it was|claims it is|swore it was|reckons it is|reckons it was|reckoned it was|insisted it was|was told it is|people call it|calls it|called it|advertised it as|sold it as|listed it as|described it as|said its|said this was|says its|reckons its",
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    "my listings|my other listings|see also my|our shop|my shop|our store|must have been for|must have belonged to|specialised in|specialized in|specialising in|specializing in|specialises in|specialises|specialist in|specialists in|dealers in|everyone has|everybody has|they all have|also have|also selling|also for sale|also listed|also available|i also have|i also sell|we also have|see my other|my other|my others|other items|other listings|another|another machine|another one|for some other machine|for some other|for another machine|some other machine|a friend's|a friend has|my neighbour's|my sister's|my sister has|my new|replaced by|replaced it with|replacing it with|upgraded to|upgrading to|bought a new|bought myself|swap for|swap for a|exchange for|exchange for a|part exchange|trade for|trade for a|in exchange for|looking for|in search of|wanted|comes from another|taken from|taken off|from another|donor|she also had|he also had|she used to have|i used to have|i had a|we used to|the others were|my old one|my last one|my previous|next to",
+    "my listings|my other listings|see also my|our shop|my shop|our store|must have been for|must have belonged to|specialised in|specialized in|specialising in|specializing in|specialises in|specialises|specialist in|specialists in|dealers in|everyone has|everybody has|they all have|also have|also selling|also for sale|also listed|also available|i also have|i also sell|we also have|see my other|my other|my others|other items|other listings|another|another machine|another one|for some other machine|for some other|for another machine|some other machine|a friend's|a friend has|my neighbour's|my sister's|my sister has|my new|replaced by|replaced it with|replacing it with|upgraded to|upgrading to|bought a new|bought myself|swap for|swap for a|exchange for|exchange for a|part exchange|trade for|trade for a|in exchange for|looking for|in search of|wanted|comes from another|taken from|taken off|from another|donor|she also had|he also had|she used to have|i used to have|i had a|we used to|the others were|my old one|my last one|my previous|next to|whereas|most|most of them|most of these|most of those|many|usually|normally|generally|typically|others|later ones|earlier ones|later models|earlier models|some of them|other models|other makes|other machines|unlike most|the rest|that one has|that one is|that one takes|the other has|the other one|the other machine|the version|the light version|other version|the next model|my modern|my newer|my everyday|my main machine|beside it|in the background|on the left|on the right|the wrong|wrong feet|wrong bobbins|wrong foot|my old machine was|my old machine had|my last machine|we also sell|we sell|these take|these have|they all|all of them|somebody is selling|someone is selling|the other seller|another seller|other sellers|comes from a|comes from an|comes off a|came off a|on my own machine|wants a|wants the|would like|wish for|also in the box|also in the tin|also in the drawer|also yours|thrown in|staying|in background|machine in the photo|machine in the picture|though in the picture|also pictured|also in the picture|keeping for myself",
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -55,11 +54,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 6, namesOnly: true },
   ],
   [
-    'for sale|for collection|for you|for me|for years|for many years|for the age|for its age|for spares',
-    { effect: 'none', side: 'both', reach: 0 },
-  ],
-  [
-    'it takes|it uses|it sews|it weighs|it can|it comes|it makes|this takes|this one takes|this sews|this weighs|this one has|this has|this one is|and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|only|just a|just',
+    'it takes|it uses|it sews|it weighs|it can|it comes|it makes|this takes|this one takes|this sews|this weighs|this one has|this has|this one is|and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|only|just a|just|and takes|and runs|and makes|and uses|and will|and can|and needs|and still|aside from|apart from|because|since|nevertheless|yet',
     { effect: 'stop', side: 'both', reach: 0 },
   ],
   [
@@ -72,41 +67,20 @@ export const english: readonly TriggerRow[] = [
     { effect: 'other', side: 'after', reach: 3 },
   ],
   [
-    'whereas|most|most of them|most of these|most of those|many|usually|normally|generally|typically|others|later ones|earlier ones|later models|earlier models|some of them|other models|other makes|other machines|unlike most|the rest',
-    { effect: 'other', side: 'before', reach: 99, across: true },
-  ],
-  [
     "as solid as|as tough as|as handy as|as sturdy as|as quiet as|as robust as|as strong as|as good as|as useful as|as nice as|as smooth as|as powerful as|as reliable as|nearly as|almost as|almost a|almost an|nearly a|nearly an|not quite a|not quite an|a poor man's|the poor man's",
     { effect: 'likens', side: 'before', reach: 6 },
   ],
   [
-    "swore|swears that|reckoned that|reckons that|insisted that|assured me|promised me|told me it was|told me that it was|told me it is|told me it's|said it was|said that it was|said it is|said it's|says it is|says it was|claimed it was|claims it is|swore it was|reckons it is|reckons it was|reckoned it was|insisted it was|was told it is|people call it|calls it|called it|advertised it as|sold it as|listed it as|described it as",
-    { effect: 'quotes', side: 'before', reach: 99 },
-  ],
-  [
-    "not tried|have not tried|haven't tried|not tested|have not tested|haven't tested|never tried|never used|not used|have not used|haven't used|not touched|not had|not seen",
-    { effect: 'none', side: 'both', reach: 0 },
-  ],
-  [
-    'had it down as|has it down as|had this down as|has this down as|have it down as|told me|tells me|label saying|sign saying|a note saying|some would call it|would call it|might call it|catalogued as|catalogued it as|the auctioneer|somebody wrote|someone wrote',
+    'had it down as|has it down as|had this down as|has this down as|have it down as|told me|tells me|label saying|sign saying|a note saying|some would call it|would call it|might call it|catalogued as|catalogued it as|the auctioneer|somebody wrote|someone wrote|oh sure|yeah right|yeah sure|oh yes sure|listed this as|listed it as|was listed as|had listed it as|advertised this as|often advertised with|often sold with|usually advertised with|often listed with|the internet says|internet says|online it says|websites say|a website says|forums say|adverts say|adverts call',
     { effect: 'quotes', side: 'before', reach: 99, across: true },
   ],
-  ['as any|as if|as though|as if it were|as though it were', { effect: 'likens', side: 'before', reach: 8 }],
   [
-    'that one has|that one is|that one takes|the other has|the other one|the other machine|the version|the light version|other version|the next model|my modern|my newer|my everyday|my main machine|beside it|in the background|on the left|on the right',
-    { effect: 'other', side: 'before', reach: 99, across: true },
-  ],
-  [
-    "this hasn't|this has not|it hasn't got|this won't|this will not|it won't|it will not|it is not|it isn't|it's not|it ain't|this isn't|this is not|they are not",
+    "this hasn't|this has not|it hasn't got|this won't|this will not|it won't|it will not|it is not|it isn't|it's not|it ain't|this isn't|this is not|they are not|it does not|it doesn't|it cannot|it can't|it hasn't",
     { effect: 'denies', side: 'after', reach: 4, ends: true },
   ],
   [
-    "and stays|stays with me|stays with us|stays here|is staying|is not for sale|isn't for sale|belong to my other|belongs to my other|go with my other|goes with my other|are for my other|is for my other|fit my other|fits my other|this one doesn't|this one does not|this one hasn't|this one has not|this one isn't|this one is not|this one won't|mine doesn't|this doesn't",
+    "and stays|stays with me|stays with us|stays here|is staying|is not for sale|isn't for sale|belong to my other|belongs to my other|go with my other|goes with my other|are for my other|is for my other|fit my other|fits my other|this one doesn't|this one does not|this one hasn't|this one has not|this one isn't|this one is not|this one won't|mine doesn't|this doesn't|not for sale|aren't for sale|it isn't for sale|i keep|i am keeping|we keep",
     { effect: 'other', side: 'after', reach: 99, across: true },
-  ],
-  [
-    'no better|none better|no finer|nothing better|nothing finer|no lighter|none lighter|not a scratch|not a mark',
-    { effect: 'none', side: 'both', reach: 0 },
   ],
   [
     'according to|acc to|acc. to|heaven knows|god knows|goodness knows|lord knows',
@@ -120,91 +94,26 @@ export const english: readonly TriggerRow[] = [
   ['is too|are too|was too|were too', { effect: 'guesses', side: 'after', reach: 1 }],
   ['no|nope|negative', { effect: 'denies', side: 'after', reach: 0, ends: true }],
   ['built to|made to|engineered to', { effect: 'likens', side: 'before', reach: 2 }],
-  ['the wrong|wrong feet|wrong bobbins|wrong foot', { effect: 'other', side: 'before', reach: 99, across: true }],
-  ['let alone|much less|still less|never mind', { effect: 'denies', side: 'before', reach: 4 }],
-  [
-    'if you take|if you remove|if you slide|if you lift|if you press|if you pull|if you turn|if you push|if you flip|if you switch|if you unclip|if you unscrew|if you drop',
-    { effect: 'none', side: 'both', reach: 0 },
-  ],
-  ['oh sure|yeah right|yeah sure|oh yes sure', { effect: 'quotes', side: 'before', reach: 99, across: true }],
   [
     "i'm the queen|i am the queen|i'm the king|i am the king|pigs fly|pigs might fly|and pigs|my foot|my eye|dream on",
     { effect: 'quotes', side: 'after', reach: 99, across: true },
   ],
   [
-    'the former|the first one|the first two|the last two|the latter two',
-    { effect: 'guesses', side: 'before', reach: 99 },
+    'were it|were this|if|whether|unless|should it be|should this be|should it have|in case it is|in case it has|say does it|ask does it|asks does it|asked does it|say will it|ask will it|asked will it|say can it|ask can it|asked can it|folk ask|people ask|what people ask|everyone asks|everybody asks',
+    { effect: 'guesses', side: 'before', reach: 99, across: true },
   ],
-  ['the former owner|the former owners|the former user', { effect: 'none', side: 'both', reach: 0 }],
-  ['were it|were this', { effect: 'guesses', side: 'before', reach: 99, across: true }],
-  ['either', { effect: 'guesses', side: 'before', reach: 99 }],
-  ['if|whether|unless', { effect: 'guesses', side: 'before', reach: 99, across: true }],
   [
     "do not fit|does not fit|don't fit|doesn't fit|won't fit|will not fit|not for|is not for|are not for|no good for|no use for|useless for|wrong for|the wrong ones for|not suitable for|will not go into|won't go into|will not go in",
     { effect: 'denies', side: 'before', reach: 14, namesOnly: true, across: true },
   ],
-  ['no other|none of the others|none of the other', { effect: 'other', side: 'before', reach: 99 }],
   [
-    'and sews|and takes|and runs|and makes|and uses|and will|and can|and needs|and comes|and still',
-    { effect: 'stop', side: 'both', reach: 0 },
-  ],
-  [
-    'listed this as|listed it as|was listed as|had listed it as|advertised this as|often advertised with|often sold with|usually advertised with|often listed with|the internet says|internet says|online it says|websites say|a website says|forums say|adverts say|adverts call',
-    { effect: 'quotes', side: 'before', reach: 99, across: true },
-  ],
-  [
-    'my old machine was|my old machine had|my last machine|we also sell|we sell|these take|these have|they all|all of them|somebody is selling|someone is selling|the other seller|another seller|other sellers|comes from a|comes from an|comes off a|came off a|on my own machine|wants a|wants the|would like|wish for|looking for',
-    { effect: 'other', side: 'before', reach: 99, across: true },
+    'no other|none of the others|none of the other|the usual|the standard one|the ordinary|the common|had one|had one of these|has one too',
+    { effect: 'other', side: 'before', reach: 99 },
   ],
   ['nothing to do with|no connection with|no relation to', { effect: 'other', side: 'before', reach: 8 }],
   ['forget|forget about', { effect: 'denies', side: 'before', reach: 5 }],
-  [
-    "not for sale|is not for sale|isn't for sale|aren't for sale|it isn't for sale|stays here|stays with me|i keep|i am keeping|we keep|is staying",
-    { effect: 'other', side: 'after', reach: 99, across: true },
-  ],
-  ['said its|said this was|says its|reckons its', { effect: 'quotes', side: 'before', reach: 99 }],
-  [
-    'takes the usual|uses the usual|takes the standard|uses the standard|takes the ordinary|uses the ordinary|has the usual|takes the common',
-    { effect: 'none', side: 'both', reach: 0 },
-  ],
-  ['the usual|the standard one|the ordinary|the common', { effect: 'other', side: 'before', reach: 99 }],
-  [
-    'without difficulty|without any difficulty|without problem|without problems|without a problem|without any problem|without any problems|without trouble|without any trouble|without effort|with no effort|with no problem|with no problems|with no trouble|no need|no change|no changes|no wonder|without exception',
-    { effect: 'none', side: 'both', reach: 0 },
-  ],
   ['not necessarily|possible|questionable|suspected', { effect: 'guesses', side: 'before', reach: 4 }],
   ['maybe more|perhaps more|or more|if not more', { effect: 'guesses', side: 'after', reach: 99, across: true }],
   ['or newer|or later|or older|or earlier|or before|or after', { effect: 'guesses', side: 'after', reach: 0 }],
   ['unlikely|doubtful', { effect: 'guesses', side: 'after', reach: 4 }],
-  ['is absent|are absent|was ruled out|is ruled out', { effect: 'denies', side: 'after', reach: 6 }],
-  ["it does not|it doesn't|it cannot|it can't|it hasn't", { effect: 'denies', side: 'after', reach: 4, ends: true }],
-  ['aside from|apart from|because|since|nevertheless|yet', { effect: 'stop', side: 'both', reach: 0 }],
-  [
-    'should it be|should this be|should it have|in case it is|in case it has',
-    { effect: 'guesses', side: 'before', reach: 99, across: true },
-  ],
-  [
-    "did not come with|didn't come with|never came with|won't come with|will not come with|has not got|hasn't got|have not got|haven't got",
-    { effect: 'denies', side: 'before', reach: 6 },
-  ],
-  ['may not|might not|probably not|possibly not|perhaps not', { effect: 'guesses', side: 'before', reach: 99 }],
-  [
-    "won't be able to|will not be able to|wouldn't be able to|would not be able to|not be able to|unable to",
-    { effect: 'guesses', side: 'before', reach: 99 },
-  ],
-  [
-    'also in the box|also in the tin|also in the drawer|also yours|thrown in',
-    { effect: 'other', side: 'before', reach: 99, across: true },
-  ],
-  [
-    'say does it|ask does it|asks does it|asked does it|say will it|ask will it|asked will it|say can it|ask can it|asked can it|folk ask|people ask|what people ask|everyone asks|everybody asks',
-    { effect: 'guesses', side: 'before', reach: 99, across: true },
-  ],
-  [
-    'staying|in background|machine in the photo|machine in the picture|though in the picture|also pictured|also in the picture|keeping for myself',
-    { effect: 'other', side: 'before', reach: 99, across: true },
-  ],
-  ["it's not that it|it is not that it|it isn't that it|not that it", { effect: 'guesses', side: 'before', reach: 99 }],
-  ['was going to|were going to|was about to|was tempted to', { effect: 'guesses', side: 'before', reach: 99 }],
-  ['had one|had one of these|has one too', { effect: 'other', side: 'before', reach: 99 }],
 ];

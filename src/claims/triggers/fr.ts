@@ -2,7 +2,7 @@ import type { TriggerRow } from './types';
 
 export const french: readonly TriggerRow[] = [
   [
-    'pas seulement|pas uniquement|sans problème|sans souci|pas de problème|aucun problème|sans doute|pas mal|aucun défaut|sans réserve',
+    'pas seulement|pas uniquement|sans problème|sans souci|pas de problème|aucun problème|sans doute|pas mal|aucun défaut|sans réserve|pas testé|pas testée|pas essayé|pas essayée|jamais utilisé|jamais utilisée|pas encore',
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
@@ -11,16 +11,18 @@ export const french: readonly TriggerRow[] = [
   ],
   // "Elle ne zigzague pas."
   ["ne|n'", { effect: 'denies', side: 'before', reach: 0 }],
-  ['oubliez|oublie|zéro|0|sans|manque|il manque|manquant', { effect: 'denies', side: 'before', reach: 4 }],
+  [
+    'oubliez|oublie|zéro|0|sans|manque|il manque|manquant|et non|et pas|mais pas|mais non|pas le modèle avec|pas celle avec|pas celui avec|à la place des|à la place de|à la place du|au lieu de|au lieu des|au lieu du|faute de|pas avec',
+    { effect: 'denies', side: 'before', reach: 4 },
+  ],
   [
     'ne va pas|ne vont pas|ne convient pas|ne conviennent pas|ne vaut rien|non inclus|non incluse|non fourni|non fournie|absent|absente|manquant|manquante|manque',
     { effect: 'denies', side: 'after', reach: 5 },
   ],
   [
-    "comme une|comme un|comme la|comme le|semblable à|similaire à|ressemble à|dans le style|identique à|plus léger que|plus légère que|plus lourde que|plus lourde qu'une|plus lourde qu'un|plus légère qu'une|plus petite qu'une|plus solide que|plus solide qu'une|plus petite que|comparable à|à ne pas confondre avec|même canette que|même canette que la|les mêmes canettes que",
+    "comme une|comme un|comme la|comme le|semblable à|similaire à|ressemble à|dans le style|identique à|plus léger que|plus légère que|plus lourde que|plus lourde qu'une|plus lourde qu'un|plus légère qu'une|plus petite qu'une|plus solide que|plus solide qu'une|plus petite que|comparable à|à ne pas confondre avec|même canette que|même canette que la|les mêmes canettes que|on dirait|on croirait",
     { effect: 'likens', side: 'before', reach: 8 },
   ],
-  ['et non|et pas|mais pas|mais non', { effect: 'denies', side: 'before', reach: 4 }],
   ['sauf|hormis|excepté|à part', { effect: 'denies', side: 'before', reach: 3 }],
   [
     "n'existait pas|n'existe pas|n'était pas|n'est pas prévu|n'y est pas|non plus|non",
@@ -31,27 +33,22 @@ export const french: readonly TriggerRow[] = [
     { effect: 'denies', side: 'after', reach: 99, across: true, ends: true },
   ],
   [
-    "d'ordinaire|d'habitude|habituellement|normalement|en général|généralement|le plus souvent",
+    "d'ordinaire|d'habitude|habituellement|normalement|en général|généralement|le plus souvent|aucune autre|aucun autre",
     { effect: 'other', side: 'before', reach: 99 },
   ],
-  ['ne peut pas|peut pas|impossible|on ne peut', { effect: 'guesses', side: 'before', reach: 99 }],
   [
-    'pas le modèle avec|pas celle avec|pas celui avec|à la place des|à la place de|à la place du|au lieu de|au lieu des|au lieu du|faute de|pas avec',
-    { effect: 'denies', side: 'before', reach: 4 },
-  ],
-  ['style|copie|réplique', { effect: 'likens', side: 'after', reach: 2 }],
-  [
-    "peut-être|sans doute une|probablement|je pense|je crois|apparemment|il semble|semble être|on m'a dit|vendue comme|il paraît|pas sûr|pas sûre|selon|pourrait être|doit être|éventuellement",
+    "ne peut pas|peut pas|impossible|on ne peut|peut-être|sans doute une|probablement|je pense|je crois|apparemment|il semble|semble être|on m'a dit|vendue comme|il paraît|pas sûr|pas sûre|selon|pourrait être|doit être|éventuellement|soit",
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
+  ['style|copie|réplique', { effect: 'likens', side: 'after', reach: 2 }],
   ["d'après|selon|aux dires de", { effect: 'guesses', side: 'both', reach: 99, across: true }],
   ['je pense|je crois|apparemment|peut-être|probablement', { effect: 'guesses', side: 'after', reach: 8 }],
   [
-    "ceux qui disent|qui vous dit|croyant que c'était|pensant que c'était|souvent appelée|souvent appelé|dite|soi-disant|souvent décrite comme|annoncée comme",
+    "ceux qui disent|qui vous dit|croyant que c'était|pensant que c'était|souvent appelée|souvent appelé|dite|soi-disant|souvent décrite comme|annoncée comme|m'a dit que|m'avait dit que|disait que|disait qu'elle|prétend que|prétendait que|on dit que|on dit qu'elle",
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    "tout le monde a|tous ont|spécialisé dans|spécialisée dans|spécialiste des|spécialiste de|notre boutique|vendait aussi|vendaient aussi|il me faut|il me fallait|j'ai besoin|j'avais besoin|vous trouverez|on trouve|achat|j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a",
+    "tout le monde a|tous ont|spécialisé dans|spécialisée dans|spécialiste des|spécialiste de|notre boutique|vendait aussi|vendaient aussi|il me faut|il me fallait|j'ai besoin|j'avais besoin|vous trouverez|on trouve|achat|j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a|la plupart|d'habitude|normalement|généralement|les autres|certaines|d'autres modèles|beaucoup|la version|une version|la version légère|en arrière-plan|celle d'à côté|celle de ma|mon ancienne machine|mon ancienne était|vient d'une|provient d'une|ma machine à moi|sur ma machine|sur la mienne|la version normale|voudrait|veut|souhaite|quelqu'un vend|l'autre vendeur",
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -59,53 +56,28 @@ export const french: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 6, namesOnly: true },
   ],
   [
-    "fait que|faire que|fait qu'|faire qu'|coud que|coud qu'|que le|que la|que du|que des|qu'en|qu'au|et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement|uniquement",
+    "fait que|faire que|fait qu'|faire qu'|coud que|coud qu'|que le|que la|que du|que des|qu'en|qu'au|et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement|uniquement|et coud|et fait|et pèse|et prend|et marche|et fonctionne",
     { effect: 'stop', side: 'both', reach: 0 },
   ],
   ['non|aucun|aucune|sans|pas|remise en main propre', { effect: 'denies', side: 'row', reach: 0 }],
   ['inconnu|inconnue|probablement|peut-être', { effect: 'guesses', side: 'row', reach: 0 }],
   [
-    "la plupart|d'habitude|normalement|généralement|les autres|certaines|d'autres modèles|beaucoup",
-    { effect: 'other', side: 'before', reach: 99, across: true },
-  ],
-  [
     'aussi solide que|aussi robuste que|aussi lourde que|aussi bonne que|presque une|presque un|presque comme',
     { effect: 'likens', side: 'before', reach: 6 },
   ],
-  [
-    "m'a dit que|m'avait dit que|disait que|disait qu'elle|prétend que|prétendait que|on dit que|on dit qu'elle",
-    { effect: 'quotes', side: 'before', reach: 99 },
-  ],
-  [
-    'pas testé|pas testée|pas essayé|pas essayée|jamais utilisé|jamais utilisée|pas encore',
-    { effect: 'none', side: 'both', reach: 0 },
-  ],
   ['comme', { effect: 'likens', side: 'before', reach: 2 }],
-  ['on dirait|on croirait', { effect: 'likens', side: 'before', reach: 8 }],
   [
-    "la version|une version|la version légère|en arrière-plan|celle d'à côté|celle de ma",
-    { effect: 'other', side: 'before', reach: 99, across: true },
+    "celle-ci non|celle-ci pas|pas celle-ci|c'est pour les|c'est pour la|c'est sur les|c'est sur la|va avec mon autre|vont avec mon autre|pour mon autre|ne la vends pas|ne le vends pas|n'est pas à vendre|s'abstenir|pas à vendre|reste ici|reste chez moi|je la garde|je le garde",
+    { effect: 'other', side: 'after', reach: 99, across: true },
   ],
-  ['celle-ci non|celle-ci pas|pas celle-ci', { effect: 'other', side: 'after', reach: 99, across: true }],
-  ['soit', { effect: 'guesses', side: 'before', reach: 99 }],
   ['est trop|sont trop|était trop', { effect: 'guesses', side: 'after', reach: 1 }],
   ['si', { effect: 'guesses', side: 'before', reach: 99, across: true }],
   [
     'ne va pas sur|ne vont pas sur|ne convient pas|ne conviennent pas|pas pour',
     { effect: 'denies', side: 'before', reach: 14, namesOnly: true, across: true },
   ],
-  ['aucune autre|aucun autre', { effect: 'other', side: 'before', reach: 99 }],
-  ['et coud|et fait|et pèse|et prend|et marche|et fonctionne', { effect: 'stop', side: 'both', reach: 0 }],
   [
     "internet dit|sur internet on lit|l'ancien propriétaire écrivait|souvent annoncée avec|l'annonce disait",
     { effect: 'quotes', side: 'before', reach: 99, across: true },
-  ],
-  [
-    "mon ancienne machine|mon ancienne était|vient d'une|provient d'une|ma machine à moi|sur ma machine|sur la mienne|la version normale|voudrait|veut|souhaite|quelqu'un vend|l'autre vendeur",
-    { effect: 'other', side: 'before', reach: 99, across: true },
-  ],
-  [
-    "c'est pour les|c'est pour la|c'est sur les|c'est sur la|va avec mon autre|vont avec mon autre|pour mon autre|ne la vends pas|ne le vends pas|n'est pas à vendre|s'abstenir|pas à vendre|reste ici|reste chez moi|je la garde|je le garde",
-    { effect: 'other', side: 'after', reach: 99, across: true },
   ],
 ];
