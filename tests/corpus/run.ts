@@ -3,7 +3,7 @@ import { knowledgeFor, labelled, SETS, type SetName } from './labelled';
 import { marketPages } from './market';
 import { marketTotals } from './market-totals';
 import { allPacks } from './packs';
-import { accused, foundOut, LANGUAGES, MACHINES, sentences } from './sentences';
+import { accused, foundOut, languagesFor, MACHINES, sentences } from './sentences';
 import { type Count, type Totals, totalsOf } from './totals';
 import { wilson } from './wilson';
 
@@ -50,7 +50,7 @@ for (const set of Object.keys(SETS) as SetName[]) {
 }
 
 for (const machine of MACHINES)
-  for (const language of LANGUAGES) {
+  for (const language of languagesFor(machine)) {
     const all = (of: 'innocent' | 'untrue'): number => sentences(language, of, machine).length;
     const innocent = all('innocent') - accused(language, machine).length;
     console.log(`Sentences (${language}) for a ${machine}, tuned`);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { accused, foundOut, LANGUAGES, type Language, MACHINES, type Machine, sentences } from './sentences';
+import { accused, foundOut, type Language, languagesFor, MACHINES, type Machine, sentences } from './sentences';
 
 /** Read wrongly so far. */
 const ACCUSED: Partial<Record<`${Language} ${Machine}`, readonly string[]>> = {
@@ -16,16 +16,18 @@ const ACCUSED: Partial<Record<`${Language} ${Machine}`, readonly string[]>> = {
   'en q42': ['Posted in two parcels, 9 kg and 11 kg with packing, because head and case go separately.'],
 };
 /** Of a hundred untrue ones, so many are found out at least; of the rest most are of what a workshop can change. */
-const FEWEST: Record<Machine, Record<Language, number>> = {
+const FEWEST: Record<Machine, Partial<Record<Language, number>>> = {
   cressiter: { en: 75, de: 55, fr: 61 },
   q42: { en: 68, de: 65, fr: 63 },
   lantern: { en: 68, de: 78, fr: 74 },
+  'cressiter-2': { de: 78 },
+  veltrammer: { de: 72 },
 };
 
 const isLong = process.env.BEDPLATE_LONG === '1';
 
 describe.each(MACHINES)('sentences for a %s', (machine) => {
-  describe.each(LANGUAGES)('in %s', (language) => {
+  describe.each(languagesFor(machine))('in %s', (language) => {
     const known = ACCUSED[`${language} ${machine}`] ?? [];
 
     it('that say nothing wrong of the machine accuse nobody', { timeout: 120_000 }, () => {
@@ -36,7 +38,7 @@ describe.each(MACHINES)('sentences for a %s', (machine) => {
 
     it('that do are found out', () => {
       const share = foundOut(language, machine).length / sentences(language, 'untrue', machine).length;
-      expect(Math.round(share * 100)).toBeGreaterThanOrEqual(FEWEST[machine][language]);
+      expect(Math.round(share * 100)).toBeGreaterThanOrEqual(FEWEST[machine][language] ?? 100);
     });
   });
 });

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { audit } from '../../src/engine';
 import { readDraft } from '../../src/listing/draft';
 import type { Knowledge } from '../../src/pack/knowledge';
@@ -16,9 +16,19 @@ interface OnSale {
   set: SetName;
 }
 
+const CRESSITER: OnSale = {
+  name: 'Grindlewade Cressiter',
+  short: 'Cressiter',
+  serial: 'KD372118',
+  year: '1955',
+  set: 'tuned',
+};
+
 /** What is on sale, each cast iron and of straight stitch, and what its sentences are held against. */
 const ON_SALE = {
-  cressiter: { name: 'Grindlewade Cressiter', short: 'Cressiter', serial: 'KD372118', year: '1955', set: 'tuned' },
+  cressiter: CRESSITER,
+  'cressiter-2': CRESSITER,
+  veltrammer: { name: 'Veltrammer 12', short: 'Veltrammer 12', serial: '35/10472', year: '1955', set: 'tuned-other' },
   q42: { name: 'Ulversholt Q 42', short: 'Ulversholt Q 42', serial: '1456962 N', year: '1957', set: 'tuned' },
   lantern: { name: 'Tessholm Lantern', short: 'Lantern', serial: 'A445120', year: '1928', set: 'tuned-third' },
 } satisfies Record<string, OnSale>;
@@ -51,10 +61,18 @@ const BARE: Record<Language, readonly [title: string, description: string]> = {
   fr: ['{name}', 'Numéro {serial}. @ À venir chercher.'],
 };
 
+const fileOf = (language: Language, of: 'innocent' | 'untrue', machine: Machine): URL =>
+  new URL(`../../fixtures/drafts/sentences/${language}-${of}-${machine}.txt`, import.meta.url);
+
+/** The languages in which sentences for a machine are written. */
+export function languagesFor(machine: Machine): Language[] {
+  return LANGUAGES.filter((language) => existsSync(fileOf(language, 'innocent', machine)));
+}
+
 export function sentences(language: Language, of: 'innocent' | 'untrue', machine: Machine): string[] {
-  const name = `${language}-${of}-${machine}`;
-  const file = new URL(`../../fixtures/drafts/sentences/${name}.txt`, import.meta.url);
-  return readFileSync(file, 'utf8').split('\n').filter(Boolean);
+  return readFileSync(fileOf(language, of, machine), 'utf8')
+    .split('\n')
+    .filter(Boolean);
 }
 
 /** Innocent sentences of which something was said not to hold, in any of the adverts, or each in one of them in turn. */
