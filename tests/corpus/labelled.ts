@@ -37,6 +37,8 @@ export const SETS = {
   measured: 'packs/grindlewade-circle',
   'other-club': 'packs/selvage-bench',
   'fourth-club': 'drafts/packs/thimble-row',
+  'fifth-club': 'drafts/packs/chalk-and-tape',
+  'sixth-club': 'drafts/packs/lantern-loft',
 } as const;
 
 export type SetName = keyof typeof SETS;

@@ -41,6 +41,8 @@ const TITLES: Record<SetName, string> = {
   measured: 'Measured half',
   'other-club': 'Measured on another club’s pack',
   'fourth-club': 'Measured on a fourth club’s pack',
+  'fifth-club': 'Measured on a fifth club’s pack',
+  'sixth-club': 'Measured on a sixth club’s pack',
 };
 
 for (const set of Object.keys(SETS) as SetName[]) {

@@ -66,15 +66,25 @@ function appositionTurns(part: TextPart, clause: ClauseRange, words: readonly Wo
 function statementOf(words: Word[], token: number): Word[] {
   const at = words.findIndex((word) => word.token === token);
   for (let i = at - 2; i > 0; i--) {
-    if (words[i - 1]!.is !== 'joins' || !/^(?:it|this)$/.test(words[i]!.folded) || !isVerb(words[i + 1])) continue;
+    if (!/^(?:it|this)$/.test(words[i]!.folded) || !startsVerb(words[i + 1])) continue;
+    // "… in a suitcase it does zigzag …": written without a stop, it begins behind any noun.
+    if (i > RUNS_ON && NOUNS.has(words[i - 1]!.is)) return words.slice(i);
+    if (words[i - 1]!.is !== 'joins') continue;
     const governed = words.slice(0, i).some(({ is }) => is === 'speech' || is === 'thinks' || is === 'supposes');
     return governed ? words : words.slice(i);
   }
   return words;
 }
 
+/** Words behind which a sentence without a stop runs on. */
+const RUNS_ON = 12;
+const NOUNS: ReadonlySet<Word['is']> = new Set<Word['is']>(['plain', 'part', 'feature']);
+
 const isVerb = (word: Word | undefined): boolean =>
   word !== undefined && ['be', 'have', 'asserts', 'takes', 'can', 'not'].includes(word.is);
+
+/** A verb, or one that begins a phrase of some pack ("does straight stitch"). */
+const startsVerb = (word: Word | undefined): boolean => isVerb(word) || /^(?:does|has|takes)$/.test(word?.folded ?? '');
 
 function isOfPhrase(word: Word | undefined, next: Word | undefined): boolean {
   if (!word || !next) return false;

@@ -50,6 +50,7 @@ const english: Record<string, readonly string[]> = {
     'I tried {zigzag}.',
     'It has {zigzag}.',
     'The {zigzag} feet go with it.',
+    'for sale {free arm} number 31400 i think from 61',
     'No lamp {no reverse} no case.',
     'Takes the same {class 15} bobbins as modern machines.',
     "You won't find another of these, {cast iron}.",

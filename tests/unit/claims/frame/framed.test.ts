@@ -340,6 +340,7 @@ const NO_CLAIM: Record<string, readonly string[]> = {
 const CLAIMS = [
   'It does zigzag as well as straight stitch.',
   'Sews straight and zigzag.',
+  'used it for two terms of night school its really light and lives in a suitcase it does straight and zigzag and more',
   'It has about a dozen zigzag stitches.',
   'Zigzag using the lever on top.',
   'Free arm behind the flap.',
