@@ -110,7 +110,7 @@ export const FOUND =
   /^(?:news ?papers?|papers?|magazines?|books?|catalogues?|adverts?|advertisements?|photos?|photographs?|pictures?|letters?|receipts?|invoices?|calendars?|coins?|stamps?|posters?|cards?|postcards?|leaflets?|brochures?|patterns?|zeitung|zeitungen|zeitschrift|buch|katalog|anzeige|werbung|foto|bild|brief|quittung|rechnung|kalender|munze|plakat|karte|postkarte|prospekt|schnittmuster|journal|journaux|livre|annonce|publicite|photo|lettre|facture|calendrier|piece|affiche|carte|brochure|patron)$/;
 
 /** What a head is put on or into. Folded. */
-const UNDER = /^(?:treadle|base|irons|legs|stand|gestell|tretgestell|pedalier|pietement|pied)$/;
+export const UNDER = /^(?:treadle|base|irons|legs|stand|gestell|tretgestell|pedalier|pietement|pied)$/;
 
 /** "A belt motor from the fifties", "on a treadle from 1912": of a part. */
 function isPartFrom({ part, hits }: PartReading, first: number): boolean {

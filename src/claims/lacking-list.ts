@@ -47,6 +47,12 @@ function isAnswer({ tokens }: ClauseRange): boolean {
   return words.length === 1 && /^(?:neither|none|no|nope|nein|weder|non)$/.test(words[0]!);
 }
 
+/** "Zigzag: –": nothing is said of it. */
+export function isLeftOpen({ tokens }: TextPart, last: number): boolean {
+  const [colon, dash, next] = tokens.slice(last + 1, last + 4);
+  return colon?.folded === ':' && dash?.folded === '-' && next?.kind !== 'word' && next?.kind !== 'number';
+}
+
 /**
  * A cross or an empty box before a list's line denies it, as a tick asserts it; so does a cross right behind the words
  * that end at `last`, where no mark stands before: "zigzag ✗ reverse ✓".

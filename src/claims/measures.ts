@@ -15,7 +15,7 @@ import { otherWeighed } from './weight-subject';
 
 /** Words by which more than the head was on the scale. */
 const WITH_MORE = new Set(
-  'packing packaging packed wrapped crate verpackung verpackt karton emballage emballe carton pallet palette case cased cabinet table base lid treadle box total altogether everything koffer haube tisch schrank gesamt coffret meuble table total'.split(
+  'packing packaging packed wrapped crate verpackung verpackt karton emballage emballe carton valise mallette plateau pietement accessoires couvercle pallet palette case cased cabinet table base lid treadle box total altogether everything koffer haube tisch schrank gesamt coffret meuble table total'.split(
     ' ',
   ),
 );

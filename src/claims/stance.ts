@@ -4,7 +4,7 @@ import type { Token } from '../text/tokens';
 import { isCompared } from './compared';
 import { deniedInList } from './denied-list';
 import { beginningWithin } from './hits';
-import { isCrossed, isListedAsLacking } from './lacking-list';
+import { isCrossed, isLeftOpen, isListedAsLacking } from './lacking-list';
 import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, quoteOf, type TextPart } from './part-text';
 import { quotations } from './quotation';
 import { type Found, triggersIn } from './triggers-in';
@@ -108,6 +108,7 @@ export class StanceReader {
     if (isCompared(this.#part, clause, firstToken)) turn('likens', 'compared');
     if (stance === 'says' && isListedAsLacking(this.#part, clause, this.#in)) turn('denies', 'lacking-list');
     if (stance === 'says' && isCrossed(this.#part, clause, lastToken)) turn('denies', 'crossed');
+    if (stance === 'says' && isLeftOpen(this.#part, lastToken)) turn('guesses', 'crossed');
     const list = stance === 'says' ? deniedInList(this.#part, clause, firstToken, this.#in) : null;
     if (list) {
       deciding = list.trigger;

@@ -1,3 +1,4 @@
+import { UNDER } from './dated-noun';
 import { beginningWithin, type Hit, hitsOver } from './hits';
 import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, openingAt, type TextPart, writtenAt } from './part-text';
 import { OF_THE_THING, strangerAt, strangerIn } from './stranger';
@@ -78,6 +79,8 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
   if (saysWhat(part, clause) || isFeature(reading, previous)) return null;
   // "Two bags of wool, 12 kg": of several things.
   if (SEVERAL.test(previous.tokens[at]!.folded)) return writtenAt(part, previous.first + at);
+  // "The irons are what they are, 30 kg".
+  if (UNDER.test(previous.tokens[at]!.folded)) return writtenAt(part, previous.first + at);
   const opening = partAt(reading, previous.first + at) ?? tableOf(reading, clause);
   if (opening !== null || strangerAt(reading, previous.first + at) === null) return opening;
   // "Flaps of the table, 9 kg": no word of it is the thing's.

@@ -146,7 +146,7 @@ export const french: LooseWords = {
   ]),
   own: set(`
     elle il celle ci machine coudre ecrire tete corps bati modele c' ce cette ensemble fonction point points couture entrainement carter chassis
-    mecanisme aiguille crochet piqure boitier carrosserie coque c'est structure version construction fabrication matiere
+    mecanisme aiguille crochet piqure boitier carrosserie coque c'est structure version construction fabrication matiere levier
   `),
   persons: set(
     "je j' nous on maman mere grand-mere mamie papi pere tante oncle soeur frere femme mari fille fils voisine voisin amie ami grand vendeur proprietaire petit-fils",
@@ -154,7 +154,7 @@ export const french: LooseWords = {
   uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|garantis)$/,
   material: /^(?:alu|aluminium|alliage)$/,
   apart:
-    /^(?:maintenant|semaine|succed\w*|precedente?s?|suivante?s?|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|veut|veulent|voulait|voulaient|voulez|represente\w*|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible)$/,
+    /^(?:maintenant|semaine|succed\w*|precedente?s?|suivante?s?|desormais|echang\w*|troc|remplac\w*|passee?s?|besoin|cherche\w*|souhait\w*|veux|veut|veulent|voulait|voulaient|voulez|represente\w*|voudrais|prefer\w*|garde\w*|chose|separement|vendue?s?|nouvelle|appris|apprendre|tard|epoque|autrefois|alors|deuxieme|viennent|vient|provien\w*|dommage|avait|avais|annonces?|disponible|partag\w*|cotoy\w*)$/,
   said: /^(?:raconte\w*|promett\w*|promis|dit|disait|disent|dis|lit|ecrit|pretend\w*|appell\w*|appele\w*|paraitrait|parait|selon|nomme\w*|soi-disant|faux|erreur|mythe)$/,
   supposed: /^(?:aurais|faisait|feraient|si|s'il|peut-etre|sans-doute|probablement|\w*[^f]rait)$/,
   told: /^(?:chose|celle|celui|celles|ceux|une|un)$/,
@@ -162,14 +162,16 @@ export const french: LooseWords = {
   others: /^(?:dernieres|derniers|premieres|premiers|suivantes|recentes|pour)$/,
   holder:
     /^d'une autre\b|^(?:de la|dans la|dans le|du|sur la|de l'|dans un|dans une) ?(?:boite|carton|photo|image|tiroir|sachet)\b|^(?:sur|chez) (?:la|les|mon|ma|mes) ?(?:anciennes?|autres?|vieilles?|premieres?|modernes?|nouvelles?|precedentes?)\b|^a (?:donner|jeter)\b/,
-  thatOne: /\bcel(?:le|ui)s?[ -]la\b/,
+  thatOne:
+    /\bcel(?:le|ui)s?[ -]la\b|^(?:et |mais )?cel(?:le|ui)s? (?:que|qui|dont|du|des?)\b(?!.* (?:vend|vent|propos))/,
   alone: /^(?:electrique|nouvelle|ancienne|vieille|grosse|grande|petite|noire|verte|moderne|recente)$/,
   one: /^une?$/,
   beside: NEVER,
   example: /^par exemple/,
   not: /^(?:ne|n'|pas|sans|aucune?)$/,
   word: /^(?:mot|mots|terme)$/,
-  takesUp: /^c'est (?:la|le|l'|cel)|^c'etait\b|^ce serait\b|^(?:je|on|nous|il) (?:les?|la|l')/,
+  takesUp:
+    /^c'est (?:la|le|l'|cel)|^c'etait\b|^ce serait\b|^c(?:e n)?'est pas (?:cel|l[ae] mien)|^(?:je|on|nous|il) (?:les?|la|l')/,
   mine: /^(?:mon|ma)$/,
   bent: NEVER,
   notNouns: /^(?:a|fait|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:(?<!^poign)ee|ees|es?t|ment|er|ir)$/,

@@ -101,7 +101,7 @@ function takenUp({ words, first, last, aside, goesOn }: LooseClause, lists: Loos
     return { to: 'guesses', word: answer };
   const word = goesOn.find(({ folded }) => lists.word.test(folded));
   if (word) return { to: 'quotes', word };
-  const done = lists.takesUp.test(written(goesOn.slice(0, 3))) && !goesOn.some(({ folded }) => lists.uses.test(folded));
+  const done = lists.takesUp.test(written(goesOn.slice(0, 5))) && !goesOn.some(({ folded }) => lists.uses.test(folded));
   if (done) return { to: 'other', word: goesOn[0]! };
   const owner = words[first - 1];
   return owner && lists.mine.test(owner.folded) && !words.some(({ folded }) => lists.uses.test(folded))
@@ -277,5 +277,9 @@ function isStranger(words: readonly LooseWord[], at: number, lists: LooseWords):
   )
     return false;
   if (lists.prepositions.has(word.folded) || lists.persons.has(word.folded)) return false;
-  return !lists.notNouns.test(word.folded);
+  // "Le mercier": no verb behind an article that opens the clause.
+  return (
+    !lists.notNouns.test(word.folded) ||
+    (at === 1 && /..ier$/.test(word.folded) && lists.articles.has(words[0]!.folded))
+  );
 }

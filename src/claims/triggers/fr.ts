@@ -6,7 +6,7 @@ export const french: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas non plus|pas non plus de|non plus de|encore moins|encore moins de|dépourvu de|dépourvue de|démuni de|démunie de|exempte de|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non",
+    "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas non plus|pas non plus de|non plus de|encore moins|encore moins de|dépourvu de|dépourvue de|démuni de|démunie de|exempte de|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non|nullement|guère|en rien|rien d'un|rien d'une|loin d'être|loin d'un|loin d'une|loin du|loin des|loin de la",
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   // "Elle ne zigzague pas."
@@ -48,7 +48,7 @@ export const french: readonly TriggerRow[] = [
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [
-    "tout le monde a|tous ont|spécialisé dans|spécialisée dans|spécialiste des|spécialiste de|notre boutique|vendait aussi|vendaient aussi|il me faut|il me fallait|j'ai besoin|j'avais besoin|vous trouverez|on trouve|achat|j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a|la plupart|d'habitude|normalement|généralement|les autres|certaines|d'autres modèles|beaucoup|la version|une version|la version légère|en arrière-plan|celle d'à côté|celle de ma|mon ancienne machine|mon ancienne était|vient d'une|provient d'une|ma machine à moi|sur ma machine|sur la mienne|la version normale|voudrait|veut|souhaite|quelqu'un vend|l'autre vendeur",
+    "tout le monde a|tous ont|spécialisé dans|spécialisée dans|spécialiste des|spécialiste de|notre boutique|vendait aussi|vendaient aussi|il me faut|il me fallait|il vous faut une|il vous faudra une|il vous faudrait une|il faut une|il faudra une|prenez une|prenez plutôt|j'ai besoin|j'avais besoin|vous trouverez|on trouve|achat|j'ai aussi|je vends aussi|voir aussi mes|voir mes autres|mes autres|une autre|un autre|ma nouvelle|remplacée par|échange contre|échange possible contre|contre une|je cherche|ma sœur a|la plupart|d'habitude|normalement|généralement|les autres|certaines|d'autres modèles|beaucoup|la version|une version|la version légère|en arrière-plan|celle d'à côté|celle de ma|mon ancienne machine|mon ancienne était|vient d'une|provient d'une|ma machine à moi|sur ma machine|sur la mienne|la version normale|voudrait|veut|souhaite|quelqu'un vend|l'autre vendeur",
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   [
@@ -67,7 +67,7 @@ export const french: readonly TriggerRow[] = [
   ],
   ['comme', { effect: 'likens', side: 'before', reach: 2 }],
   [
-    "celle-ci non|celle-ci pas|pas celle-ci|c'est pour les|c'est pour la|c'est sur les|c'est sur la|va avec mon autre|vont avec mon autre|pour mon autre|ne la vends pas|ne le vends pas|n'est pas à vendre|s'abstenir|pas à vendre|reste ici|reste chez moi|je la garde|je le garde",
+    "celle-ci non|celle-ci pas|pas celle-ci|c'est avant|c'est après|c'était avant|c'était après|c'est chez|c'est pour les|c'est pour la|c'est sur les|c'est sur la|va avec mon autre|vont avec mon autre|pour mon autre|ne la vends pas|ne le vends pas|n'est pas à vendre|s'abstenir|pas à vendre|reste ici|reste chez moi|je la garde|je le garde",
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
   ['est trop|sont trop|était trop', { effect: 'guesses', side: 'after', reach: 1 }],

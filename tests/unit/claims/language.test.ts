@@ -9,6 +9,7 @@ describe('the languages an advert may be read in', () => {
   it.each([
     ['It is with the case and has a motor', 'en'],
     ['Sie ist mit dem Koffer und nicht schwer', 'de'],
+    ['Celle que je vends, et celle que j’ai gardée', 'fr'],
     ['Elle est avec le coffret et dans un bon état', 'fr'],
   ])('%s', (text, language) => expect(languages(text)).toEqual([language]));
 

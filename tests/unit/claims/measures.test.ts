@@ -32,9 +32,12 @@ describe('of what a weight or a length is', () => {
 
 describe('more than the machine was on the scale', () => {
   const withMore = (text: string): boolean[] => saying(text).measures.map((measure) => measure.withMore);
-  it.each(['It weighs 18 kg in its case.', '18 kg with the lid', 'Total weight 18 kg.'])('%s', (text) =>
-    expect(withMore(text)).toEqual([true]),
-  );
+  it.each([
+    'It weighs 18 kg in its case.',
+    '18 kg with the lid',
+    'Total weight 18 kg.',
+    'Elle fait 22 kg avec la valise.',
+  ])('%s', (text) => expect(withMore(text)).toEqual([true]));
   it.each(['14 kg without the case.', '14 kg with the case off.', '14 kg.'])('not: %s', (text) =>
     expect(withMore(text)).toEqual([false]),
   );
@@ -73,6 +76,7 @@ describe('weights beside the machine’s', () => {
     ['In zwei Paketen, 12 kg.', '12 kg (other)'],
     ['En deux colis, 12 kg.', '12 kg (other)'],
     ['Le pied en fonte pèse 25 kg.', '25 kg (other)'],
+    ['Le piètement fonte fait son poids, 30 kg.', '30 kg (other)'],
     ['Elle fait à peine 8 kg.', '8 kg'],
     ['It goes in the car, 12 kg.', '12 kg'],
     ['It weighs 5 kg more.', '5 kg (other)'],

@@ -185,6 +185,8 @@ const french: Record<string, readonly string[]> = {
   ],
   denies: [
     'nest pas en {fonte}',
+    'Nullement une {industrielle}.',
+    "Loin d'être une {industrielle}.",
     'Elle ne {zigzague} pas.',
     "Elle n'est pas en {fonte}.",
     'sans {coffret}',
@@ -205,7 +207,7 @@ const french: Record<string, readonly string[]> = {
     'Elle fait plus {que le point droit}.',
   ],
   quotes: ["Croyant que c'était de la {fonte}.", 'Ceux qui disent {fonte} se trompent.'],
-  other: ['Tout le monde a {zigzag}.', 'Les {canettes} vont avec mon autre machine.'],
+  other: ['Le {zigzag} c’est après 1958.', 'Tout le monde a {zigzag}.', 'Les {canettes} vont avec mon autre machine.'],
 };
 
 describe.each([

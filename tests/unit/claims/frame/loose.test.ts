@@ -120,6 +120,14 @@ const GERMAN_CLAIMS = [
 
 const FRENCH_NO_CLAIM = [
   'Vends car jai reçu une machine avec zigzag.',
+  "Celle que j'ai gardée zigzague, celle que je vends non.",
+  "La réclame montre un modèle zigzag, ce n'est pas celui-ci.",
+  'Un moteur d’avant-guerre traîne dans la cave.',
+  'Elle fait avant-guerre mais elle est plus jeune.',
+  'Le mercier vous donnera des classe 66, refusez.',
+  'Il vous faudra une machine zigzag.',
+  'Elle a longtemps partagé la table avec une machine zigzag.',
+  'Bras libre : -',
   'vends car j ai reçu une machine avec zigzag',
   'Plaque signalétique aluminium présente.',
   'Échelle alu et diable sur place.',
@@ -173,6 +181,10 @@ const FRENCH_NO_CLAIM = [
 
 const FRENCH_CLAIMS = [
   'Elle fait aussi bien le zigzag que le point droit.',
+  'Celle que je vends est en alu.',
+  "Machine d'avant-guerre.",
+  'Le levier zigzag est à droite.',
+  'Zigzag : 5 mm.',
   'On peut faire du zigzag avec.',
   "Munie d'un bras libre.",
   'Fabrication alu.',
