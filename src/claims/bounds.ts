@@ -3,9 +3,9 @@ export type Bound = 'least' | 'most';
 
 /** Common practice, no source. Before the measure, in English, German and French; folded. */
 const LEAST =
-  /(?:^|[^\p{L}])(?:more than|over|well over|above|at least|in excess of|upwards of|not less than|no less than|uber|mehr als|mindestens|plus de|au moins|bien plus de) ?$/u;
+  /(?:^|[^\p{L}])(?:more than|over|well over|above|at least|in excess of|upwards of|not less than|no less than|uber|mehr als|mindestens|(?<!pas |guere )plus de|au moins|bien plus de) ?$/u;
 const MOST =
-  /(?:^|[^\p{L}])(?:less than|under|well under|below|at most|up to|no more than|not more than|max|maximum|weniger als|unter|hochstens|maximal|bis zu|moins de|au plus|maximum|jusqu'a)[.:]? ?$/u;
+  /(?:^|[^\p{L}])(?:less than|under|well under|below|at most|up to|no more than|not more than|max|maximum|weniger als|unter|hochstens|maximal|bis zu|moins de|(?:pas|guere) plus de|au plus|maximum|jusqu'a)[.:]? ?$/u;
 const AFTER_LEAST = /^ ?(?:\+|or more|plus|oder mehr|et plus|ou plus)(?!\p{L})/u;
 const AFTER_MOST = /^ ?(?:or less|or under|oder weniger|ou moins|max)(?!\p{L})/u;
 

@@ -8,7 +8,7 @@ const COPULA = /^(?:is|was|are|were|ist|war|sind|hat|stammt|stammen|est|sont|eta
 
 /** "It replaced the model of 1950", "patent dates 1879 to 1888": the year is that one's. Folded; English, German, French. */
 const FOLLOWS =
-  /^(?:ended|ceased|discontinued|patent(?:s|ed|e|en)?|brevets?|replac(?:es|ed|ing)|succeed(?:s|ed)|supersed(?:es|ed)|predates?|ersetzte?|loste|folgte|remplac(?:e|ait)|succed(?:e|ait))$/;
+  /^(?:ended|ceased|discontinued|patent(?:s|ed|e|en)?|brevets?|replac(?:es|ed|ing)|succeed(?:s|ed)|supersed(?:es|ed)|predates?|ersetzte?|loste|folgte|remplac(?:e|ait)|succed(?:e|ait)|(?:pro)?vien(?:t|nent))$/;
 
 /** "Motor is from 1955", "the house is over 100 years old": what the clause speaks of before its verb isn't the thing. */
 export function isOfAnother({ part, hits }: PartReading, first: number, last = first): boolean {
@@ -131,7 +131,7 @@ const BETWEEN =
 const OF = /^(?:of|from|dated|von|aus|vom|de|du|des|d')$/;
 /** What a seller may call the thing itself. Folded. */
 const THE_THING =
-  /^(?:piece|example|beauty|classic|item|survivor|veteran|lady|gem|antique|original|thing|number|serial|relic|heirloom|treasure|workhorse|girl|stuck|schatz|schmuckstuck|erbstuck|klassiker|nummer|seriennummer|dame|piece|merveille|ancetre|numero|beaute|is|it's|this|it|she|he|dates?|stammt|ist|est|date|are|was|built|made|all|und|and|et|old|alt|alte|ancienne|circa|datee?|dated)$/;
+  /^(?:piece|example|beauty|classic|item|survivor|veteran|lady|gem|antique|original|thing|number|serial|relic|heirloom|treasure|workhorse|girl|stuck|schatz|schmuckstuck|erbstuck|klassiker|nummer|seriennummer|dame|piece|merveille|ancetre|numero|beaute|is|it's|this|it|she|he|dates?|stammt|ist|est|date|are|was|built|made|all|und|and|et|old|alt|alte|ancienne|circa|datee?|datant|dated)$/;
 const ANOTHER_ONE = /^(?:has|have|had|got|owns|owned|another|previous|other|second|bought|sold|keep|kept|older|newer)$/;
 
 /** "A newspaper of 1932 lined the case", "two from the twenties": of the noun before, where that isn't the thing. */

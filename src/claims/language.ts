@@ -5,7 +5,9 @@ import type { TextPart } from './part-text';
 const TELLING: Record<string, readonly string[]> = {
   en: 'the and with this is has for are was it from of you my very not been would'.split(' '),
   de: 'und der die das ist mit nicht ein eine zu auf ich sie wird auch sehr noch aus bei sind kein'.split(' '),
-  fr: "le les une est avec pas des du et elle pour dans sur tres sans cette vous je qui bon mais aux sont nous j' n' c' qu'".split(' '),
+  fr: "le les une est avec pas des du et elle pour dans sur tres sans cette vous je qui bon mais aux sont nous j' n' c' qu'".split(
+    ' ',
+  ),
   nl: 'het een van niet ook zijn heeft deze voor maar er wordt nog naar'.split(' '),
   it: 'il che di non una per sono della con molto anche gli nel'.split(' '),
   es: 'el los las con muy para por esta como del su pero'.split(' '),

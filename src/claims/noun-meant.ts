@@ -56,7 +56,7 @@ export function otherNounMeant(
 const PLURALS = /^(?:machines|ones|models|maschinen|modelle|modeles|motors|motoren|moteurs)$/;
 const OF = /^(?:aus|en|d'|de)$/;
 const FRENCH_HEADS =
-  /^(?:machine|coudre|couture|modele|tete|bati|corps|est|tres|vraiment|presque|plutot|type|usage|qualite|style|semi|zigzag|une|la|c'est|pas|non|et|ou|aussi|fonctionnement|vraie|veritable|date|datant|mecanique|fabrication|construction|piece)$/;
+  /^(?:machine|materiel|coudre|couture|modele|tete|bati|corps|est|tres|vraiment|presque|plutot|type|usage|qualite|style|semi|zigzag|une|la|c'est|pas|non|et|ou|aussi|fonctionnement|vraie|veritable|date|datant|mecanique|fabrication|construction|piece)$/;
 
 /** "Bügelmaschine Industrie": a compound that no pack knows. */
 function isOtherMachine(reading: Pick<PartReading, 'part' | 'hits'>, at: number): boolean {
@@ -83,9 +83,9 @@ export function foreignNoun({ part, hits, isEnglish, framer }: PartReading, hit:
   if (before?.kind !== 'word') return null;
   if (isOtherMachine({ part, hits }, hit.firstToken - 1)) return text(hit.firstToken - 1);
   if (OF.test(before.folded) && !framer) return strangerAt({ part, hits }, hit.firstToken - 2);
-  // "Elle fait avant-guerre", "un moteur d'avant-guerre".
+  // "Elle fait avant-guerre", "les avant-guerre", "un moteur d'avant-guerre".
   const isWar = hit.value.kind === 'wording' && part.tokens[hit.lastToken]!.folded === 'guerre';
-  if (isWar && before.folded === 'fait') return text(at);
+  if (isWar && /^(?:fait|les|des)$/.test(before.folded)) return text(at);
   if (isWar && part.tokens[hit.firstToken]!.folded === "d'" && !FRENCH_HEADS.test(before.folded))
     return ofKind(hitsOver(hits, at), 'part').length > 0 ? text(at) : strangerAt({ part, hits }, at);
   const isFrenchAdjective = hit.value.kind === 'wording' && /^industriel/.test(part.tokens[hit.lastToken]!.folded);

@@ -55,7 +55,7 @@ function isUntil({ tokens }: TextPart, first: number): boolean {
 }
 
 const HOLDERS =
-  /^(?:cabinet|case|table|box|lid|manual|booklet|receipt|drawer|motor|schrank|tisch|koffer|deckel|anleitung|karton|meuble|table|valise|coffret|notice|facture|boite)$/;
+  /^(?:cabinet|case|table|box|lid|manual|booklet|receipt|drawer|motor|schrank|tisch|koffer|deckel|anleitung|karton|meuble|table|valise|coffret|notice|facture|boite|socle|pietement)$/;
 
 /** "Dated 1931 on the cabinet". */
 function isOnAnother({ part }: PartReading, last: number): boolean {
@@ -93,6 +93,7 @@ function isInRow(part: TextPart, clause: ClauseRange, first: number): boolean {
   const before = part.clauses[clauseIndexAt(part, first) - 1];
   const from = first > clause.first ? clause.first : (before?.first ?? first);
   const label = part.tokens.slice(from, first - 1).filter(({ kind }) => kind === 'word');
+  if (label.some(({ folded }) => HOLDERS.test(folded))) return false;
   return label.length <= LONGEST_LABEL && YEAR_LABELS.test(label.map(({ folded }) => folded).join(' '));
 }
 

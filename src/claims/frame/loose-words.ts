@@ -138,15 +138,16 @@ export const french: LooseWords = {
     ['au', /^(?:passe|passer)$/],
     [
       'de',
-      /^(?:faite?|fabriquee?|construite?|corps|bati|point|points|machine|fonction|couture|levier|est|dispose|equipee?|dotee?|munie?|pourvue?|plus|pas|coudre)$/,
+      /^(?:faite?|fabriquee?|construite?|corps|bati|point|points|machine|fonction|couture|levier|est|dispose|equipee?|dotee?|munie?|pourvue?|possibilite|plus|pas|coudre)$/,
     ],
     ["d'", /^(?:faite?|corps|bati|machine|fonction|dispose|equipee?|dotee?|munie?|pourvue?|plus|pas|est)$/],
-    ..."sur par que qu' vers dans sans aux cote".split(' ').map((word): [string, RegExp] => [word, /^$/]),
+    ['que', /^(?:fait|faire|coud|coudre)$/],
+    ..."sur par qu' vers dans sans aux cote".split(' ').map((word): [string, RegExp] => [word, /^$/]),
     ...'contre comme chez entre depuis avant apres malgre'.split(' ').map((word): [string, RegExp] => [word, NEVER]),
   ]),
   own: set(`
     elle il celle ci machine coudre ecrire tete corps bati modele c' ce cette ensemble fonction point points couture entrainement carter chassis
-    mecanisme aiguille crochet piqure boitier carrosserie coque c'est structure version construction fabrication matiere levier
+    mecanisme aiguille crochet piqure boitier carrosserie coque c'est structure version construction fabrication matiere materiel levier
   `),
   persons: set(
     "je j' nous on maman mere grand-mere mamie papi pere tante oncle soeur frere femme mari fille fils voisine voisin amie ami grand vendeur proprietaire petit-fils",
@@ -161,9 +162,9 @@ export const french: LooseWords = {
   past: /^(?:etait|etaient|avait|fut)$/,
   others: /^(?:dernieres|derniers|premieres|premiers|suivantes|recentes|pour)$/,
   holder:
-    /^d'une autre\b|^(?:de la|dans la|dans le|du|sur la|de l'|dans un|dans une) ?(?:boite|carton|photo|image|tiroir|sachet)\b|^(?:sur|chez) (?:la|les|mon|ma|mes) ?(?:anciennes?|autres?|vieilles?|premieres?|modernes?|nouvelles?|precedentes?)\b|^a (?:donner|jeter)\b/,
+    /^d'une autre\b|^(?:de la|dans la|dans le|du|sur la|de l'|dans un|dans une) ?(?:boite|carton|photo|image|tiroir|sachet)\b|^(?:sur|chez) (?:la|les|mon|ma|mes) ?(?:anciennes?|autres?|vieilles?|premieres?|modernes?|nouvelles?|precedentes?)\b|^a (?:donner|jeter)\b|^(?:jusqu'en|avant|apres|a partir de) 1[89]/,
   thatOne:
-    /\bcel(?:le|ui)s?[ -]la\b|^(?:et |mais )?cel(?:le|ui)s? (?:que|qui|dont|du|des?)\b(?!.* (?:vend|vent|propos))/,
+    /\bcel(?:le|ui)s?[ -]la\b|^(?:et |mais )?cel(?:le|ui)s? (?:que|qui|dont|du|des?)\b(?!.* (?:vend|vent|propos))|^(?:la|une) (?:\w+ ){1,3}(?:derriere|a cote|d'a cote|au fond|du fond)\b/,
   alone: /^(?:electrique|nouvelle|ancienne|vieille|grosse|grande|petite|noire|verte|moderne|recente)$/,
   one: /^une?$/,
   beside: NEVER,
@@ -174,5 +175,6 @@ export const french: LooseWords = {
     /^c'est (?:la|le|l'|cel)|^c'etait\b|^ce serait\b|^c(?:e n)?'est pas (?:cel|l[ae] mien)|^(?:je|on|nous|il) (?:les?|la|l')/,
   mine: /^(?:mon|ma)$/,
   bent: NEVER,
-  notNouns: /^(?:a|fait|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:(?<!^poign)ee|ees|es?t|ment|er|ir)$/,
+  notNouns:
+    /^(?:a|fait|coud|pique|brode|existe|etait|peut|bien|plus|pas|ne|n'|y|qui|sont)$|(?:(?<!^poign)ee|ees|es?t|ment|er|ir)$/,
 };

@@ -104,6 +104,9 @@ function takenUp({ words, first, last, aside, goesOn }: LooseClause, lists: Loos
   const done = lists.takesUp.test(written(goesOn.slice(0, 5))) && !goesOn.some(({ folded }) => lists.uses.test(folded));
   if (done) return { to: 'other', word: goesOn[0]! };
   const owner = words[first - 1];
+  // "Un bras libre, c'est pratique": of the kind.
+  if (owner && first === 1 && lists.one.test(owner.folded) && /^(?:c'est|das ist)\b/.test(written(goesOn)))
+    return { to: 'other', word: owner };
   return owner && lists.mine.test(owner.folded) && !words.some(({ folded }) => lists.uses.test(folded))
     ? { to: 'other', word: owner }
     : null;
@@ -210,7 +213,8 @@ function governed(clause: LooseClause, lists: LooseWords): LooseTurn {
       if (denied && /^(?:ohne|sans)$/.test(word.folded)) return null;
       // "Die aus Aluminium", "celle en fonte": told apart by it.
       if (before && i === first - 1 && lists.told.test(before.folded)) return { to: 'other', word: before };
-      const isPartOf = word.folded === 'a' && before !== undefined && before.known !== null;
+      // "À bras libre.": nothing stands before that it could be of.
+      const isPartOf = word.folded === 'a' && (before ? before.known !== null : clause.aside.length === 0);
       // "Pour le zigzag, …": what one may want.
       if (word.folded === 'pour' && i === 0) return { to: 'guesses', word };
       if (isOfOne(words, i, lists)) return { to: 'other', word };

@@ -2,11 +2,11 @@ import type { TriggerRow } from './types';
 
 export const french: readonly TriggerRow[] = [
   [
-    'pas seulement|pas uniquement|sans problème|sans souci|pas de problème|aucun problème|sans doute|pas mal|aucun défaut|sans réserve|pas testé|pas testée|pas essayé|pas essayée|jamais utilisé|jamais utilisée|pas encore',
+    'pas seulement|pas uniquement|pas plus de|guère plus de|sans problème|sans souci|pas de problème|aucun problème|sans doute|pas mal|aucun défaut|sans réserve|pas testé|pas testée|pas essayé|pas essayée|jamais utilisé|jamais utilisée|pas encore',
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas non plus|pas non plus de|non plus de|encore moins|encore moins de|dépourvu de|dépourvue de|démuni de|démunie de|exempte de|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non|nullement|guère|en rien|rien d'un|rien d'une|loin d'être|loin d'un|loin d'une|loin du|loin des|loin de la",
+    "n'est pas|n'est pas une|n'est pas un|n'est pas en|ce n'est pas|ce n'est pas une|pas une|pas un|pas de|pas d'|pas en|pas non plus|pas non plus de|non plus de|encore moins|encore moins de|dépourvu de|dépourvue de|démuni de|démunie de|exempte de|pas|ne fait pas|n'a pas|ni|jamais|aucun|aucune|au lieu de|plutôt que|non|nullement|guère|en rien|rien en|rien d'un|rien d'une|loin d'être|loin d'un|loin d'une|loin du|loin des|loin de la",
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   // "Elle ne zigzague pas."
@@ -59,7 +59,8 @@ export const french: readonly TriggerRow[] = [
     "fait que|faire que|fait qu'|faire qu'|coud que|coud qu'|que le|que la|que du|que des|qu'en|qu'au|et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement|uniquement|et coud|et fait|et pèse|et prend|et marche|et fonctionne",
     { effect: 'stop', side: 'both', reach: 0 },
   ],
-  ['non|aucun|aucune|sans|pas|remise en main propre', { effect: 'denies', side: 'row', reach: 0 }],
+  ['très peu pour', { effect: 'denies', side: 'after', reach: 4, across: true }],
+  ['non|aucun|aucune|sans|pas|néant|remise en main propre', { effect: 'denies', side: 'row', reach: 0 }],
   ['inconnu|inconnue|probablement|peut-être', { effect: 'guesses', side: 'row', reach: 0 }],
   [
     'aussi solide que|aussi robuste que|aussi lourde que|aussi bonne que|presque une|presque un|presque comme',

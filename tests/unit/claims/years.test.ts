@@ -107,10 +107,13 @@ describe('of what a sentence speaks', () => {
     ['en', 'The drawer is from 1936.', 'other 1936'],
     ['en', 'She used it from 1962.', 'owned 1962'],
     ['fr', "Sortie d'usine en 1952.", 'made 1952'],
+    ['fr', 'Datant de 1952, elle coud.', 'made 1952'],
     ['fr', "Sortie de l'usine en 1952.", 'made 1952'],
     ['en', 'The catalogue number is from 1936.', 'other 1936'],
     ['fr', "L'usine date de 1952.", 'other 1952'],
     ['fr', "La production s'est arrêtée en 1962.", 'other 1962'],
+    ['fr', "Le pédalier vient de l'ancienne machine de 1912.", 'other 1912'],
+    ['fr', 'Année inscrite sur le socle : 1961.', 'unknown 1961'],
     ['fr', 'La production sest arretee en 1962.', 'other 1962'],
   ])('its year is of that (%s): %s', (language, text, expected) => expect(inText(text, language)).toEqual([expected]));
 });

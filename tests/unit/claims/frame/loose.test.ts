@@ -120,6 +120,14 @@ const GERMAN_CLAIMS = [
 
 const FRENCH_NO_CLAIM = [
   'Vends car jai reçu une machine avec zigzag.',
+  'Le zigzag, très peu pour elle.',
+  'Les avant-guerre étaient noires.',
+  "Un bras libre, c'est quand même plus pratique.",
+  'Aluminium : néant.',
+  'Marche sans griffes escamotables jusqu’en 1952.',
+  'Rien en alu.',
+  'Contre un vélo ou une autre plus légère, à bras libre par exemple.',
+  'La machine noire derrière est en alu.',
   "Celle que j'ai gardée zigzague, celle que je vends non.",
   "La réclame montre un modèle zigzag, ce n'est pas celui-ci.",
   'Un moteur d’avant-guerre traîne dans la cave.',
@@ -181,6 +189,13 @@ const FRENCH_NO_CLAIM = [
 
 const FRENCH_CLAIMS = [
   'Elle fait aussi bien le zigzag que le point droit.',
+  'coud en zigzag',
+  'possibilité de zigzag',
+  'Elle ne fait que du zigzag.',
+  'À bras libre.',
+  "C'est du matériel industriel.",
+  'La canette se charge par le dessus.',
+  'Fabriquée avant la guerre.',
   'Celle que je vends est en alu.',
   "Machine d'avant-guerre.",
   'Le levier zigzag est à droite.',
