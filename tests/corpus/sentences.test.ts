@@ -8,25 +8,28 @@ const ACCUSED: Partial<Record<`${Language} ${Machine}`, readonly string[]>> = {
     "Side loading is a pain, this isn't.",
     'zigzag industrial free arm treadle hand crank vintage antique',
   ],
-  'fr cressiter': [
-    'Pédale alu et bakélite, câble ok.',
-    'Échelle alu et diable dispos sur place pour charger.',
-    'Peinture type industriel sur les étagères, on les vend aussi.',
-  ],
   'en q42': ['Posted in two parcels, 9 kg and 11 kg with packing, because head and case go separately.'],
+  'fr cressiter-2': ['Le carter de courroie, en alu, a un petit choc.'],
+  'fr lantern-2': ['Bras libre en 1928, vous rêvez !'],
 };
 /** Of a hundred untrue ones, so many are found out at least; of the rest most are of what a workshop can change. */
 const FEWEST: Record<Machine, Partial<Record<Language, number>>> = {
   cressiter: { en: 75, de: 55, fr: 61 },
   q42: { en: 68, de: 65, fr: 63 },
   lantern: { en: 68, de: 78, fr: 74 },
-  'cressiter-2': { de: 78 },
+  'cressiter-2': { de: 78, fr: 80 },
   veltrammer: { de: 72 },
+  'q42-2': { fr: 86 },
+  'lantern-2': { fr: 90 },
+  castrimond: { fr: 97 },
+  coquelicot: { fr: 93 },
 };
 
 const isLong = process.env.BEDPLATE_LONG === '1';
+/** Those of machines of which the usual run tries enough others wait for the long one. */
+const TRIED = isLong ? MACHINES : MACHINES.filter((machine) => machine !== 'q42-2' && machine !== 'lantern-2');
 
-describe.each(MACHINES)('sentences for a %s', (machine) => {
+describe.each(TRIED)('sentences for a %s', (machine) => {
   describe.each(languagesFor(machine))('in %s', (language) => {
     const known = ACCUSED[`${language} ${machine}`] ?? [];
 

@@ -14,6 +14,9 @@ interface OnSale {
   year: string;
   /** Held against the pack of this set. */
   set: SetName;
+  /** In French, where it is not of cast iron and of straight stitch. */
+  metal?: string;
+  stitch?: string;
 }
 
 const CRESSITER: OnSale = {
@@ -24,13 +27,46 @@ const CRESSITER: OnSale = {
   set: 'tuned',
 };
 
-/** What is on sale, each cast iron and of straight stitch, and what its sentences are held against. */
+const Q42: OnSale = {
+  name: 'Ulversholt Q 42',
+  short: 'Ulversholt Q 42',
+  serial: '1456962 N',
+  year: '1957',
+  set: 'tuned',
+};
+const LANTERN: OnSale = {
+  name: 'Tessholm Lantern',
+  short: 'Lantern',
+  serial: 'A445120',
+  year: '1928',
+  set: 'tuned-third',
+};
+
+/** What is on sale, and what its sentences are held against. */
 const ON_SALE = {
   cressiter: CRESSITER,
   'cressiter-2': CRESSITER,
   veltrammer: { name: 'Veltrammer 12', short: 'Veltrammer 12', serial: '35/10472', year: '1955', set: 'tuned-other' },
-  q42: { name: 'Ulversholt Q 42', short: 'Ulversholt Q 42', serial: '1456962 N', year: '1957', set: 'tuned' },
-  lantern: { name: 'Tessholm Lantern', short: 'Lantern', serial: 'A445120', year: '1928', set: 'tuned-third' },
+  q42: Q42,
+  'q42-2': Q42,
+  lantern: LANTERN,
+  'lantern-2': LANTERN,
+  castrimond: {
+    name: 'Skarnmoor Castrimond',
+    short: 'Castrimond',
+    serial: 'SC36220',
+    year: '1950',
+    set: 'tuned-other',
+  },
+  coquelicot: {
+    name: 'Belcantour Coquelicot',
+    short: 'Coquelicot',
+    serial: '50818BT',
+    year: '1963',
+    set: 'fourth-club',
+    metal: 'alu',
+    stitch: 'zigzag',
+  },
 } satisfies Record<string, OnSale>;
 
 export type Machine = keyof typeof ON_SALE;
@@ -49,8 +85,8 @@ const ADVERTS: Record<Language, readonly (readonly [title: string, description: 
     ['Alte {short} zu verkaufen', '@ Die Nummer ist {serial}, sie näht gut.'],
   ],
   fr: [
-    ['{name}', 'Fonte, numéro {serial}. @ À venir chercher.'],
-    ['Machine à coudre {short}', '{name}, en fonte, point droit, {serial} ({year}). @'],
+    ['{name}', '{metal}, numéro {serial}. @ À venir chercher.'],
+    ['Machine à coudre {short}', '{name}, en {metal}, {stitch}, {serial} ({year}). @'],
     ['Vieille {short} à vendre', '@ Le numéro est {serial}, elle coud bien.'],
   ],
 };
@@ -94,7 +130,8 @@ export function foundOut(language: Language, machine: Machine): string[] {
 const known = new Map<SetName, Knowledge>();
 
 function wrongIn(machine: Machine, language: Language) {
-  const { set, ...words } = ON_SALE[machine];
+  const { set, ...own }: OnSale = ON_SALE[machine];
+  const words = { metal: 'fonte', stitch: 'point droit', ...own };
   const knowledge = known.get(set) ?? knowledgeFor(set);
   known.set(set, knowledge);
   const filled = (frame: string): string =>
