@@ -1,4 +1,4 @@
-import type { Stored } from '../pack/compiled/pages';
+import { oftenAskedIn, type Stored } from '../pack/compiled/pages';
 import { change, look } from './change';
 import { readerOf } from './file-bytes';
 import type { Database } from './open';
@@ -12,10 +12,12 @@ export function readCompiled(db: Database, engine: string, hash: string): Promis
   return look(db, ['compiled'], async (transaction) => {
     const kept = await transaction.objectStore('compiled').get([engine, hash]);
     if (!kept) return null;
-    const { first, rest } = kept;
+    const { first, often, rest } = kept;
     const begin = first.byteLength;
-    const read = await readerOf(rest ?? new Blob());
-    return { length: begin + (rest?.size ?? 0), first, read: (from, to) => read(from - begin, to - begin) };
+    const files = [often, rest].filter((file) => file != null);
+    const read = await readerOf(files);
+    const length = files.reduce((sum, { size }) => sum + size, begin);
+    return { length, first, read: (from, to) => read(from - begin, to - begin) };
   });
 }
 
@@ -30,10 +32,15 @@ export interface Compiled {
 export function putCompiled(db: Database, made: readonly Compiled[]): Promise<Kept<void>> {
   return change(db, ['compiled'], async (transaction) => {
     for (const { bytes, ...key } of made) {
-      const rest = bytes.byteLength > FIRST ? new Blob([new Uint8Array(bytes, FIRST)]) : null;
-      await transaction.objectStore('compiled').put({ ...key, first: bytes.slice(0, FIRST), rest });
+      const often = oftenAskedIn(bytes, FIRST);
+      const files = { often: fileOf(bytes, FIRST, often), rest: fileOf(bytes, often, bytes.byteLength) };
+      await transaction.objectStore('compiled').put({ ...key, first: bytes.slice(0, FIRST), ...files });
     }
   });
+}
+
+function fileOf(bytes: ArrayBuffer, from: number, to: number): Blob | null {
+  return from < to ? new Blob([new Uint8Array(bytes, from, to - from)]) : null;
 }
 
 /**

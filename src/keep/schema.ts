@@ -88,8 +88,9 @@ export interface KeptCompiled {
   first: ArrayBuffer;
   /**
    * Those behind them, null where there are none. As a file beside the database, which can be read here and there, and
-   * comes twice as fast from Chromium as bytes that lie in a record.
+   * comes twice as fast from Chromium as bytes that lie in a record. What most questions ask for is one by itself.
    */
+  often: Blob | null;
   rest: Blob | null;
 }
 

@@ -135,6 +135,7 @@ describe('what was made of packs is damaged under us', () => {
 
 /** Puts other bytes in the place of those that were made of packs. @returns of how many packs */
 function damageMade(where: string): Promise<number> {
+  const blank = (file: Blob | null) => file && new Blob([new Uint8Array(file.size)]);
   return new Promise((resolve) => {
     const opening = indexedDB.open('bedplate');
     opening.onsuccess = () => {
@@ -146,7 +147,7 @@ function damageMade(where: string): Promise<number> {
           compiled.put(
             where === 'first'
               ? { ...one, first: one.first.slice(0, 1000) }
-              : { ...one, rest: new Blob([new Uint8Array(one.rest.size)]) },
+              : { ...one, often: blank(one.often), rest: blank(one.rest) },
           );
       };
       work.oncomplete = () => {

@@ -146,6 +146,12 @@ export function inPages(bytes: Uint8Array, asked: number, layout: number): Uint8
   return whole;
 }
 
+/** Up to where most questions ask for such bytes, at least `least` and at most to their end. */
+export function oftenAskedIn(bytes: ArrayBuffer, least: number): number {
+  const asked = bytes.byteLength < HEAD ? 0 : new Uint32Array(bytes, 0, HEAD / 4)[5]!;
+  return Math.min(bytes.byteLength, Math.max(least, asked * PAGE));
+}
+
 const beginOf = (pages: number): number => aligned(HEAD + pages * Uint32Array.BYTES_PER_ELEMENT);
 
 const pageAt = (place: number): number => Math.floor(place / PAGE);

@@ -47,6 +47,14 @@ describe('what was made of packs', () => {
     },
   );
 
+  it('comes back as well where another release has kept it in one file', async () => {
+    const keep = await opened('compiled-one-file');
+    const bytes = Uint8Array.from({ length: 60_000 }, (_, i) => i % 251);
+    const [first, rest] = [bytes.slice(0, 10_000).buffer, new Blob([bytes.slice(10_000)])];
+    await keep.put('compiled', { engine: '1', hash: 'a', first, rest } as never);
+    expect(await read(keep, '1', 'a')).toEqual([...bytes]);
+  });
+
   it('is replaced by what is made anew', async () => {
     const keep = await opened('compiled-anew');
     await putCompiled(keep, [made('1', 'a')]);

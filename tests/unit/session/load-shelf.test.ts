@@ -44,6 +44,8 @@ function changed(bytes: ArrayBuffer, at: number): ArrayBuffer {
   return other.buffer;
 }
 
+const blank = ({ size }: Blob) => new Blob([new Uint8Array(size)]);
+
 /** The shelf, and how many texts had to be read for it. */
 async function load(engine = '1', whole = false) {
   const parse = vi.spyOn(reading, 'parsePack');
@@ -97,7 +99,8 @@ describe('the shelf', () => {
     ['gone', 'at once', (kept) => ({ ...kept, first: new ArrayBuffer(0) })],
     ['changed in its head', 'at once', (kept) => ({ ...kept, first: changed(kept.first, 30) })],
     ['changed in what it is about', 'at once', (kept) => ({ ...kept, first: changed(kept.first, 4_000) })],
-    ['changed behind it', 'when asked', (kept) => ({ ...kept, rest: new Blob([new Uint8Array(kept.rest!.size)]) })],
+    ['without its middle', 'at once', (kept) => ({ ...kept, often: null })],
+    ['changed behind it', 'when asked', (kept) => ({ ...kept, often: blank(kept.often!), rest: blank(kept.rest!) })],
   ])('is read anew where what was made of it is %s, which is seen %s', async (_, seen, damage) => {
     await open();
     await putPacks(db, [long]);
