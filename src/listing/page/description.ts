@@ -61,7 +61,9 @@ export function descriptionsOf(reading: Reading): Block[] {
       // "Description of the size" in a row of many names one of its facts.
       const isFact = reading.row[line.box]! >= 0 && line.text.split(' ').length > 2;
       const worth = !holds ? 0.4 : isFact ? 0.6 : level > 0 ? 0.9 : 0.85;
-      add(its, worth - (isInShort(reading, line.box) ? 0.1 : 0), false);
+      // Of two such labels the one in a row of others has no sentence under it.
+      const isTold = its.some((at) => isSentence(lines[at]!));
+      add(its, worth - (isInShort(reading, line.box) ? 0.1 : isTold ? 0 : 0.05), false);
       continue;
     }
     const colon = COLON.exec(line.text);

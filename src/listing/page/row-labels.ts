@@ -11,14 +11,17 @@ export const rowLabel = labelReader({
     'preis|verkaufspreis|festpreis|kaufpreis|sofortkauf|sofort-kaufen|vb|vhb|aktuelles gebot|hochstgebot|startpreis|startgebot|gebot|preis ab|verkauft fur|preisvorstellung|zuschlag|' +
     'prix|prix demande|prix de vente|achat immediat|enchere actuelle|mise a prix|prix de depart|vendu|' +
     'prijs|vraagprijs|huidig bod|prezzo|prezzo richiesto|offerta attuale|precio|precio de venta|puja actual|' +
-    'asking price (ono)|offers over|pris|begart pris|utgangspris|ledande bud|hogsta bud|slutpris|mindstepris|hojeste bud|prisantydning|hoyeste bud|cena|kup teraz|aktualna cena|cena wywolawcza|vyvolavaci cena|aktualni cena|kup ihned|preco|valor|lance atual|hinta|hintapyynto|korkein tarjous|vetelar|iranyar|pret',
+    'asking price (ono)|offers over|pris|begart pris|utgangspris|ledande bud|hogsta bud|slutpris|mindstepris|hojeste bud|prisantydning|hoyeste bud|cena|kup teraz|aktualna cena|cena wywolawcza|vyvolavaci cena|aktualni cena|kup ihned|preco|valor|lance atual|hinta|hintapyynto|korkein tarjous|vetelar|iranyar|pret' +
+    '|цена|ціна|стоимость',
   postage:
     "postage*|shipping*|delivery*|p&p|carriage|handling*|collection fee|buyer's premium|buyer fee|fee|fees|deposit|" +
     'versand|versandkosten|porto|lieferung|kaution|gebuhr*|aufgeld|livraison*|frais*|port|caution|verzendkosten*|spedizione|spese*|envio|gastos*|' +
-    'frakt*|fragt*|wysylka*|dostawa*|przesylka*|koszt*|doprava*|postovne*|frete*|portes*|postikulut*|toimitus*|szallitas*|verzending*|protezione acquisti|totale|total|gesamt|totaal|summa',
+    'frakt*|fragt*|wysylka*|dostawa*|przesylka*|koszt*|doprava*|postovne*|frete*|portes*|postikulut*|toimitus*|szallitas*|verzending*|protezione acquisti|totale|total|gesamt|totaal|summa' +
+    '|доставк*',
   condition:
     'condition|cond|state|overall condition|item condition|state of repair|zustand|artikelzustand|etat|conditie|staat|condizione|condizioni|stato|estado|condicion|' +
-    'condition of*|etat d*|condicion d*|estado d*|stato d*|condizioni d*|zustand d*|fahrzeugzustand|maschinenzustand|geratezustand|allgemeinzustand|erhaltung|erhaltungszustand|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|kunto|allapot|stare',
+    'condition of*|etat d*|condicion d*|estado d*|stato d*|condizioni d*|zustand d*|fahrzeugzustand|maschinenzustand|geratezustand|allgemeinzustand|erhaltung|erhaltungszustand|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|kunto|allapot|stare' +
+    '|состояние|стан|състояние',
   serial:
     'serial|serial nr|s/n|sn|nr on the bed|seriennr|fabriknr|maschinennr|gehausenr|' +
     'nr de serie|serienr|serie nr|nr di serie|matricola|nr di matricola|nr de fabricacion|' +

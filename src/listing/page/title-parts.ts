@@ -34,7 +34,7 @@ export function namedPart(line: Line, hint: string): string | null {
     : null;
 }
 
-/** A line that says a title of the head, and behind it a number in an element of its own: "Code: 73556". */
+/** A line that says a title of the head, and behind it a number in an element of its own: "Code: 20417". */
 export function withoutNumber({ text, runs }: Line, told: readonly string[]): string | null {
   for (const { at } of runs?.slice(1) ?? []) {
     const before = text.slice(0, at).trim();

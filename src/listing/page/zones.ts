@@ -60,7 +60,7 @@ export function zonesOf(reading: Reading): Uint8Array {
       !WHOLE_TAGS.test(box.tag) &&
       (length(box) < whole * 0.6 || (titled && ASKING_WORDS.test(box.hint)))
     ) {
-      // "your-price-no-login"
+      // "price-without-login"
       const isOfPrice = sizeOf(box) <= LINES_OF_PRICE && PRICE_NAMES.test(box.hint);
       if ((AWAY_WORDS.test(box.hint) && !isOfPrice) || ASKING_WORDS.test(box.hint)) own = AWAY;
       else if (BESIDE_WORDS.test(box.hint)) own = BESIDE;

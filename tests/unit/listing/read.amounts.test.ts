@@ -148,17 +148,17 @@ describe('a price "as usual"', () => {
 describe('an amount that its element alone calls the price', () => {
   it('is none of postage for what stands above it of the delivery', () => {
     const html = (above: string) =>
-      `<div><p class="stock">${above}</p><div class="price-box"><span class="price">999,00 €</span><br>Barpreis inkl. 19% MwSt</div></div>`;
-    expect(priceOf(html('Verfügbarkeit: sofort lieferbar'), 'de')).toEqual(['999.00', 'EUR', 'asking']);
-    expect(priceOf(html('Sofort lieferbar'), 'de')).toEqual(['999.00', 'EUR', 'asking']);
+      `<div><p class="stock">${above}</p><div class="price-box"><span class="price">845,00 €</span><br>Abholpreis mit 19% MwSt</div></div>`;
+    expect(priceOf(html('Verfügbarkeit: sofort lieferbar'), 'de')).toEqual(['845.00', 'EUR', 'asking']);
+    expect(priceOf(html('Sofort lieferbar'), 'de')).toEqual(['845.00', 'EUR', 'asking']);
   });
 
   it('may have no sign, and is then in the money that the page says for all of its prices', () => {
     const html = (foot: string) =>
-      `<div class="price-information"><span class="current-price">69.<span>99</span></span></div><button>In den Warenkorb</button><dl><dt>Versandkosten:</dt><dd>29,00 €</dd></dl><p>${foot}</p>`;
-    expect(priceOf(html('* Alle Preise in Euro (€) inkl. MwSt.'), 'de')).toEqual(['69.99', 'EUR', 'asking']);
-    expect(priceOf('<div class="offer-price">69.99</div><button>Add to basket</button>')).toEqual([
-      '69.99',
+      `<div class="price-part"><span class="price-today">58.<span>50</span></span></div><button>In den Warenkorb</button><dl><dt>Versandkosten:</dt><dd>12,00 €</dd></dl><p>${foot}</p>`;
+    expect(priceOf(html('Unsere Preise verstehen sich in Euro (€).'), 'de')).toEqual(['58.50', 'EUR', 'asking']);
+    expect(priceOf('<div class="offer-price">58.50</div><button>Add to basket</button>')).toEqual([
+      '58.50',
       null,
       'asking',
     ]);
@@ -166,28 +166,39 @@ describe('an amount that its element alone calls the price', () => {
   });
 
   it.each([
-    ['131 990 тг.', 'ru', '131990', 'KZT'],
-    ['22 400 000 ₸', 'ru', '22400000', 'KZT'],
+    ['48 500 тг.', 'ru', '48500', 'KZT'],
+    ['1 250 000 ₸', 'ru', '1250000', 'KZT'],
     ['1 250 ₾', 'ka', '1250', 'GEL'],
     ['4.500 дин.', 'sr', '4500', 'RSD'],
   ])('is in the money of its country: %s', (text, language, amount, currency) => {
-    expect(priceOf(`<div><span class="ok-pr">${text}</span></div>`, language)).toEqual([amount, currency, 'asking']);
+    expect(priceOf(`<div><span class="bp-price">${text}</span></div>`, language)).toEqual([amount, currency, 'asking']);
   });
 
   it('is the price though the name of its box says a word of something else, too', () => {
     const steps = ['Bronze', 'Silver', 'Gold']
-      .map((name, at) => `<li class="price-inf"><b>${name} price:</b><p class="price">US $3.${95 - at * 10}</p></li>`)
+      .map((name, at) => `<li class="price-step"><b>${name} price:</b><p class="price">US $6.${80 - at * 10}</p></li>`)
       .join('');
-    const html = `<ul><li class="your-price-no-login price-inf"><b>Price per ten:</b> <span itemprop="price">US $4.07</span></li>${steps}</ul>`;
-    expect(priceOf(html)?.[0]).toBe('4.07');
+    const html = `<ul><li class="price-without-login price-step"><b>Price per ten:</b> <span itemprop="price">US $7.20</span></li>${steps}</ul>`;
+    expect(priceOf(html)?.[0]).toBe('7.20');
   });
 
   it('is the price where one form says it above and below', () => {
-    const box = '<div class="price-box"><span class="price">32,00 €</span></div>';
+    const box = '<div class="price-box"><span class="price">41,00 €</span></div>';
     const facts = ['Značka', 'Farba', 'Kód tovaru', 'Veľkosť', 'Kategória', 'Materiál', 'Pôvod', 'Rok']
       .map((name) => `<div class="fact"><span>${name}:</span><h4><a href="/x">${name} a všetky ostatné</a></h4></div>`)
       .join('');
-    const html = `<form class="product-addtocart-form"><div class="product-shop">${box}${facts}<ul><li><a href="/c">Pridať do porovnávania</a></li></ul></div><div class="product-options-bottom">${box}<ul><li><a href="/c">Pridať do porovnávania</a></li></ul></div></form>`;
-    expect(priceOf(html, 'sk')).toEqual(['32.00', 'EUR', 'asking']);
+    const html = `<form class="form-of-buying"><div class="upper-part">${box}${facts}<ul><li><a href="/c">Porovnať s inými</a></li></ul></div><div class="lower-part">${box}<ul><li><a href="/c">Porovnať s inými</a></li></ul></div></form>`;
+    expect(priceOf(html, 'sk')).toEqual(['41.00', 'EUR', 'asking']);
+  });
+
+  it('is known by a label in Cyrillic letters, and so is what it is not', () => {
+    expect(priceOf('<dl><dt>Доставка</dt><dd>300 руб</dd><dt>Цена</dt><dd>4 500 руб</dd></dl>', 'ru')).toEqual([
+      '4500',
+      'RUB',
+      'asking',
+    ]);
+    expect(read('<dl><dt>Цена</dt><dd>4 500 руб</dd><dt>Состояние</dt><dd>Хорошее</dd></dl>', 'ru').condition).toBe(
+      'Хорошее',
+    );
   });
 });

@@ -164,7 +164,7 @@ describe('a title', () => {
 
   it('is told by a place for the price with no amount in it', () => {
     const { offers, price } = read(
-      `${ADVERT}<div class="checker"><span class="price2">0.00 руб.</span> <a href="/b">В корзину</a></div><p>${WORDS}</p>`,
+      `${ADVERT}<div class="side"><span class="price-now">0.00 руб.</span> <a href="/b">В корзину</a></div><p>${WORDS}</p>`,
     );
     expect([offers, price]).toEqual([1, null]);
   });
@@ -174,9 +174,9 @@ describe('a title', () => {
       (name, price) => `<li><a href="/x"><img src="/n.jpg"><span>${name} of oak</span><b>£${price}</b></a></li>`,
     );
     const { offers, description } = read(
-      `${ADVERT}<p>£15 / month</p><h2>Description</h2><p>New, used for two weeks</p><dl><dt>Wood</dt><dd>Oak</dd><dt>Drawers</dt><dd>Two</dd></dl><h2>Today</h2><ul>${cards}</ul>`,
+      `${ADVERT}<p>£12 / month</p><h2>Description</h2><p>Made anew, used for one winter</p><dl><dt>Wood</dt><dd>Oak</dd><dt>Drawers</dt><dd>Two</dd></dl><h2>Today</h2><ul>${cards}</ul>`,
     );
-    expect([offers, description]).toEqual([1, 'New, used for two weeks']);
+    expect([offers, description]).toEqual([1, 'Made anew, used for one winter']);
   });
 
   it.each(['Контакты продавца', 'Показать телефон', 'Контакти с подателя', 'В корзину'])(

@@ -47,15 +47,15 @@ describe('a name without its maker’s', () => {
 
 describe('a heading of several elements', () => {
   it('is a title by the one that the head says, without its number behind', () => {
-    const head = `<title>Hand crank RC 310 cheaply here</title><meta property="og:title" content="Hand crank RC 310">`;
-    expect(titleOf(head, '<h1>Hand crank RC 310 <span class="code">Code: 73556</span></h1>')).toBe('Hand crank RC 310');
+    const head = `<title>Hand crank HC 12 cheaply here</title><meta property="og:title" content="Hand crank HC 12">`;
+    expect(titleOf(head, '<h1>Hand crank HC 12 <span class="code">Code: 20417</span></h1>')).toBe('Hand crank HC 12');
   });
 
   it('may be called the name in its first element alone', () => {
     const head = '<title>Brindfold and Daughters: details</title>';
     const body =
-      '<div class="detailname"><b class="name">Velvet bag for a hand crank - black</b> <b class="cheaper">Less for ten!</b></div>';
-    expect(titleOf(head, body)).toBe('Velvet bag for a hand crank - black');
+      '<div class="upper"><b class="name">Oak case for a hand crank with a lock</b> <b class="cheaper">Less for ten!</b></div>';
+    expect(titleOf(head, body)).toBe('Oak case for a hand crank with a lock');
   });
 });
 
@@ -74,18 +74,18 @@ describe('a title among the parts of the window', () => {
       box: 0,
       runs: [{ at: 0, flags: LINK }],
     }));
-    const lines = ['Hand crank with a key - Black: Dark green', 'Hand crank with a key'].map((text) => ({
+    const lines = ['Hand crank with a key - Oak: Dark brown', 'Hand crank with a key'].map((text) => ({
       text,
       box: 0,
     }));
-    const title = 'Hand crank with a key - Black: Dark green 646874 | Brindfold';
-    expect(asShown(title, { boxes, lines: [...menu, ...lines] })).toBe('Hand crank with a key - Black: Dark green');
+    const title = 'Hand crank with a key - Oak: Dark brown 118204 | Brindfold';
+    expect(asShown(title, { boxes, lines: [...menu, ...lines] })).toBe('Hand crank with a key - Oak: Dark brown');
   });
 
   it('is a line below a long menu that says all of them in another order', () => {
     const menu = Array.from({ length: 90 }, (_, at) => `<tr><td><a href="/${at}">Part ${at}</a></td></tr>`).join('');
-    const head = '<title>Haddercombe | Brindfold | Hand crank in a case 3.4 | Cranks and More</title>';
-    const body = `<table>${menu}</table><table><tr><td class="page-headers">Haddercombe by Brindfold, hand crank in a case 3.4</td></tr><tr><td>Number: 12</td></tr><tr><td>Made by: Brindfold</td></tr><tr><td>Wood: ash</td></tr><tr><td>Brass: some</td></tr></table>`;
-    expect(titleOf(head, body)).toBe('Haddercombe by Brindfold, hand crank in a case 3.4');
+    const head = '<title>Haddercombe | Brindfold | Hand crank in a case 31.5 | Cranks and More</title>';
+    const body = `<table>${menu}</table><table><tr><td class="top-line">Haddercombe by Brindfold, hand crank in a case 31.5</td></tr><tr><td>Number: 12</td></tr><tr><td>Made by: Brindfold</td></tr><tr><td>Wood: ash</td></tr><tr><td>Brass: some</td></tr></table>`;
+    expect(titleOf(head, body)).toBe('Haddercombe by Brindfold, hand crank in a case 31.5');
   });
 });

@@ -107,7 +107,7 @@ describe('what stands around an advert or is written twice', () => {
 
   it('are all paragraphs side by side that one name calls the words', () => {
     const words = wordsOf(
-      `<table><tr><td><p class="small-title">At a first look</p><p class="body-text">${FIRST}</p><p class="body-text">${SECOND}</p><p class="body-text">${THIRD}</p></td></tr></table>`,
+      `<table><tr><td><p class="lead">At a first look</p><p class="body-text">${FIRST}</p><p class="body-text">${SECOND}</p><p class="body-text">${THIRD}</p></td></tr></table>`,
     );
     expect(words).toBe(`${FIRST}\n${SECOND}\n${THIRD}`);
   });
@@ -135,5 +135,27 @@ describe('what stands around an advert or is written twice', () => {
       `<div><p><b>Maker:</b> unknown</p><p><b>Description:</b> ${FIRST}</p><p>${SECOND}</p><p><b>Size:</b> 31 by 18 cm</p><p>${THIRD}</p></div>`,
     );
     expect(words).toBe(`Description: ${FIRST}\n${SECOND}`);
+  });
+
+  it('stand under their label in Cyrillic letters, too, and end where other parts of the page begin', () => {
+    const words = (label: string, next: string) =>
+      wordsOf(
+        `<div><p>${THIRD} ${THIRD}</p></div><div><h3>${label}</h3><p>${FIRST}</p><p>${SECOND}</p><h4>${next}</h4><p>${THIRD}</p></div>`,
+      );
+    for (const [label, next] of [
+      ['Описание', 'Характеристики'],
+      ['Описание товара', 'Доставка и оплата'],
+      ['Опис', 'Відгуки'],
+      ['Описание:', 'Отзывы (2)'],
+      ['Описание', 'Похожие объявления'],
+    ] as const)
+      expect(words(label, next)).toBe(`${FIRST}\n${SECOND}`);
+  });
+
+  it('are rather what stands under the second such label than the other names in a row of parts', () => {
+    const words = wordsOf(
+      `<div class="parts"><div>Description</div><div>What goes along with it</div><div>All that was asked</div></div><div class="part"><div class="t">Description</div>Hand crank<br>${FIRST}<br>${SECOND}</div>`,
+    );
+    expect(words).toBe(`Hand crank\n${FIRST}\n${SECOND}`);
   });
 });
