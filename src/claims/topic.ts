@@ -28,6 +28,7 @@ const BRINGS_UP = oneOf([
     `^(?:and )?(?:my|our|his|her|the|a) (?:\\w+ )?${PERSON} (?:has|owns|keeps|uses|had|also has|still has|swears by) (?:a|an|one|another|hers|his|the other|the big|the small|the heavy|the light)\\b`,
   ),
   /^(?:my|our|the) (?:other|second|next|new|newer|modern|everyday|main|own|spare|previous|last|first) (?:one|machine)\b/,
+  /^only the (?:other|right|left|second|first|big|bigger|small|smaller|old|older|new|newer|later|earlier)(?:[ -]hand)? one\b/,
   /^(?:the other|that one|that other|theirs|hers|other ad)\b/,
   new RegExp(
     `^(?:meine?|unsere?|die|der) (?:\\w+ )?${PERSON_DE} (?:hat|hatte|besitzt|nimmt|nutzt) (?:\\w+ )?(?:eine|die andere|die grosse|die kleine|die schwere|die leichte|ihre|seine|noch)\\b`,

@@ -1,6 +1,7 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import type { Span } from '../text/span';
 import { phraseWords } from './attribute-words';
+import { isOfAnother } from './dated-noun';
 import type { Framer } from './frame/framed';
 import { type Hit, hitsOver, ofKind } from './hits';
 import { foreignNoun, otherNounMeant } from './noun-meant';
@@ -40,7 +41,7 @@ export function wordingsIn(reading: PartReading): WordingClaim[] {
     .map((hit) => {
       const means = hit.value.entry.means;
       const isFeature = means !== undefined && 'attribute' in means;
-      const claim = ofTheThing(reading, hit, isFeature ? stanced(reading, hit, null) : plain(reading, hit));
+      const claim = ofTheThing(reading, hit, isFeature ? stanced(reading, hit, null) : dated(reading, hit));
       const { pack, entry } = hit.value;
       return Object.assign(asserts(hit) ? framed(reading, hit, claim) : claim, { pack, entry });
     });
@@ -75,6 +76,16 @@ function ofTheNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
   if (takesFeet(part, hit, hit.lastToken + 1)) return claim;
   const noun = otherNounMeant(part, hit, isNamed, own);
   return noun === null ? claim : ofAnother(claim, 'noun', noun);
+}
+
+/** "The house is Edwardian": an age is told as a year is. */
+function dated(reading: PartReading, hit: Hit): Stanced {
+  const claim = plain(reading, hit);
+  const { entry } = hit.value as { entry?: WordingClaim['entry'] };
+  const isAge = entry?.means !== undefined && 'made' in entry.means;
+  return isAge && claim.subject === 'this' && isOfAnother(reading, hit.firstToken, hit.lastToken)
+    ? ofAnother(claim, 'noun', claim.quote)
+    : claim;
 }
 
 /** A claim of its own, which whoever asks for it may add to. */

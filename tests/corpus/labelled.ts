@@ -33,6 +33,7 @@ export const SETS = {
   'tuned-fourth': 'drafts/packs/thimble-row',
   'tuned-fifth': 'drafts/packs/chalk-and-tape',
   'tuned-sixth': 'drafts/packs/lantern-loft',
+  'tuned-seventh': 'drafts/packs/lamplit-table',
   'tuned-typewriters': 'packs/platen-circle',
   measured: 'packs/grindlewade-circle',
   'other-club': 'packs/selvage-bench',

@@ -37,6 +37,7 @@ const TITLES: Record<SetName, string> = {
   'tuned-fourth': 'Tuned, on a fourth club’s pack',
   'tuned-fifth': 'Tuned, on a fifth club’s pack',
   'tuned-sixth': 'Tuned, on a sixth club’s pack',
+  'tuned-seventh': 'Tuned, on a seventh club’s pack',
   'tuned-typewriters': 'Tuned, on the typewriters’ pack',
   measured: 'Measured half',
   'other-club': 'Measured on another club’s pack',

@@ -87,6 +87,7 @@ const english: Record<string, readonly string[]> = {
     'It looks like {cast iron}.',
     'Little brother of the {industrial} ones.',
     'name:A {Wendelow} style machine',
+    'name:Fenwarden 350, {Wendelow} inside',
     'name:Lighter than my {Wendelow}.',
     'name:Takes the same bobbin as the {Wendelow}.',
   ],
@@ -100,6 +101,7 @@ const english: Record<string, readonly string[]> = {
     'Probably {cast iron}.',
     'No lamp and {cast iron}',
     'The {free arm} is too short.',
+    'Neighbour tried {class 66} out of her box, they jam.',
     '{Zigzag} I doubt it.',
   ],
   quotes: [
@@ -107,6 +109,7 @@ const english: Record<string, readonly string[]> = {
     'Often called {industrial} but it is not.',
     'So-called {industrial} machine',
     'Someone suggested a {zigzag}.',
+    'You will read elsewhere that it has {reverse}.',
     'A man at the fair swore only {cast iron} ones were made.',
     'I used to call it {industrial}.',
     'Anyone who says {industrial} is wrong.',
@@ -126,6 +129,7 @@ const english: Record<string, readonly string[]> = {
     'Whereas the normal {zigzag} model weighs less.',
     '{Zigzag} only arrived with the next one.',
     'In background a {zigzag}.',
+    'It sews (the one I keep is older and sews {zigzag}).',
   ],
 };
 

@@ -18,6 +18,7 @@ describe('what a sentence goes on about', () => {
     'The Bodrannock is the alloy one. That one does zigzag.',
     "My neighbour's is newer. Hers has a zigzag.",
     'My aunt has another one. It is loud. It sews zigzag as well.',
+    'Both are old. Only the right one does zigzag.',
     'Meine Schwester hat auch eine. Sie näht Zickzack.',
     'Die meiner Schwester ist neuer. Die hat Zickzack.',
     'Ma sœur a une autre machine. Elle fait le zigzag.',

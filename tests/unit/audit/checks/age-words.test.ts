@@ -33,6 +33,10 @@ describe('words of age', () => {
     ).toEqual([]));
 });
 
+it.each(['It came with our house, which is Victorian.', 'The table is Victorian.'])('of something else: %s', (text) =>
+  expect(check(text)).toEqual([]),
+);
+
 it('a word said in several places is one finding, with every place', () =>
   expect(
     found('age-words', { title: 'Antique Grindlewade Cressiter', description: 'An antique machine.', language: 'en' }),
