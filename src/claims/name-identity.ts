@@ -93,6 +93,8 @@ function isOffered(name: number, { tokens }: TextPart): boolean {
   const [before, word] = [tokens[at - 1]?.folded ?? '', tokens[at]?.folded ?? ''];
   // "I am selling a Name too".
   if (tokens.slice(name + 1, name + 4).some(({ folded }) => TOO.test(folded))) return false;
+  // "Un voisin vend une Name".
+  if (word === 'vend' && /^(?!je$|on$)[a-z]/.test(before)) return false;
   if (OFFERS.test(word)) return !ANOTHER.test(before) && !ANOTHER.test(tokens[at - 2]?.folded ?? '');
   const pair = `${before} ${word}`;
   if (OFFERED.test(pair) || OFFERED.test(`${tokens[at - 2]?.folded ?? ''} ${pair}`))

@@ -9,7 +9,8 @@ const ACCUSED: Partial<Record<`${Language} ${Machine}`, readonly string[]>> = {
     'zigzag industrial free arm treadle hand crank vintage antique',
   ],
   'en q42': ['Posted in two parcels, 9 kg and 11 kg with packing, because head and case go separately.'],
-  'fr cressiter-2': ['Le carter de courroie, en alu, a un petit choc.'],
+  'fr cressiter-2': ['Le carter de courroie, en alu, a un petit choc.', "L'alu du carter de lampe est piqué."],
+  'fr coquelicot': ['Le pédalier de mémé sert de table, pas de lien avec la machine.'],
   'fr lantern-2': ['Bras libre en 1928, vous rêvez !'],
 };
 /** Of a hundred untrue ones, so many are found out at least; of the rest most are of what a workshop can change. */

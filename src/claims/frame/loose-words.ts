@@ -150,7 +150,7 @@ export const french: LooseWords = {
     mecanisme aiguille crochet piqure boitier carrosserie coque c'est structure version construction fabrication matiere materiel levier
   `),
   persons: set(
-    "je j' nous on maman mere grand-mere mamie papi pere tante oncle soeur frere femme mari fille fils voisine voisin amie ami grand vendeur proprietaire petit-fils",
+    "je j' nous on maman mere grand-mere mamie papi papy tata tonton pere tante oncle soeur frere femme mari fille fils voisine voisin amie ami grand vendeur proprietaire petit-fils",
   ),
   uses: /^(?:vend\w*|propose\w*|teste\w*|essaye?\w*|utilise\w*|cede\w*|garantis)$/,
   material: /^(?:alu|aluminium|alliage)$/,

@@ -59,6 +59,9 @@ export const french: readonly TriggerRow[] = [
     "fait que|faire que|fait qu'|faire qu'|coud que|coud qu'|que le|que la|que du|que des|qu'en|qu'au|et elle|et il|et est|et a|avec|qui est|qui a|elle est|elle a|mais|seulement|uniquement|et coud|et fait|et pèse|et prend|et marche|et fonctionne",
     { effect: 'stop', side: 'both', reach: 0 },
   ],
+  ["c'est la|c'est le|c'est l'|c'est les|sert de", { effect: 'other', side: 'after', reach: 1 }],
+  ['façon|genre', { effect: 'likens', side: 'before', reach: 2 }],
+  ["tant qu'à|quitte à", { effect: 'guesses', side: 'before', reach: 99 }],
   ['très peu pour', { effect: 'denies', side: 'after', reach: 4, across: true }],
   ['non|aucun|aucune|sans|pas|néant|remise en main propre', { effect: 'denies', side: 'row', reach: 0 }],
   ['inconnu|inconnue|probablement|peut-être', { effect: 'guesses', side: 'row', reach: 0 }],
@@ -68,7 +71,7 @@ export const french: readonly TriggerRow[] = [
   ],
   ['comme', { effect: 'likens', side: 'before', reach: 2 }],
   [
-    "celle-ci non|celle-ci pas|pas celle-ci|c'est avant|c'est après|c'était avant|c'était après|c'est chez|c'est pour les|c'est pour la|c'est sur les|c'est sur la|va avec mon autre|vont avec mon autre|pour mon autre|ne la vends pas|ne le vends pas|n'est pas à vendre|s'abstenir|pas à vendre|reste ici|reste chez moi|je la garde|je le garde",
+    "celle-ci non|celle-ci pas|pas celle-ci|prendre sa place|pris sa place|prend sa place|c'est avant|c'est après|c'était avant|c'était après|c'est chez|c'est pour les|c'est pour la|c'est sur les|c'est sur la|va avec mon autre|vont avec mon autre|pour mon autre|ne la vends pas|ne le vends pas|n'est pas à vendre|s'abstenir|pas à vendre|reste ici|reste chez moi|je la garde|je le garde",
     { effect: 'other', side: 'after', reach: 99, across: true },
   ],
   ['est trop|sont trop|était trop', { effect: 'guesses', side: 'after', reach: 1 }],

@@ -90,6 +90,8 @@ describe('what is on offer is called by its name', () => {
     'À vendre : ma Wendelow.',
     "Il s'agit d'une Wendelow.",
     'Nous proposons une Wendelow.',
+    'Vend Wendelow.',
+    'Bonjour, je vend ma Wendelow.',
   ])('%s', (text) => expect(claims(text)).toEqual(['Wendelow is it, this']));
 
   it.each([
@@ -99,6 +101,7 @@ describe('what is on offer is called by its name', () => {
     ['Ma Wendelow pèse 18 kg, celle-ci 14.', 'this'],
     ['Ma Wendelow pèse 18 kg, celle ci 14.', 'this'],
     ['Nous proposons aussi une Wendelow.', 'this'],
+    ['Un voisin vend une Wendelow.', 'this'],
     ['Auch biete ich eine Wendelow an.', 'this'],
     ['Also for sale is a Wendelow.', 'other'],
     ["It came with my mother's Wendelow.", 'other'],
