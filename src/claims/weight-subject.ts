@@ -26,7 +26,12 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   if (!whole) return null;
   const clause = { ...whole, first: Math.max(whole.first, first - FARTHEST) };
   const after = part.tokens[last + 1];
-  if (after?.kind === 'word' && AFTER.has(after.folded) && !isOfMetal(part, last + 1)) return writtenAt(part, last + 1);
+  if (
+    after?.kind === 'word' &&
+    (AFTER.has(after.folded) || /(?:stoff|leder|garn)$/.test(after.folded)) &&
+    !isOfMetal(part, last + 1)
+  )
+    return writtenAt(part, last + 1);
   const whose = attributed(reading, first, last);
   if (whose !== null) return whose;
   const before = relatedTo(reading, whole) ?? beforeBare(reading, whole, first, last);

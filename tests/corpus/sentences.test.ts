@@ -8,6 +8,7 @@ const ACCUSED: Partial<Record<`${Language} ${Machine}`, readonly string[]>> = {
     "Side loading is a pain, this isn't.",
     'zigzag industrial free arm treadle hand crank vintage antique',
   ],
+  'de veltrammer': ['Die 6 Z wäre was für euch, die kann Zickzack'],
   'en q42': ['Posted in two parcels, 9 kg and 11 kg with packing, because head and case go separately.'],
   'fr cressiter-2': ['Le carter de courroie, en alu, a un petit choc.', "L'alu du carter de lampe est piqué."],
   'fr coquelicot': ['Le pédalier de mémé sert de table, pas de lien avec la machine.'],

@@ -62,7 +62,7 @@ const inflected = (stems: string): string =>
 
 export const german: LooseWords = {
   split: (folded) => [folded],
-  articles: set(`der die das den dem des ein eine einen einem ${inflected('mein unser ihr sein dies')}`),
+  articles: set(`der die das den dem des ein eine einen einem ${inflected('mein unser ihr sein dies eur')}`),
   passed: set(
     `und oder & + auch sehr nur ganz komplett vollig noch leider ${inflected('schon alt gut echt praktisch richtig massiv rein leicht schwer normal klassisch')}`,
   ),
@@ -98,12 +98,12 @@ export const german: LooseWords = {
   said: /^(?:erzahl\w*|versprach\w*|versprochen|sagt\w*|meint\w*|liest|lese|heisst|hiess|schrieb|schrieben|geschrieben|behaupte\w*|nenn\w*|genannt|angeblich\w*|sei|seien|hort|stand|standen|stehen|irrtum\w*|falschlich\w*|steht)$/,
   supposed:
     /^(?:ware|waren|woge|hatte|hatten|wurde|wurden|konnte|musste|sollte|wunschte|vielleicht|vermutlich|wohl|moglicherweise)$/,
-  told: /^(?:etwas|was|der|die|das|eine?r?|eines|jene[rs]?|diejenige)$/,
+  told: /^(?:etwas|was|der|die|das|eine?r?|eines|jene[rs]?|diejenige|gerate|modelle|\w*maschinen)$/,
   past: /^(?:war|waren|hatte|hatten|wurde)$/,
   others: /^(?:letzten|spateren|fruhen|fruheren|meisten|anderen|neueren|gab)$/,
   holder:
     /^(?:(?:im|in der|auf dem) (?:karton|kasten|schachtel|dose|bild|foto|schublade|hintergrund)|von (?:einer|der) anderen)\b/,
-  thatOne: /\b(?:die|das) (?:da|dort)\b|\bjene\b|\bletztere[rs]?\b/,
+  thatOne: /\b(?:die|das) (?:da|dort)\b|\bjene\b|\bletztere[rs]?\b|^um\b(?! \d)/,
   alone: /^(?:elektrische|neue|neuere|alte|altere|grosse|kleine|schwarze|grune|andere|moderne|leichte|schwere)$/,
   one: /^ein(?:e|en)?$/,
   beside:

@@ -130,8 +130,11 @@ function held({ words, last }: LooseClause, lists: LooseWords): LooseWord | null
 
 /** "Die aus Aluminium": a phrase that begins with the preposition, right behind an article. */
 function told({ words, first }: LooseClause, lists: LooseWords): LooseWord | null {
-  const article = words[first - 1];
-  return article && lists.prepositions.has(words[first]!.folded) && lists.told.test(article.folded) ? article : null;
+  const before = words[first - 1];
+  if (!before || !lists.prepositions.has(words[first]!.folded)) return null;
+  // "Passend zu euren Möbeln aus der Vorkriegszeit".
+  const isOfNoun = lists.articles.has(words[first - 2]?.folded ?? '') && isStranger(words, first - 1, lists);
+  return isOfNoun || lists.told.test(before.folded) ? before : null;
 }
 
 /** "Dreiviertelmaschinen sind …", "les machines de ce temps ont …": of all of a kind. */
@@ -143,7 +146,7 @@ function pluralKind({ words, first }: LooseClause): LooseWord | null {
   return isKind && says ? noun : null;
 }
 
-const HAS = /^(?:braucht|nimmt|macht|kann|hat|ist|gibt|gab|hatte|konnte)$/;
+const HAS = /^(?:vermisst|braucht|nimmt|macht|kann|hat|ist|gibt|gab|hatte|konnte)$/;
 const UNTRIED =
   /^(?:getestet|gepruft|probiert|ausprobiert|nur|schlecht|ganz|mehr|original|benutzt|gebraucht|verbastelt)$/;
 
@@ -152,7 +155,7 @@ function notAfter({ words, last }: LooseClause): LooseWord | null {
   const rest = words.slice(last + 1);
   const at = rest.findIndex(
     ({ folded }, i) =>
-      /^(?:nicht|weder)$/.test(folded) ||
+      /^(?:nicht|weder|unmoglich|uberschatzt)$/.test(folded) ||
       (folded === 'nichts' && /^(?:am|zu|von)$/.test(rest[i + 1]?.folded ?? '')) ||
       (i > 0 && /^kein(?:e[nrs]?|s)?$/.test(folded) && HAS.test(rest[0]!.folded)),
   );
@@ -181,7 +184,7 @@ function listed({ words, first, aside }: LooseClause, lists: LooseWords): LooseW
   for (let i = list.length - 1; i >= 0; i--) {
     const word = list[i]!;
     const before = list[i - 1];
-    if (word.folded === 'wer' || lists.persons.has(word.folded)) return word;
+    if (word.folded === 'wer' || lists.persons.has(word.folded) || lists.apart.test(word.folded)) return word;
     if (lists.prepositions.get(word.folded) === null)
       return before && (lists.told.test(before.folded) || isOfOne(list, i, lists)) ? before : null;
     if (!lists.articles.has(word.folded) && !lists.passed.has(word.folded) && word.known !== 'feature') return null;
@@ -257,8 +260,13 @@ function opensPhrase(words: readonly LooseWord[], at: number, lists: LooseWords)
 
 /** The nearest noun before the feature that can be the subject: the thing, or another. */
 function stranger({ words, first }: LooseClause, lists: LooseWords): LooseTurn {
+  let isAnother = false;
   for (let i = first - 1; i >= 0; i--) {
     const word = words[i]!;
+    // "Die Anleitung beschreibt ein Modell mit …".
+    if (lists.own.has(word.folded) && i > 2 && lists.one.test(words[i - 1]!.folded)) isAnother = true;
+    if (isAnother && lists.own.has(word.folded)) continue;
+    if (isAnother && word.known === 'part') return { to: 'other', word };
     if (word.known !== null || lists.own.has(word.folded)) return null;
     if ((i === first - 1 && lists.bent.test(word.folded)) || !isStranger(words, i, lists)) continue;
     let j = i - 1;

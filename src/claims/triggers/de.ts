@@ -6,7 +6,7 @@ export const german: readonly TriggerRow[] = [
     { effect: 'none', side: 'both', reach: 0 },
   ],
   [
-    'von wegen|ist nicht|ist kein|ist keine|sind keine|nicht|nicht aus|kein|keine|keinen|keiner|keinem|keines|niemals|nie|weder|noch eine|anders als|keinerlei|mangels',
+    'von wegen|nicht|nicht aus|kein|keine|keinen|keiner|keinem|keines|niemals|nie|weder|noch eine|anders als|keinerlei|mangels',
     { effect: 'denies', side: 'before', reach: 6 },
   ],
   [
@@ -21,13 +21,13 @@ export const german: readonly TriggerRow[] = [
     'wie eine|wie ein|wie die|wie der|wie bei|ähnlich|ähnlich wie|sieht aus wie|erinnert an|vergleichbar mit|im stil|im stil der|baugleich mit|leichter als|schwerer als|kleiner als|größer als|älter als|besser als|verglichen mit|im vergleich zu|nicht zu verwechseln mit|oft verwechselt mit|oft gehalten für|gleiche spule wie|dieselbe spule wie|die gleichen spulen wie|dieselben spulen wie',
     { effect: 'likens', side: 'before', reach: 8 },
   ],
-  ['statt|anstatt|anstelle|außer|ausser|alles außer|mit ausnahme von', { effect: 'denies', side: 'before', reach: 3 }],
+  ['statt|anstatt|anstelle|außer|ausser|mit ausnahme von', { effect: 'denies', side: 'before', reach: 3 }],
   [
     'fehlanzeige|nein|negativ|nix|ist da nix dran|ist nichts dran|nix dran|ist da nichts',
     { effect: 'denies', side: 'after', reach: 1, ends: true },
   ],
   [
-    'andere anzeigen|anderen anzeigen|andere anzeige|anderen anzeige|bei den anderen|bei modell|beim modell|gesucht wird|fehlkauf|bei meiner neuen|bei meiner alten|bei meiner anderen|bei meiner modernen|haben alle|alle haben|spezialisiert auf|spezialist für|unser laden|mein laden|versehentlich|aus versehen|irrtümlich|neuanschaffung|neukauf|wegen umstieg auf|habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|im tausch gegen|gegen eine|suche|meine schwester hat|die andere|die meisten|meist|meistens|sonst meist|normalerweise|gewöhnlich|üblicherweise|in der regel|die späteren|spätere|die früheren|frühere|andere modelle|die anderen|viele|daneben|auf dem bild daneben|im hintergrund|andere version|die version|die leichte version|meine alte maschine war|meine alte maschine hatte|die übliche|die normale|stammt aus einer|kommt aus einer|kommt von einer|auf meiner maschine|möchte|hätte gern|ich suche|jemand verkauft|der andere verkäufer',
+    'andere anzeigen|anderen anzeigen|andere anzeige|anderen anzeige|bei den anderen|zum thema|bei modell|gesucht wird|fehlkauf|bei meiner neuen|bei meiner alten|bei meiner anderen|haben alle|alle haben|spezialisiert auf|spezialist für|unser laden|mein laden|versehentlich|aus versehen|irrtümlich|neuanschaffung|neukauf|wegen umstieg auf|habe auch|auch noch|verkaufe auch|außerdem zu verkaufen|siehe auch meine|meine andere|meine anderen|meine neue|meine alte aus|meine alte wog|meine alte war|meine vorige|eine andere|eine weitere|weitere anzeigen|ersetzt durch|tausche gegen|tausch gegen|gegen eine|suche|meine schwester hat|die andere|die meisten|meist|meistens|normalerweise|gewöhnlich|üblicherweise|in der regel|die späteren|spätere|die früheren|frühere|andere modelle|die anderen|viele|daneben|im hintergrund|andere version|die version|die leichte version|meine alte maschine war|meine alte maschine hatte|die übliche|die normale|stammt aus einer|kommt aus einer|kommt von einer|auf meiner maschine|möchte|hätte gern|jemand verkauft|der andere verkäufer',
     { effect: 'other', side: 'before', reach: 99, across: true },
   ],
   ['ähnlich|artig|nachbau|kopie|stil', { effect: 'likens', side: 'after', reach: 2 }],
@@ -35,13 +35,13 @@ export const german: readonly TriggerRow[] = [
     'vielleicht|vermutlich|wohl|wahrscheinlich|möglicherweise|eventuell|evtl|angeblich|lt|laut meiner|laut meinem|ich glaube|ich denke|ich meine|glaube ich|denke ich|nicht sicher ob|bin mir nicht sicher|weiß nicht ob|könnte|könnte eine|dürfte|soll|scheint|mir wurde gesagt|laut|anscheinend|scheinbar|unsicher ob|wurde mir verkauft als|entweder',
     { effect: 'guesses', side: 'before', reach: 99 },
   ],
-  ['wäre|wären|ist zu|sind zu|war zu|waren zu', { effect: 'guesses', side: 'after', reach: 1 }],
+  ['wäre|wären|könnte|ist zu|sind zu|war zu|waren zu', { effect: 'guesses', side: 'after', reach: 1 }],
   [
     'glaube ich|denke ich|vermutlich|vielleicht|bin mir nicht sicher|angeblich',
     { effect: 'guesses', side: 'after', reach: 8 },
   ],
   [
-    'dachte es sei|dachte sie sei|dachte es wäre|dachte sie wäre|wer sagt|wer behauptet|oft als|oft genannt|sogenannte|sogenannter|so genannte|wird oft als|fälschlich als|angeboten als|beschrieben als|manche nennen|sagte es sei|sagte sie sei|meinte es sei|meinte sie sei|behauptete es sei|behauptete|sagte mir|hieß es|angepriesen als',
+    'dachte es sei|dachte sie sei|dachte es wäre|dachte sie wäre|wer sagt|wer behauptet|oft als|oft genannt|sogenannte|sogenannter|so genannte|fälschlich als|angeboten als|beschrieben als|manche nennen|sagte es sei|sagte sie sei|meinte es sei|meinte sie sei|behauptete es sei|behauptete|sagte mir|hieß es|angepriesen als',
     { effect: 'quotes', side: 'before', reach: 99 },
   ],
   [

@@ -18,6 +18,7 @@ describe('of what a weight or a length is', () => {
     ['The case weighs 4 kg.', '4 kg (other)'],
     ['It goes in a 20 kg parcel.', '20 kg (other)'],
     ['Sews 5 kg of denim a day.', '5 kg (other)'],
+    ['Näht 10 kg Vorhangstoff ohne Murren.', '10 kg (other)'],
     ['My other machine weighs 6 kg.', '6 kg (other)'],
     ['The table (solid oak, 12 kg) folds.', '12 kg (other)'],
     ['The cabinet is of oak, weighs 35 kg, and goes with it.', '35 kg (other)'],

@@ -162,7 +162,12 @@ const german: Record<string, readonly string[]> = {
     'Zickzack, {Freiarm}: Fehlanzeige.',
     'Statt {Freiarm} hat sie ein Flachbett.',
   ],
-  guesses: ['Vermutlich aus {Gusseisen}.', 'Bei {12 kg} wäre das leichter.', '{Gusseisen} ist zu schwer.'],
+  guesses: [
+    'Vermutlich aus {Gusseisen}.',
+    'Bei {12 kg} wäre das leichter.',
+    'Bei {9 kg} könnte ich sie tragen.',
+    '{Gusseisen} ist zu schwer.',
+  ],
   quotes: ['Ich dachte es wäre {Gusseisen}.', 'Wer sagt {Gusseisen}, irrt.'],
   other: [
     'Alle haben {Zickzack}.',
@@ -172,6 +177,7 @@ const german: Record<string, readonly string[]> = {
     'Gesucht wird außerdem: {Industriemaschine}.',
     'Bei Modell 8 gibt es {Zickzack}.',
     'Fehlkauf: {Spulen Klasse 66}.',
+    'Zum Thema {Freiarm}: den hatten nur die kleinen.',
     'name:Diese ist schwer, die {Wendelow} dagegen leicht.',
   ],
   likens: ['Sieht aus wie {Gusseisen}.'],

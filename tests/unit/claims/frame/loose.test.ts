@@ -80,6 +80,14 @@ const GERMAN_NO_CLAIM = [
   'Die Zickzack im Hintergrund ist nur Deko.',
   'Rost? Bei Alu kein Thema.',
   'Garnrollenhalter Alu, neu.',
+  'Die Anleitung beschreibt zusätzlich ein Modell mit Freiarm.',
+  'Im Prospekt werden auch Geräte mit Freiarm beworben.',
+  'Freiarm wird überschätzt.',
+  'Einen Freiarm vermisst beim Polstern keiner.',
+  'Zickzack ist mit dieser Maschine unmöglich.',
+  'Um Zickzack zu nähen, muss man sich was anderes suchen.',
+  'Weil die Neue Zickzack, Freiarm und Display hat, braucht keiner mehr die Alte.',
+  'Passend zu euren Möbeln aus der Vorkriegszeit.',
 ];
 
 const GERMAN_CLAIMS = [
@@ -111,6 +119,9 @@ const GERMAN_CLAIMS = [
   'Mit dem Hebel stellt man auf Zickzack um.',
   'Sie verfügt über Zickzack.',
   'Elegante Alu, sehr leise.',
+  'Das ist eine Maschine mit Zickzack.',
+  'Mein Angebot: eine Maschine mit Freiarm.',
+  'Die Maschine stammt aus der Vorkriegszeit.',
   'Macht einen sauberen Zickzack-Stich.',
   'Der Arm ist ein Freiarm.',
   'Braucht lange Spulen.',
