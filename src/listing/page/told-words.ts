@@ -23,9 +23,8 @@ export function shownOf(reading: Reading, told: string): string | null {
   const key = bare(told);
   if (key.length < SHARED_LEAST) return null;
   let most: string | null = null;
-  for (const [index, { text }] of reading.lines.entries()) {
+  for (const [index, beginning] of beginningsOf(reading.lines).entries()) {
     if (!mayHold(reading, index)) continue;
-    const beginning = bare(text.slice(0, BEGINNING));
     if (beginning.length < 8 || !(key.startsWith(beginning) || beginning.startsWith(key))) continue;
     const { to, isWhole } = extentOf(reading, index, key);
     if (to === index) continue;
@@ -34,6 +33,18 @@ export function shownOf(reading: Reading, told: string): string | null {
     if (most === null || its.length > most.length) most = its;
   }
   return most;
+}
+
+/** How each line of a page begins: several texts are looked for on it. */
+const known = new WeakMap<Reading['lines'], string[]>();
+
+function beginningsOf(lines: Reading['lines']): string[] {
+  let its = known.get(lines);
+  if (!its) {
+    its = lines.map(({ text }) => bare(text.slice(0, BEGINNING)));
+    known.set(lines, its);
+  }
+  return its;
 }
 
 const mayHold = ({ zones, cards, titleLine }: Reading, index: number): boolean =>
