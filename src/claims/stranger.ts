@@ -18,7 +18,7 @@ export const OF_THE_THING: ReadonlySet<string> = new Set(
   mit aus auf bei zu am im ein eine gute stolze schwer schwere leicht leichte etwa rund knapp gut gewogen gusseisen
   als netto ohne federleicht federleichte mal gerade satte stattliche bringt waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
   lourde legere pese fait la le les une un du des sur est sont etait etaient balance fonte nue net affiche kg kgs lb
-  lbs pounds pfund livres je j'ai l'ai on nous ich wir weniger unter moins plume peine facile mini minimum less ne n' qu'environ qu'a dims dim dimensions measures size sizes x
+  lbs pounds pfund livres je j'ai l'ai on nous ich wir weniger unter moins plume peine c' ce facile mini minimum less ne n' qu'environ qu'a dims dim dimensions measures size sizes x
 `
     .trim()
     .split(/\s+/),

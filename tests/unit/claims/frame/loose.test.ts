@@ -214,6 +214,7 @@ const FRENCH_CLAIMS = [
   'Fabriquée avant la guerre.',
   'Celle que je vends est en alu.',
   "Machine d'avant-guerre.",
+  "C'est une machine d'avant-guerre.",
   'Le levier zigzag est à droite.',
   'Zigzag : 5 mm.',
   'On peut faire du zigzag avec.',
