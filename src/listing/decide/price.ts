@@ -18,6 +18,8 @@ export interface SettledPrice {
   note: FieldNote;
 }
 
+/** "$40", and nothing on the page tells whose dollars: the amount may be right, the price is not known. */
+const OPEN_MONEY = 0.75;
 /** Page numbers below this are no rivals worth telling: some other figure on the page. */
 const WORTH_TELLING = 0.45;
 /** Once page and machines agree, only such another one on the page is worth telling. */
@@ -74,7 +76,7 @@ export function settlePrice(
     text: decided.text,
     note: {
       source: decided.candidate.source,
-      confidence: rounded(confidence),
+      confidence: rounded(currency === null ? Math.min(confidence, OPEN_MONEY) : confidence),
       alternatives: rivals.slice(0, 8).map(({ text, candidate }) => ({ value: text, source: candidate.source })),
     },
   };

@@ -30,7 +30,8 @@ const BID =
   /\b(?:current bid|highest bid|winning bid|starting bid|opening bid|bid|aktuelles gebot|hochstgebot|startgebot|gebot|enchere actuelle|enchere|mise a prix|huidig bod|bod|offerta attuale|base d'asta|puja actual|puja|(?:ledande|hogsta|hojeste|hoyeste) bud|bud|utropspris|aktualna (?:oferta|cena)|licytacja|cena wywolawcza|vyvolavaci cena|prihoz|lance atual|lance|korkein tarjous)\b/;
 const SOLD =
   /\b(?:sold for|sold|hammer price|hammer|verkauft|zuschlag|vendu\w*|adjuge|verkocht|venduto|vendido|sald(?: for)?|solgt|sprzedan\w*|prodano|myyty)\b/;
-const FROM = /(?:^|\s)(?:from|starting at|starting from|ab|a partir de|a partire da|des|vanaf|desde|da)\s*:?\s*$/;
+const FROM =
+  /(?:^|\s)(?:from|starting at|starting from|ab|a partir de|a partire da|des|vanaf|desde|da|od|fran|fra|от|від)\s*:?\s*$/;
 
 /** A bid that is only the first, while others may have been made. */
 const STARTING =

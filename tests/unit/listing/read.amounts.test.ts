@@ -202,3 +202,24 @@ describe('an amount that its element alone calls the price', () => {
     );
   });
 });
+
+describe('whose dollars they are', () => {
+  const sureOf = (url: string) => read('<p class="price">$40.00</p>', 'en', url).fields.price?.confidence ?? 0;
+  it('is told by the country of the page', () => {
+    expect(priceOf('<p class="price">$40.00</p>', 'en', 'https://market.example.nz/40')).toEqual([
+      '40.00',
+      'NZD',
+      'asking',
+    ]);
+    expect(sureOf('https://market.example.nz/40')).toBeGreaterThan(sureOf('https://market.example/40'));
+  });
+  it('or nobody knows, and the price is not sure', () =>
+    expect(sureOf('https://market.example/40')).toBeLessThanOrEqual(0.75));
+});
+
+it.each([
+  ['pl', 'od 59,90 zł', 'PLN'],
+  ['sv', 'från 590 kr', 'SEK'],
+])('is the least of several in other languages: %s, %s', (language, text, currency) =>
+  expect(priceOf(`<p class="price">${text}</p>`, language)?.slice(1)).toEqual([currency, 'from']),
+);

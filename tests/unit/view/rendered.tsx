@@ -1,9 +1,16 @@
 import { type ComponentChild, render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach } from 'vitest';
+import { afterEach, beforeAll } from 'vitest';
+import { OptionDrawing, OutlineDrawing } from '../../../src/view/outline/drawings';
 
-/** A place in the document where a test shows something; emptied after each test. */
+/**
+ * A place in the document where a test shows something; emptied after each test. The drawings are there from the start,
+ * as they are once a page has fetched them, whatever test has run before in the same thread.
+ */
 export function stage() {
+  beforeAll(async () => {
+    await Promise.all([OutlineDrawing.fetched(), OptionDrawing.fetched()]);
+  });
   const root = document.createElement('div');
   document.body.append(root);
   afterEach(() => act(() => render(null, root)));
