@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -14,7 +13,5 @@ export default defineConfig({
     testTimeout: 20_000,
     isolate: false,
     pool: 'threads',
-    // Every core: nothing here measures time, and by itself vitest leaves one of two idle.
-    maxWorkers: availableParallelism(),
   },
 });
