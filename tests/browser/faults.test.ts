@@ -38,13 +38,16 @@ function shows(tab: Tab, selector: string, words = ''): Promise<void> {
 const PACK = `[data-pack-id="${ID}"]`;
 const TROUBLE = '[data-part="trouble"]';
 
-/** In a page of ours: throws the whole database away. */
+/**
+ * In a page of ours: throws the whole database away. A page that gives way may still have to end what it reads: so long
+ * the browser calls it blocked, and deletes it then.
+ */
 function deleteAll(): Promise<string> {
   return new Promise((resolve) => {
     const deleting = indexedDB.deleteDatabase('bedplate');
     deleting.onsuccess = () => resolve('deleted');
     deleting.onerror = () => resolve(String(deleting.error));
-    deleting.onblocked = () => resolve('blocked');
+    deleting.onblocked = () => setTimeout(() => resolve('blocked'), 10_000);
   });
 }
 
