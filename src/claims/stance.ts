@@ -158,13 +158,13 @@ export class StanceReader {
     if (side === 'row') return this.#answers(found, clause);
     // "I used to have": the "used" in it is no condition of this thing.
     if (effect === 'other' && found.firstToken <= first && found.lastToken >= last) return true;
-    // "No reverse no light": what says itself that it lacks it isn't denied by the "no" of the one before.
-    if (effect === 'denies' && reach <= SHORT_DENIAL && OWN_DENIAL.test(this.#part.tokens[first]!.folded)) return false;
     // "Nicht aus" before "aus Eisen": they share a word.
     const before = found.firstToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
-    // "N'a pas", "pas de lampe": the phrase is denied by its own word, and once.
-    if (before && found.lastToken >= first && OWN_DENIAL.test(this.#part.tokens[first]!.folded)) return false;
+    // "No reverse no light", "n'a pas" before "pas de lampe": the phrase is denied by its own word, and once.
+    const isShort = effect === 'denies' && reach <= SHORT_DENIAL;
+    const overlaps = before && found.lastToken >= first;
+    if ((isShort || overlaps) && OWN_DENIAL.test(this.#part.tokens[first]!.folded)) return false;
     // "Name 12 industrial-style": of the word that it is joined to, and no other.
     if (!before && side === 'after' && this.#isJoinedAway(found, last)) return false;
     const sameClause = found.clause?.first === clause.first;

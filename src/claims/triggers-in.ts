@@ -1,3 +1,4 @@
+import { isMeasure } from '../text/boundaries';
 import { PhraseIndex, type PhraseMatch } from '../text/phrases';
 import { type ClauseRange, clauseAt, type TextPart } from './part-text';
 import { german } from './triggers/de';
@@ -43,13 +44,15 @@ function endsClause(part: TextPart, lastToken: number): boolean {
   return clause !== null && part.tokens.slice(lastToken + 1, clause.last + 1).every((token) => token.kind === 'mark');
 }
 
+const NUMBERED = /^(\s*[.:°#]?\s*)[A-Z]{0,3}[ -]?\d/;
+
 /** "No. 20417": a number's sign, no denial. */
 function isNumberSign(part: TextPart, { firstToken, lastToken, start, end }: PhraseMatch<Trigger>): boolean {
   if (firstToken !== lastToken || !/^nos?$/.test(part.tokens[firstToken]!.folded)) return false;
   if (!/^nos?$/i.test(part.text.slice(start, end))) return false;
-  const after = part.text.slice(end, end + 16);
+  const sign = NUMBERED.exec(part.text.slice(end, end + 12));
   // "Drop feed no. 6.5 kg": a measure.
-  return /^\s*[.:°#]?\s*[A-Z]{0,3}[ -]?\d/.test(after) && !/^\s*\.\s*[\d.,]+\s?(?:kg|kilos?|lbs?|cm|mm)\b/.test(after);
+  return sign !== null && !(sign[1]!.includes('.') && isMeasure(part.text, end + sign[1]!.length));
 }
 
 /** "It is not only …": what looks like a trigger and is none takes one with it that it overlaps ("is not"). */

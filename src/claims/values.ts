@@ -41,7 +41,9 @@ export function wordingsIn(reading: PartReading): WordingClaim[] {
     .map((hit) => {
       const means = hit.value.entry.means;
       const isFeature = means !== undefined && 'attribute' in means;
-      const claim = ofTheThing(reading, hit, isFeature ? stanced(reading, hit, null) : dated(reading, hit));
+      const isAge = means !== undefined && 'made' in means;
+      const own = isFeature ? stanced(reading, hit, null) : plain(reading, hit);
+      const claim = ofTheThing(reading, hit, isAge ? ofItsNoun(reading, hit, own) : own);
       const { pack, entry } = hit.value;
       return Object.assign(asserts(hit) ? framed(reading, hit, claim) : claim, { pack, entry });
     });
@@ -79,13 +81,9 @@ function ofTheNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
 }
 
 /** "The house is Edwardian": an age is told as a year is. */
-function dated(reading: PartReading, hit: Hit): Stanced {
-  const claim = plain(reading, hit);
-  const { entry } = hit.value as { entry?: WordingClaim['entry'] };
-  const isAge = entry?.means !== undefined && 'made' in entry.means;
-  return isAge && claim.subject === 'this' && isOfAnother(reading, hit.firstToken, hit.lastToken)
-    ? ofAnother(claim, 'noun', claim.quote)
-    : claim;
+function ofItsNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
+  const isOthers = claim.subject === 'this' && isOfAnother(reading, hit.firstToken, hit.lastToken);
+  return isOthers ? ofAnother(claim, 'noun', claim.quote) : claim;
 }
 
 /** A claim of its own, which whoever asks for it may add to. */

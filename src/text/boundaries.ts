@@ -51,10 +51,14 @@ function isCode(text: string, tokens: readonly Token[], at: number): boolean {
 
 /** "No. 5", "no. K 20417", but not "drop feed no. 6.5 kg": a number with a unit is a measure. */
 function isNumbered(text: string, tokens: readonly Token[], at: number): boolean {
-  return isCode(text, tokens, at) && !MEASURED.test(text.slice(tokens[at]!.start, tokens[at]!.start + 16));
+  return isCode(text, tokens, at) && !isMeasure(text, tokens[at]!.start);
 }
 
-const MEASURED = /^\d+(?:[.,]\d+)? ?(?:kg|kgs|kilos?|lbs?|cm|mm|inch|inches|watts?|volts?)\b/i;
+/** A number with a unit stands there: "6.5 kg". */
+export const isMeasure = (text: string, at: number): boolean => MEASURE.test(text.slice(at, at + LONGEST_MEASURE));
+
+const MEASURE = /^\d+(?:[.,]\d+)? ?(?:kg|kgs|kilos?|lbs?|cm|mm|inch|inches|watts?|volts?)\b/i;
+const LONGEST_MEASURE = 16;
 
 /** "z.B.", "o.n.o.": single letters with full stops between them. */
 function isDotted(tokens: readonly Token[], at: number): boolean {

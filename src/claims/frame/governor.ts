@@ -88,11 +88,9 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         if (verbish === i + 1) return answer(verbish, 'thinks');
         return answer(i, 'it');
       case 'generic':
+      case 'possessive':
         // "Takes any class 15 bobbin", "any class 15 bobbin will do": what it takes, it is made for.
         if (word.folded === 'any' && (before ? before.is === 'takes' : isDoing(words, first))) break;
-        if (joined || accompanies) break;
-        return answer(i, word.is);
-      case 'possessive':
         // "With some needles and zigzag": of the other thing joined.
         if (joined || accompanies) break;
         return answer(i, word.is);

@@ -72,7 +72,8 @@ export function settleTitle(candidates: Candidate[]): SettledText | null {
  * The description, by the first reason that holds:
  * 1. a block on the page that is labelled as one, or that shows what machines are told, with what belongs to it: the
  *    seller's words as they are shown; unless machines are told all of it and much more;
- * 2. what machines are told, unless it is no more than the summary in the head; 3. the block that shows the summary in the head, or has most prose; 4. that summary.
+ * 2. what machines are told, unless it is no more than the summary in the head; 3. the block that shows that summary, or
+ * has most prose; 4. the summary.
  */
 export function settleDescription(candidates: Candidate[], title: string): SettledText | null {
   const texts = candidates

@@ -8,8 +8,19 @@ import { type Reading, runsOf, sizeOf } from './reading';
 /** Longer lines are left alone. */
 const LINE_MOST = 600;
 
-/** ISO 4217: the one currency whose signs a page writes, or null. */
-export function onlyCurrency({ lines }: Reading): string | null {
+const known = new WeakMap<Reading, string | null>();
+
+/** ISO 4217: the one currency whose signs a page writes, or null. Asked for each amount without a sign. */
+export function onlyCurrency(reading: Reading): string | null {
+  const there = known.get(reading);
+  if (there !== undefined) return there;
+  const found = currenciesOf(reading);
+  const only = found.size === 1 ? [...found][0]! : null;
+  known.set(reading, only);
+  return only;
+}
+
+function currenciesOf({ lines }: Reading): ReadonlySet<string | null> {
   const found = new Set<string | null>();
   for (const { text } of lines) {
     if (text.length > LINE_MOST) continue;
@@ -17,7 +28,7 @@ export function onlyCurrency({ lines }: Reading): string | null {
     const [, sign] = IN_MONEY.exec(text) ?? [];
     if (sign) found.add(readMoney(`1 ${sign}`)?.currency ?? null);
   }
-  return found.size === 1 ? [...found][0]! : null;
+  return found;
 }
 /** A sign without an amount, in brackets: "All prices in euro (€)". */
 const IN_MONEY = /\(([^\s\w()]{1,2})\)/;
