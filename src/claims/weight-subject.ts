@@ -98,9 +98,7 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
 function tableOf(reading: PartReading, clause: ClauseRange): string | null {
   const { part } = reading;
   const at = clauseIndexAt(part, clause.first);
-  let opening = openingAt(part, at, MOST_CLAUSES);
-  // "2) A treadle table, no machine on it, 24 kg": behind the item's number.
-  while (opening < at - 1 && part.clauses[opening]!.tokens.every(({ kind }) => kind !== 'word')) opening++;
+  const opening = openingAt(part, at, MOST_CLAUSES);
   const first = part.clauses[opening]!;
   return opening < at - 1 && !isFeature(reading, first) ? openingPart(reading, first) : null;
 }

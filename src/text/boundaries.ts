@@ -132,12 +132,21 @@ export function cutAfter(text: string, tokens: readonly Token[], at: number, sta
     case '/':
       return !token.glued && !after?.glued && !isBetweenNumbers(tokens, at) ? 'clause' : 'none';
     case ')':
+      return startsSentence && numbersAnItem(tokens, at) ? 'none' : 'clause';
     case ']':
     case '}':
       return 'clause';
     default:
       return 'none';
   }
+}
+
+/** "2) the treadle, b) its lid": the sign of an item belongs to the item. */
+function numbersAnItem(tokens: readonly Token[], bracket: number): boolean {
+  const sign = tokens[bracket - 1];
+  const isSign = sign?.kind === 'number' ? sign.folded.length <= 2 : sign?.kind === 'word' && sign.folded.length === 1;
+  const after = tokens[bracket + 1];
+  return isSign && tokens[bracket]!.glued && after !== undefined && after.kind !== 'break';
 }
 
 /** What ends before the token at `at`: a bullet, an opening bracket, a word of contrast. */

@@ -60,6 +60,9 @@ describe('clauses', () => {
     ['Serial: K20417', ['Serial: K20417']],
     ['the head (1954) is iron', ['the head', '(1954)', 'is iron']],
     ['iron / heavy', ['iron /', 'heavy']],
+    ['2) the treadle, 24 kg', ['2) the treadle,', '24 kg']],
+    ['iron\nb) its lid', ['iron', 'b) its lid']],
+    ['iron (2) and 12) more', ['iron', '(2)', 'and 12)', 'more']],
     ['“Nice!” she said', ['“Nice!”', 'she said']],
   ])('%j', (text, parts) => {
     expect(cut(text).flat()).toEqual(parts);
