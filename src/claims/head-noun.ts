@@ -18,6 +18,7 @@ export function headOf(
   const counted = countsMachines(part, cues);
   if (!first)
     return counted || cues.some((cue) => cue.value === 'lot' && cue.lastToken > cue.firstToken) ? 'lot' : null;
+  if (first.what !== 'part' && endsInTimes(part)) return 'lot';
   if (counted && nouns.every(({ what }) => what !== 'part')) return 'lot';
   if (first.isName && isFittedTo(part, first, cues)) return 'part';
   if (isPairOfNames(part, names, cues) || isCountOfNames(part, names) || isLot(part, nouns, first, cues)) return 'lot';
@@ -37,7 +38,16 @@ function areSeveral(field: TextPart['field'], names: readonly NameClaim[]): bool
 /** "3 for spares: Name, Other", "Lot: Name + Other". */
 function isCountOfNames({ field, tokens }: TextPart, names: readonly NameClaim[]): boolean {
   const opening = tokens[firstWordOf(tokens)]?.folded ?? '';
-  return /^(?:[2-9]|lot|konvolut|paket|bundle)$/.test(opening) && areSeveral(field, names);
+  return (
+    /^(?:[2-9]|two|three|four|zwei|drei|vier|deux|trois|quatre|lot|konvolut|paket|bundle)$/.test(opening) &&
+    areSeveral(field, names)
+  );
+}
+
+/** "Old heads, x7", "Name (x 3)". */
+function endsInTimes({ tokens, field }: TextPart): boolean {
+  const [times, count] = tokens.filter(({ kind }) => kind !== 'mark').slice(-2);
+  return field === 'title' && /^[x×]$/.test(times?.folded ?? '') && /^(?:[2-9]|[1-9]\d)$/.test(count?.folded ?? '');
 }
 
 /** "Three sewing machines", "2x Name", "job lot of sewing machines". */

@@ -11,7 +11,7 @@ export const WANTED_FIRST_PERSON =
   "i would like to buy|i'd like to buy|would like to buy one|i am after one|i'm after one|i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
 
 export const LOT =
-  'contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
+  'all must go together|must all go together|contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
   'machines|konvolut|sammlung|sammlungsauflösung|posten|paket|lot de|collection de';
 
 /** Words of number that make a plural thing a lot: "three sewing machines". */
@@ -19,7 +19,7 @@ export const NUMBER_WORDS =
   'two|three|four|five|six|seven|eight|nine|ten|several|various|assorted|multiple|zwei|drei|vier|fünf|sechs|mehrere|diverse|deux|trois|quatre|cinq|plusieurs|diverses';
 
 export const SERVICE =
-  'i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
+  'i mend|we mend|repairs and services|repairs & services|repair and services|machines serviced|machines repaired|machines overhauled|machines restored|serviced and repaired|repaired and serviced|maschinen repariert|i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
   'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
   'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 
@@ -37,7 +37,7 @@ export const ASKING =
 
 /** A text that says so offers work, not a thing. */
 export const SERVICE_FIRST_PERSON =
-  "years repairing|years of repairing|strip clean and set up|bring it to me|bring them to me|i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
+  "brought back to life|at your home|i clean oil and|i clean, oil and|in your own home|bei ihnen zu hause|à domicile|years repairing|years of repairing|strip clean and set up|bring it to me|bring them to me|i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i mend|we mend|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
 
 /** Words that make several named machines one offer: "X and Y, the pair". */
 export const TOGETHER =
@@ -58,3 +58,7 @@ export const SERVICE_FIRST =
 
 /** Machines counted without their full name: "three machines as one lot". */
 export const COUNTED = 'machines|heads|maschinen';
+
+/** The name of a machine is that of what the parts are of: "Name motor and pedal. No machine." */
+export const NO_MACHINE =
+  'no machine|no head|machine not included|machine is not included|not the machine|not a machine|without the machine|keine maschine|ohne maschine|nicht die maschine|sans la machine|sans machine|pas de machine|pas la machine';

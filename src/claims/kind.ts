@@ -40,13 +40,19 @@ function kindByTitle({ listing, description, hits, names }: KindInput, title: Te
   const inDescription = (description && hits.get(description)) ?? [];
   const head = headOf(title, inTitle, names, cues);
   if (head === 'lot' || countsNames(description, names)) return 'lot';
-  const sellsParts = offersParts(description, inDescription, names);
+  const sellsParts = offersParts(description, inDescription, names) || isWithoutIt(inTitle, description);
   if (head === 'part') {
     const goesOn = opensWithName(inTitle, names) && !sellsParts && describesThing(description, inDescription, names);
     return goesOn ? itemOrWanted(description) : 'part';
   }
   if (sellsParts) return 'part';
   return head && itemOrWanted(description);
+}
+
+/** "Name motor and pedal. No machine, just what you see." */
+function isWithoutIt(inTitle: readonly Hit[], description: TextPart | null): boolean {
+  if (!description || !inTitle.some(({ value }) => value.kind === 'part')) return false;
+  return cuesIn(description).some(({ value }) => value === 'no-machine');
 }
 
 function itemOrWanted(description: TextPart | null): Kind {

@@ -1,3 +1,4 @@
+import { fold } from '../text/fold';
 import { beginningWithin, contains, type Hit, hitsOver, LONGEST_PHRASE, ofKind } from './hits';
 import type { CueMatch } from './kind-cues';
 import { type TextPart, tokenAt } from './part-text';
@@ -27,7 +28,10 @@ export function nounsIn(
   const isHeld = (hit: Hit): boolean =>
     hitsOver(hits, hit.firstToken).some((other) => NAMING_KINDS.has(other.value.kind) && contains(other, hit)) ||
     beginningWithin(donors, hit.firstToken - LONGEST_PHRASE, hit.firstToken).some((cue) => contains(cue, hit));
-  const own = names.filter(({ field }) => field === part.field).map((name) => tokensOf(part, name));
+  const inField = names.filter(({ field }) => field === part.field);
+  const own = inField.map((name) => tokensOf(part, name));
+  // "24 'POSTMISTRESS'": a name that ends so is no plural.
+  const singular = new Set(inField.flatMap((name, i) => (isAsPacksWrite(name) ? [own[i]!.lastToken] : [])));
   const named = namedAt(own);
   const isName = ({ firstToken, lastToken }: Place): boolean => (named.get(firstToken) ?? -1) >= lastToken;
   const noun = (what: 'thing' | 'part', hit: Hit): Noun => ({
@@ -35,7 +39,7 @@ export function nounsIn(
     firstToken: hit.firstToken,
     lastToken: hit.lastToken,
     isName: isName(hit),
-    plural: /[sn]$/.test(part.tokens[hit.lastToken]!.folded),
+    plural: /[sn]$/.test(part.tokens[hit.lastToken]!.folded) && !singular.has(hit.lastToken),
   });
   return [
     ...ofKind(hits, 'thing').map((hit) => noun('thing', hit)),
@@ -47,6 +51,12 @@ export function nounsIn(
     }),
   ].sort((a, b) => a.firstToken - b.firstToken);
 }
+
+function isAsPacksWrite({ name, quote }: NameClaim): boolean {
+  return fold(name).text.endsWith(fold(quote).text.slice(-SHORTEST_END));
+}
+
+const SHORTEST_END = 2;
 
 interface Place {
   firstToken: number;

@@ -82,7 +82,12 @@ function foreignClauses(part: TextPart, names: readonly NameClaim[], own: Readon
   }
   for (const first of ownAt) found.delete(first);
   for (const [first, start] of [...found])
-    for (const one of [...bracketsBehind(part, first), ...rowsBehind(part, first, found, ownAt)]) found.set(one, start);
+    for (const one of [
+      ...bracketsBehind(part, first),
+      ...rowsBehind(part, first, found, ownAt),
+      ...itsBehind(part, first),
+    ])
+      found.set(one, start);
   return found;
 }
 
@@ -116,6 +121,15 @@ function rowsBehind(
     out.push(next.first);
   }
   return out;
+}
+
+/** "A leaflet shows it beside the Name, with its front bobbin": of the one just named. */
+function itsBehind(part: TextPart, first: number): number[] {
+  const at = clauseIndexAt(part, first);
+  const [clause, next] = part.clauses.slice(at, at + 2);
+  if (!next || next.sentence !== clause!.sentence) return [];
+  const [word, its] = next.tokens.filter(({ kind }) => kind === 'word');
+  return word?.folded === 'with' && /^(?:its|their)$/.test(its?.folded ?? '') ? [next.first] : [];
 }
 
 const MOST_ROWS = 6;

@@ -4,7 +4,7 @@ import { clauseAt, type TextPart, tokenAt } from './part-text';
 export const OTHER_NUMBERS: ReadonlySet<string> = new Set(
   (
     'part patent patents pat casting model item ref lot stock phone tel mobile order article artikel motor teil modell telefon case ' +
-    'cabinet table controller pedal lamp box key badge ticket previous first koffer tisch anlasser moteur coffret ' +
+    'cabinet table controller pedal lamp box key ticket previous first koffer tisch anlasser moteur coffret ' +
     'id ad advert listing anzeige anzeigennummer inserat annonce reference telephone sku isbn ean'
   ).split(' '),
 );

@@ -28,7 +28,8 @@ export interface PartReading {
 export function valuesIn(reading: PartReading): ValueClaim[] {
   return ofKind(reading.hits, 'value').map((hit) => {
     const { pack, attribute, value } = hit.value;
-    const claim = framed(reading, hit, ofOwnNoun(reading, hit, stanced(reading, hit, attribute)));
+    const own = ofOneThing(reading, hit, stanced(reading, hit, attribute));
+    const claim = framed(reading, hit, ofOwnNoun(reading, hit, own));
     return Object.assign(claim, { pack, attribute, value });
   });
 }
@@ -52,6 +53,19 @@ export function wordingsIn(reading: PartReading): WordingClaim[] {
 function framed(reading: PartReading, hit: Hit, claim: Stanced): Stanced {
   return reading.framer?.turn(claim, hit) ?? claim;
 }
+
+/** "The free arms and zigzags of later years": machines of that sort, which no single one is. */
+function ofOneThing({ part }: PartReading, hit: Hit, claim: Stanced): Stanced {
+  const { folded } = part.tokens[hit.lastToken]!;
+  if (hit.firstToken !== hit.lastToken || !/[^s]s$/.test(folded) || claim.subject === 'other') return claim;
+  const [noun, before] = part.tokens.slice(Math.max(0, hit.firstToken - 2), hit.firstToken);
+  const several = SEVERAL.test(before?.folded ?? '');
+  const joined = before?.folded === 'and' && /[^s]s$/.test(noun?.folded ?? '') && !VERBS.test(noun!.folded);
+  return several || joined ? ofAnother(claim, 'noun', claim.quote) : claim;
+}
+
+const SEVERAL = /^(?:the|these|those|their|our|other|later|earlier|many|most|all|both|some)$/;
+const VERBS = /^(?:sews|goes|works|runs|does|stitches|has|is|makes|reverses)$/;
 
 /** "An aluminium shed": in prose an adjective may be another noun's; a title's words are all of what is on sale. */
 function ofOwnNoun(reading: PartReading, hit: Hit, claim: Stanced): Stanced {

@@ -74,10 +74,32 @@ function isMadeByPlace({ part, hits }: PartReading, mention: YearMention, first:
   if (opensWithYear(part, clause, first, last) || isInRow(part, clause, first) || isLabelled(part, clause, first))
     return true;
   if (isBareYear(part, clause, first, last)) return isBehindName({ part, hits }, clause) || isMadeBefore(part, clause);
+  if (isPraised({ part, hits }, clause, first, last)) return true;
   return beginningWithin(hits, last + 1, last + 4).some(
     (hit) => hit.value.kind === 'thing' && hit.lastToken <= clause.last,
   );
 }
+
+/** "Genuine 1940s portable.": nothing stands around it but praise and one feature. */
+function isPraised(
+  { part, hits }: Pick<PartReading, 'part' | 'hits'>,
+  clause: ClauseRange,
+  first: number,
+  last: number,
+): boolean {
+  const before = part.tokens.slice(clause.first, first).filter(({ kind }) => kind === 'word');
+  return (
+    before.length > 0 &&
+    before.every(({ folded }) => PRAISE.test(folded)) &&
+    beginningWithin(hits, last + 1, last + 1).some(
+      (hit) =>
+        hit.value.kind === 'value' &&
+        part.tokens.slice(hit.lastToken + 1, clause.last + 1).every(({ kind }) => kind === 'mark'),
+    )
+  );
+}
+
+const PRAISE = /^(?:a|an|genuine|authentic|true|real|original|proper|typical|classic|lovely|beautiful|nice|fine|good)$/;
 
 /** "1940s machine in full working order". */
 function opensWithYear(part: TextPart, clause: ClauseRange, first: number, last: number): boolean {

@@ -10,6 +10,11 @@ const COUNTED =
 const DATE_BEFORE = /(?:^|[^\d./-])(?:(?:0?[1-9]|[12]\d|3[01])[./-])?(?:0?[1-9]|[12]\d|3[01])[./-]$/;
 const MONTH_BEFORE = /(?:^|[^\d./-])(?:0?[1-9]|1[0-2])[./-]$/;
 const DATE_START = /(?:^|[^\d./-])(?:0?[1-9]|[12]\d|3[01])[./-](?:0?[1-9]|[12]\d|3[01])[./-]$/;
+/** "One of only 2000 built": how many. */
+const FEW =
+  /(?:^|[^\p{L}])(?:only|just|one of|fewer than|less than|nur|lediglich|seulement) (?:about |around |some |etwa |rund )?$/u;
+const MADE =
+  /^ (?:of (?:them|these|those) )?(?:were |was )?(?:ever )?(?:made|built|produced|manufactured|turned out|left the|examples|exist|survive|gebaut|hergestellt|exemplaires|stuck)(?!\p{L})/u;
 const GLUED_WORD = /(?<!\p{L})(?:c|ca|um|anno|bj|est|year|baujahr)$/u;
 const YEAR_NEXT = /^ ?[-/] ?(?:1[5-9]\d\d|20\d\d)(?!\d)/;
 const AGE = /(?:^|[^\p{L}])(?:his|her|my|their|your|our|seinen|ihren|meinen)(?: (?:early|mid|late))?[ -]$/u;
@@ -35,5 +40,6 @@ export function isNoYear(folded: string, core: YearCore): boolean {
   if (!core.isPlain) return false;
   const after = folded.slice(core.end, core.end + 24);
   if (isGluedToOther(folded, core) || OTHER_NUMBER.test(before)) return true;
+  if (FEW.test(before) && (MADE.test(after) || /one of only $/.test(before))) return true;
   return COUNTED.test(after) || followsPriceOnly(after) || isPhoneNumber(folded, core.start);
 }

@@ -1,6 +1,6 @@
 import { onSale } from '../../claims/claimed';
 import type { NameClaim } from '../../claims/reading';
-import type { ModelKnown } from '../../pack/knowledge';
+import type { FamilyKnown, ModelKnown } from '../../pack/knowledge';
 import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
@@ -20,7 +20,7 @@ interface ModelName {
  * "this is a …", "Model: …") they exclude each other; else it is a question which is on sale.
  */
 export function nameName(auditCase: AuditCase): Finding[] {
-  return [...twoModels(auditCase), ...anotherMaker(auditCase)];
+  return [...twoModels(auditCase), ...anotherMaker(auditCase), ...anotherFamily(auditCase)];
 }
 
 function twoModels(auditCase: AuditCase): Finding[] {
@@ -33,12 +33,13 @@ function twoModels(auditCase: AuditCase): Finding[] {
   const own = new Set(reading.claimedModels.map((model) => model.ref));
   const sameAsFirst = (name: ModelName): boolean =>
     own.has(name.model.ref) || names.some((other) => own.has(other.model.ref) && isSamePlace(other.claim, name.claim));
-  // "It isn't a Name, the Name is the small one": what it is denied to be is only explained.
-  const isDenied = (model: ModelKnown): boolean =>
-    reading.names.some(({ of, stance }) => stance === 'denies' && 'model' in of && of.model.ref === model.ref);
+  // "It isn't a Name, the Name is the small one", "I'd been told it was a Name, the Name is …": what it is not said to
+  // be is only explained.
+  const isExplained = (model: ModelKnown): boolean =>
+    reading.names.some(({ of, stance }) => stance !== 'says' && 'model' in of && of.model.ref === model.ref);
   const others = names.filter(
     (name) =>
-      !isDenied(name.model) &&
+      !isExplained(name.model) &&
       name.model.pack === first.model.pack &&
       name.claim.stance === 'says' &&
       !sameAsFirst(name) &&
@@ -112,6 +113,45 @@ function anotherMaker(auditCase: AuditCase): Finding[] {
       ask: askOf(askTexts.maker, auditCase),
     },
   ];
+}
+
+/** The title or a "this is a …" counts the model to a line of its maker's that it isn't of: "Name 118, of the … class". */
+function anotherFamily(auditCase: AuditCase): Finding[] {
+  const { reading, knowledge } = auditCase;
+  const model = reading.claimedModels.find((one) => !one.isType);
+  const said = onSale(reading.names).filter((name) => name.stance === 'says' && !name.misspelt);
+  const claim = said.find(({ of }) => 'model' in of && of.model.ref === model?.ref);
+  if (!model?.family || !claim) return [];
+  const { family } = model;
+  const other = said.find(
+    (name) =>
+      'family' in name.of &&
+      name.of.family.pack === family.pack &&
+      name.of.family.ref !== family.ref &&
+      !isMakersOwn(name.of.family) &&
+      (name.field === 'title' || name.identity) &&
+      !isSamePlace(name, claim),
+  );
+  if (!other || !('family' in other.of)) return [];
+  const source = sourceOf(knowledge, model.pack, model.def.source);
+  return [
+    {
+      id: `name-name:${model.ref}:family`,
+      check: 'name-name',
+      standing: 'disproved',
+      attribute: null,
+      said: [saidOf(other), saidOf(claim)],
+      known: [{ pack: model.pack, entry: model.id, text: texts.knownFamily(model.label, family.def.label), source }],
+      text: texts.anotherFamily(other.quote, claim.quote),
+      ask: askOf(askTexts.whichIsRight(other.quote, claim.quote), auditCase),
+    },
+  ];
+}
+
+/** All that a maker made goes by the maker's name. */
+function isMakersOwn({ def }: FamilyKnown): boolean {
+  const maker = def.maker?.toLowerCase();
+  return def.names.some((name) => (typeof name === 'string' ? name : name.text).toLowerCase() === maker);
 }
 
 function makerOf(model: ModelKnown | undefined): string | null {

@@ -69,12 +69,15 @@ function statementOf(words: Word[], token: number): Word[] {
     if (!/^(?:it|this)$/.test(words[i]!.folded) || !startsVerb(words[i + 1])) continue;
     // "… in a suitcase it does zigzag …": written without a stop, it begins behind any noun.
     if (i > RUNS_ON && NOUNS.has(words[i - 1]!.is)) return words.slice(i);
-    if (words[i - 1]!.is !== 'joins') continue;
+    if (words[i - 1]!.is !== 'joins' && !CONCLUDES.test(words[i - 1]!.folded)) continue;
     const governed = words.slice(0, i).some(({ is }) => is === 'speech' || is === 'thinks' || is === 'supposes');
     return governed ? words : words.slice(i);
   }
   return words;
 }
+
+/** "Mine is the later sort, which means it takes …". */
+const CONCLUDES = /^(?:means|meaning|so|hence)$/;
 
 /** Words behind which a sentence without a stop runs on. */
 const RUNS_ON = 12;

@@ -13,13 +13,15 @@ const FROM = /^(?:from|off|for)$/;
 /** "Cast iron construction that modern machines cannot match." */
 const OPENS_RELATIVE = /^(?:that|which|who|whose)$/;
 const LOOK_AHEAD = 4;
+/** In a sentence that runs on without a stop, what is wanted far behind is something else. */
+const MOST_OF_AN_OFFER = 12;
 
 /** A phrase that opens its clause: a list's item, or the subject of what follows ("zigzag works well"). */
 export function predicateTurns({ words, first, last }: Framed, governor: Governor): Turn | null {
   const rest = words.slice(last + 1);
   // "The big one was mother's, the alloy one my brother's."
   if (rest[0]?.is === 'possessive' && rest.length <= 3) return { to: 'other', word: rest[0] };
-  const offered = rest.find(({ folded }) => OFFERED.test(folded));
+  const offered = rest.slice(0, MOST_OF_AN_OFFER).find(({ folded }) => OFFERED.test(folded));
   if (offered) return { to: 'other', word: offered };
   const also = rest.find(({ folded }, i) => folded === 'also' && rest.slice(i).some(({ is }) => is === 'sells'));
   if (also) return { to: 'other', word: also };

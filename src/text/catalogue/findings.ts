@@ -82,6 +82,9 @@ export const findingTexts = {
     known: (label: string, other: string) => `${label} and ${other} are two models.`,
     knownMaker: (label: string, maker: string) => `${label} was made by ${maker}.`,
     anotherMaker: (maker: string, model: string) => `“${maker}” didn’t make the “${model}”.`,
+    knownFamily: (label: string, family: string) => `${label} belongs to ${family}.`,
+    anotherFamily: (family: string, model: string) =>
+      `“${family}” is another line of machines than that of the “${model}”.`,
   },
   rarity: {
     known: (label: string, number: string) => `About ${number} were made of ${label}.`,

@@ -52,6 +52,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
   ],
   lot: [
     'Job lot of sewing machines',
+    'Clearance: Grindlewade sewing machines, x7',
+    'Two machines, Cressiter + Wendelow',
     'Three sewing machines',
     '2x Cressiter and a cabinet',
     { title: 'Wendelow and another for spares', description: 'Two Wendelows, sold together.' },
@@ -62,6 +64,9 @@ const kinds: Record<string, readonly (string | { title: string; description: str
   ],
   service: [
     'Sewing machine repair service',
+    'I mend old Grindlewades',
+    'Grindlewade repairs and services',
+    'Old machines serviced, Grindlewade a speciality',
     'Nähmaschinenreparatur',
     { title: 'Sewing machines', description: 'I repair all old machines. Call out 20 pounds.' },
     { title: 'Sewing machines', description: '30 years repairing them, everywhere.' },

@@ -70,6 +70,8 @@ describe('findYears: which years', () => {
 describe('findYears: what is no year', () => {
   it.each([
     '£1954',
+    'only 2000 built',
+    'one of only 1954 made',
     '1954 €',
     '1950 ono',
     'asking 1950',

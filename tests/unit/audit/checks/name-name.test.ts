@@ -25,6 +25,8 @@ describe('two models’ names for one thing', () => {
     'Sold next to the Wendelow in its day.',
     'This is a Cressiter.',
     'It may be a Wendelow.',
+    'Someone said it must be a Wendelow, but that has a bobbin.',
+    "I'd been told it was a Wendelow, the Wendelow is the small one.",
   ])('no second name for it: %s', (text) => expect(check(text)).toEqual([]));
 });
 
@@ -37,4 +39,21 @@ describe('a maker who didn’t make that model', () => {
   it.each(['Grindlewade Cressiter', 'Cressiter by Grindlewade, not Ulversholt'])('is not in: %s', (title) =>
     expect(found('name-name', { title, description: '', language: 'en' })).toEqual([]),
   );
+});
+
+describe('a line of machines that the model isn’t of', () => {
+  it('is found in the title', () =>
+    expect(found('name-name', { title: 'Grindlewade Fildercott Cressiter', description: '', language: 'en' })).toEqual([
+      'disproved: Grindlewade Fildercott | Cressiter',
+    ]));
+
+  it('is found where the text says in so many words what it is', () =>
+    expect(check('This is a Fildercott.')).toEqual(['disproved: Fildercott | Cressiter']));
+
+  it.each([
+    'Fits the Fildercott as well.',
+    'Looks like a Fildercott.',
+    'It is not a Fildercott.',
+    'It is a Grindlewade.',
+  ])('is none: %s', (text) => expect(check(text)).toEqual([]));
 });
