@@ -1,7 +1,13 @@
+import { fittingTo } from '../text/fitted';
 import { fold } from '../text/fold';
 
+const NO_WORDS = fittingTo(/[^\p{L}\p{N}]+/gu);
+
 /** Letters and digits alone: what two writings of one text share. */
-export const bare = (text: string): string => fold(text).text.replace(/[^\p{L}\p{N}]+/gu, '');
+export function bare(text: string): string {
+  const folded = fold(text).text;
+  return folded.replace(NO_WORDS(folded), '');
+}
 
 /** Cut off by whoever wrote it. */
 export const isCutOff = (text: string): boolean => /(?:…|\.{3})\s*$/.test(text);

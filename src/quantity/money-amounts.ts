@@ -1,3 +1,4 @@
+import { fitted } from '../text/fitted';
 import type { Folded } from '../text/fold';
 import type { Span } from '../text/span';
 import { minorUnits } from './currencies';
@@ -30,7 +31,7 @@ function timesThousand(value: string): string {
   return decimals.length > 3 ? `${digits}.${decimals.slice(3)}` : digits;
 }
 
-const MODEL_BEFORE = /(?<!\p{L})(?:class|klasse|classe|model|modell|modele|type|typ|no|nr|mark|mk|size)\.? $/u;
+const MODEL_BEFORE = fitted(/(?<!\p{L})(?:class|klasse|classe|model|modell|modele|type|typ|no|nr|mark|mk|size)\.? $/u);
 
 /** "class 15 450 €" is class 15 for 450: the space is not one between thousands. */
 function withoutModel(folded: string, number: Numeral): Numeral {
@@ -45,7 +46,7 @@ function withoutModel(folded: string, number: Numeral): Numeral {
   };
 }
 
-const THOUSANDS = /k(?![\p{L}\d])| ?k(?=€)| (?:thousand|tausend|tsd\.?|mille)(?!\p{L})/uy;
+const THOUSANDS = fitted(/k(?![\p{L}\d])| ?k(?=€)| (?:thousand|tausend|tsd\.?|mille)(?!\p{L})/uy);
 const DASH = /[,.:]-{1,2}(?!\d)|\/-{1,2}(?!\d)/y;
 const LONGEST_WHOLE = 15;
 
@@ -107,7 +108,7 @@ const COUNTRIES: Record<string, string> = {
   HK: 'HKD',
   SG: 'SGD',
 };
-const COUNTRY_AFTER = / ?(us|can|aus?|nz|hk|sg)(?![\p{L}\p{N}])/uy;
+const COUNTRY_AFTER = fitted(/ ?(us|can|aus?|nz|hk|sg)(?![\p{L}\p{N}])/uy);
 
 function countryAfter({ text, folded }: Reading, end: number, sign: Meaning): { currency: string; end: number } | null {
   const match = matchAt(COUNTRY_AFTER, folded.text, end);

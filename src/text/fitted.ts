@@ -1,39 +1,62 @@
-// What Unicode's properties come to among the characters of `WESTERN`, each inside a class.
-const AMONG_WESTERN = new Map([
-  ['\\p{L}', 'A-Za-zªµºÀ-ÖØ-öø-ÿ'],
-  ['\\p{Lu}', 'A-ZÀ-ÖØ-Þ'],
+/** Capital letters between the small ones of Latin Extended-A, and the two beyond it that Romanian has. */
+const CAPITALS = Array.from({ length: 0x80 }, (_, at) => String.fromCharCode(0x100 + at))
+  .filter((letter) => letter !== letter.toLowerCase())
+  .join('');
+// What Unicode's properties come to among the characters of `EUROPEAN`, each inside a class.
+const AMONG_EUROPEAN = new Map([
+  ['\\p{L}', 'A-Za-zªµºÀ-ÖØ-öø-ſȘ-țЀ-ґ'],
+  ['\\p{Lu}', `A-ZÀ-ÖØ-Þ${CAPITALS}ȘȚЀ-ЯҐ`],
   ['\\p{N}', '\\d²³¹¼-¾'],
   ['\\p{Sc}', '$¢-¥₠-⃀'],
 ]);
-/** Latin letters, punctuation and the signs of currencies: what most adverts are written in. */
-const WESTERN = /^[\0-\u00ff\u2010-\u205f\u20a0-\u20c0]*$/;
+/** Latin and Cyrillic letters, punctuation, signs and pictures: what most adverts are written in. */
+const EUROPEAN =
+  /^[\ufe0f\0-\u017f\u0218-\u021b\u0400-\u045f\u0490\u0491\u2010-\u205f\u20a0-\u20c0\u2116\u2122\u2190-\u245f\u2500-\u2775\u2794-\u27bf\u{1f300}-\u{1faff}]*$/u;
 const { exec } = RegExp.prototype;
+
+let asked = '';
+let isEuropean = true;
 
 /**
  * The same pattern, soon ready: letters as Unicode knows them are 650 ranges, which a browser takes up to half a
- * millisecond to get ready wherever a pattern names them. Of a text in western characters a pattern of a few ranges says
- * the same, and mostly no other is asked. Not for patterns with the flag g.
+ * millisecond to get ready wherever a pattern names them. Of a text in European characters a pattern of a few ranges says
+ * the same, and mostly no other is asked. Not for patterns with the flag g: see `fittingTo`.
  */
 export function fitted(pattern: RegExp): RegExp {
-  let western: RegExp | null = null;
+  const its = fittingTo(pattern);
   pattern.exec = (text) => {
-    if (!WESTERN.test(text)) return exec.call(pattern, text);
-    western ??= new RegExp(amongWestern(pattern.source), pattern.flags);
-    western.lastIndex = pattern.lastIndex;
-    const found = western.exec(text);
-    pattern.lastIndex = western.lastIndex;
+    const fitting = its(text);
+    if (fitting === pattern) return exec.call(pattern, text);
+    fitting.lastIndex = pattern.lastIndex;
+    const found = fitting.exec(text);
+    pattern.lastIndex = fitting.lastIndex;
     return found;
   };
   return pattern;
 }
 
+/** Which pattern says of a text what the given one says, with the same flags. */
+export function fittingTo(pattern: RegExp): (text: string) => RegExp {
+  let european: RegExp | null = null;
+  return (text) => {
+    // Of one text many patterns are asked.
+    if (text !== asked) {
+      asked = text;
+      isEuropean = EUROPEAN.test(text);
+    }
+    if (!isEuropean) return pattern;
+    european ??= new RegExp(amongEuropean(pattern.source), pattern.flags);
+    return european;
+  };
+}
+
 /** A property stands in a class already, or makes one. */
-function amongWestern(source: string): string {
+function amongEuropean(source: string): string {
   let inClass = false;
   return source.replace(/\\p\{\w+\}|\\.|[[\]]/gs, (part) => {
     if (part === '[') inClass = true;
     if (part === ']') inClass = false;
-    const its = AMONG_WESTERN.get(part);
+    const its = AMONG_EUROPEAN.get(part);
     return its === undefined ? part : inClass ? its : `[${its}]`;
   });
 }

@@ -72,8 +72,6 @@ const DASH = /^\p{Pd}$/u;
 const SPACE = /^\p{Zs}$/u;
 /** Accents of every script's letters, but not the marks that make another sound of a kana or carry an Indic vowel. */
 const ACCENTS = /(?![\u3099\u309a])(?=\p{M})\p{Script=Inherited}/gu;
-const DIGIT_AT_END = /\p{Nd}$/u;
-const DIGIT_AT_START = /^\p{Nd}/u;
 const DECIMAL_DIGIT = /^\p{Nd}$/u;
 
 const remembered = new Map<string, string>();
@@ -159,8 +157,8 @@ function folded(text: string): Folded {
     const end = at + character.length;
     let piece = foldCharacter(character);
     // "10½" is ten and a half: the half must not run into the ten.
-    if (afterDigit && DIGIT_AT_START.test(piece) && !DECIMAL_DIGIT.test(character)) piece = ` ${piece}`;
-    if (piece) afterDigit = DIGIT_AT_END.test(piece);
+    if (afterDigit && isAsciiDigit(piece.charCodeAt(0)) && !DECIMAL_DIGIT.test(character)) piece = ` ${piece}`;
+    if (piece) afterDigit = isAsciiDigit(piece.charCodeAt(piece.length - 1));
     if (piece) places.addWhole(at, end, piece.length);
     // An accent belongs to the letter before it.
     else if (!IGNORABLE.test(character)) places.lengthenLast(end);

@@ -1,3 +1,4 @@
+import { byWords } from '../../text/by-words';
 import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 
@@ -17,13 +18,15 @@ const AGO = fitted(
     'u',
   ),
 );
-const TODAY = fitted(
-  /(?<!\p{L})(?:today|just now|moments ago|this morning|heute|gerade eben|soeben|aujourd'?hui|a l'instant|vandaag|zojuist|vanochtend|oggi|adesso|hoy|ahora mismo|idag|i dag)(?!\p{L})/u,
+/** A word of it, without which no text has it. */
+const AGO_WORDS = byWords(/\b(?:ago|geleden|fa|sedan|siden|atras|vor|il y a|hace|seit|depuis|ha|da)\b/);
+const TODAY = byWords(
+  /\b(?:today|just now|moments ago|this morning|heute|gerade eben|soeben|aujourd'?hui|a l'instant|vandaag|zojuist|vanochtend|oggi|adesso|hoy|ahora mismo|idag|i dag)\b/,
 );
-const DAY_BEFORE = fitted(
-  /(?<!\p{L})(?:the day before yesterday|vorgestern|avant-hier|eergisteren|l'altro ieri|ieri l'altro|anteayer|i forgars|i forgårs)(?!\p{L})/u,
+const DAY_BEFORE = byWords(
+  /\b(?:the day before yesterday|vorgestern|avant-hier|eergisteren|l'altro ieri|ieri l'altro|anteayer|i forgars|i forgårs)\b/,
 );
-const YESTERDAY = fitted(/(?<!\p{L})(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i gar|i går)(?!\p{L})/u);
+const YESTERDAY = byWords(/\b(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i gar|i går)\b/);
 
 /**
  * How many days before the day of reading a text says something was ("3 days ago": 3, "heute": 0), or null. Hours and
@@ -31,7 +34,7 @@ const YESTERDAY = fitted(/(?<!\p{L})(?:yesterday|gestern|hier|gisteren|ieri|ayer
  */
 export function daysAgo(text: string, language: string | null): number | null {
   const folded = fold(text.slice(0, 200)).text;
-  const ago = AGO.exec(folded);
+  const ago = AGO_WORDS.test(folded) ? AGO.exec(folded) : null;
   if (ago) {
     const [, first, unit, second, otherUnit] = ago;
     const count = first ?? second!;

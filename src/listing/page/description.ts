@@ -2,7 +2,7 @@ import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { type Box, CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
-import { COLON, DESCRIPTION_WORDS, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
+import { COLON, endOfKind, isContinued, isDescription, isInShort, unlabelledAfter } from './box-kinds';
 import { headingLabel, isOfComments } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
@@ -75,7 +75,7 @@ export function descriptionsOf(reading: Reading): Block[] {
   const isOther = (from: number, to: number) => other.some((tab) => tab.from < to && tab.to > from);
   for (const [at, box] of boxes.entries()) {
     if (found.length >= 6) break;
-    if (!DESCRIPTION_WORDS.test(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
+    if (!isDescription(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
     if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
     if (isContinued(boxes, at)) continue;
     const its = range(box.from, endOfKind(boxes, at));
@@ -84,7 +84,7 @@ export function descriptionsOf(reading: Reading): Block[] {
       (inner) =>
         inner.from >= box.from &&
         inner.to <= box.to &&
-        DESCRIPTION_WORDS.test(inner.hint) &&
+        isDescription(inner.hint) &&
         isAllOf(reading, box, inner, telling),
     );
     // The name is common for what says a word about something.

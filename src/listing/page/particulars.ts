@@ -1,3 +1,4 @@
+import { byWords } from '../../text/by-words';
 import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { readDate } from '../decide/dates';
@@ -8,21 +9,23 @@ import { CONDITION_WORDS } from './condition-words';
 import { headingLabel } from './heading-labels';
 import { type Piece, piecesOf } from './pieces';
 import { isOnly, levelOf, type Reading } from './reading';
-import { remembered } from './remembered';
 import { rowLabel } from './row-labels';
 import { SITE_NAMES } from './site-headings';
 import { AWAY } from './zones';
 
-const PLACE_NAMES = remembered(
-  /\b(?:location|locality|loc|where|place|city|town|address|geo|map|map-?pin|map-?marker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)\b/,
+const PLACE_NAMES = byWords(
+  /\b(?:location|locality|loc|where|place|city|town|address|geo|map|mappin|mapmarker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)\b/,
 );
-const CONDITION_NAMES = remembered(
-  /\b(?:item-?condition|condition|cond|state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)\b/,
+const CONDITION_NAMES = byWords(
+  /\b(?:itemcondition|condition|cond|state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)\b/,
 );
-const DATE_NAMES = remembered(
-  /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|posted-at|inserito|publie\w*)\b/,
+const DATE_NAMES = byWords(
+  /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|inserito|publie\w*)\b/,
 );
-const SERIAL_NAMES = remembered(/\b(?:serial|serial-?number|seriennummer|serienummer|matricola)\b/);
+const SERIAL_NAMES = byWords(/\b(?:serial|serialnumber|seriennummer|serienummer|matricola)\b/);
+/** Of an address: ".example". */
+const ENDING = fitted(/\.\p{L}+$/u);
+const CAPITAL = fitted(/\p{Lu}/u);
 const SMALL = 80;
 const LINES_NEAR_TITLE = 14;
 
@@ -57,7 +60,7 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
 
   /** Lines that say when: the place mostly stands beside the day. */
   const dated = new Set<number>();
-  const isDay = (text: string) => DAY.test(text) || daysAgo(text, around.language) !== null;
+  const isDay = (text: string) => dayIn(text) || daysAgo(text, around.language) !== null;
   for (const { text, line } of pieces) if (isDay(text)) dated.add(line);
 
   const found: Candidate[] = [];
@@ -68,12 +71,12 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
   };
   // A site that is called by its address goes by its first part, too.
   const sites = [around.siteName, lastPart(around.windowTitle)]
-    .map((name) => fold(name).text.replace(/\.\p{L}+$/u, ''))
+    .map((name) => fold(name).text.replace(ENDING, ''))
     .filter(Boolean);
   for (const piece of pieces) {
     const { text, folded, hint, line } = piece;
     const label = piece.label ? rowLabel(piece.label) : null;
-    if (!label && (folded === title || sites.includes(folded.replace(/\.\p{L}+$/u, '')))) continue;
+    if (!label && (folded === title || sites.includes(folded.replace(ENDING, '')))) continue;
     if (SITE_NAMES.test(hint)) continue;
     if (rowLabel(text) || headingLabel(text) || amountsIn(text).length > 0) continue;
     const distance = titleLine >= 0 ? Math.abs(line - titleLine) : LINES_NEAR_TITLE;
@@ -86,17 +89,17 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
       (CONDITION_NAMES.test(hint) ? 0.35 : 0);
     if (condition > 0 && !/\d/.test(text) && condition + near >= 0.39) add('condition', text, condition + near);
 
-    const day = DAY.exec(text);
+    const day = dayIn(text);
     if (day && !OTHER_DAY.test(`${piece.before} ${folded}`)) {
       const isListed = LISTED_WORDS.test(folded) || LISTED_WORDS.test(piece.before) || label === 'listedDate';
-      add('listedDate', day[0], 0.25 + (isListed ? 0.3 : 0) + (DATE_NAMES.test(hint) ? 0.2 : 0) + near);
+      add('listedDate', day, 0.25 + (isListed ? 0.3 : 0) + (DATE_NAMES.test(hint) ? 0.2 : 0) + near);
       continue;
     }
     if (!OTHER_DAY.test(`${piece.before} ${folded}`) && daysAgo(text, around.language) !== null) {
       const isListed = LISTED_WORDS.test(folded) || LISTED_WORDS.test(piece.before) || label === 'listedDate';
       const weight = 0.15 + (isListed ? 0.3 : 0) + (DATE_NAMES.test(hint) ? 0.2 : 0) + near;
       if (weight >= 0.25 && text.length < 40) add('listedDate', text, weight);
-      if (!/\p{Lu}/u.test(text.slice(1))) continue;
+      if (!CAPITAL.test(text.slice(1))) continue;
     }
     const place = placeIn(piece, again, counts.get(folded) ?? 1, label === 'place');
     const beside = dated.has(line) ? 0.25 : 0;
@@ -171,8 +174,9 @@ function holdsWords(all: string, words: string): boolean {
 const LETTER = fitted(/[\p{L}\d]/u);
 
 /** Headings over the place where a thing is to be seen or fetched. The languages of the labels. */
-const HAD_AT =
-  /^(?:(?:viewing|collection|pick-?up|kijken|bezichtiging|besichtigung|abholung|visite|retrait|visione|ritiro|visita|recogida)(?: (?:and|en|und|et|e|y) (?:viewing|collection|ophalen|afhalen|abholung|besichtigung|retrait|enlevement|ritiro|recogida))?|ophalen|afhalen|where it is|wo)$/;
+const HAD_AT = byWords(
+  /^(?:(?:viewing|collection|pick-?up|kijken|bezichtiging|besichtigung|abholung|visite|retrait|visione|ritiro|visita|recogida)(?: (?:and|en|und|et|e|y) (?:viewing|collection|ophalen|afhalen|abholung|besichtigung|retrait|enlevement|ritiro|recogida))?|ophalen|afhalen|where it is|wo)$/,
+);
 
 /** A place in brackets at the end of the heading, or on a line of it: "Hand crank - £45 (Netherholme)". */
 export function placeInHeading(reading: Reading): Candidate[] {
@@ -184,7 +188,7 @@ export function placeInHeading(reading: Reading): Candidate[] {
     if (index > titleLine && (own < 0 || heading[lines[index]!.box] !== own)) break;
     const [, place] = /\(([^()]{3,50})\)\s*$/.exec(lines[index]!.text) ?? [];
     const isBehindPrice = index > titleLine || amountsIn(lines[index]!.text).length > 0;
-    if (place && isBehindPrice && /^\p{Lu}/u.test(place) && !CONDITION_WORDS.test(fold(place).text))
+    if (place && isBehindPrice && CAPITAL.test(place[0]!) && !CONDITION_WORDS.test(fold(place).text))
       found.push({ field: 'place', value: place, source: 'page', weight: 0.6 });
   }
   return found;
@@ -215,31 +219,38 @@ export function headedParticulars(reading: Reading): Candidate[] {
 }
 
 /** Short lines that say where a thing is to be had. English; German; French; Dutch; Italian; Spanish; Nordic. From memory. */
-const TO_BE_HAD = fitted(
-  /^(?:\u{1f4cd}\s*|(?:(?:item )?located (?:in|at|near)|pick-?\s?up (?:in|from|at)|collect(?:ion)?(?: only)?,? (?:in|from|at)|buyer collects (?:in|from)|can be (?:seen|collected) (?:in|at)|(?:sent|ships|posted|dispatched) from|abholung in|abzuholen in|steht in|ophalen in|af te halen in|[àa] retirer [àa]|visible [àa]|ritiro a|si trova a|recogida en|se recoge en|finns i|hämtas i|hentes i|odbiór w|osobní odběr v)\s+)(\p{Lu}[^.!?;:|·(]{1,50})/iu,
-);
+const TO_BE_HAD =
+  '(?:item )?located (?:in|at|near)|pick-?\\s?up (?:in|from|at)|collect(?:ion)?(?: only)?,? (?:in|from|at)|buyer collects (?:in|from)|can be (?:seen|collected) (?:in|at)|(?:sent|ships|posted|dispatched) from|abholung in|abzuholen in|steht in|ophalen in|af te halen in|[àa] retirer [àa]|visible [àa]|ritiro a|si trova a|recogida en|se recoge en|finns i|hämtas i|hentes i|odbiór w|osobní odběr v';
+const PLACE_TO_BE_HAD = fitted(new RegExp(`^(?:\\u{1f4cd}\\s*|(?:${TO_BE_HAD})\\s+)(\\p{Lu}[^.!?;:|·(]{1,50})`, 'iu'));
+/** Most lines begin in no such way. */
+const BEGINS = byWords(new RegExp(`^(?:${fold(TO_BE_HAD).text})`));
 
 /** "Collection from Lower Thrapwick" on a line of its own. */
 export function placesToldOf({ lines, zones, cards }: Reading): Candidate[] {
   const found: Candidate[] = [];
   for (const [index, { text }] of lines.entries()) {
     if (text.length > SMALL || zones[index] === AWAY || cards.lines.has(index)) continue;
-    const [, place] = TO_BE_HAD.exec(text) ?? [];
-    if (place && /^\p{Lu}/u.test(place))
+    if (!text.startsWith('\u{1f4cd}') && !BEGINS.test(fold(text).text)) continue;
+    const [, place] = PLACE_TO_BE_HAD.exec(text) ?? [];
+    if (place && CAPITAL.test(place[0]!))
       found.push({ field: 'place', value: place.trim(), source: 'page', weight: 0.55 });
     if (found.length >= 5) break;
   }
   return found;
 }
 
-const LISTED_WORDS =
-  /\b(?:listed|posted|placed|published|added|advertised|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|publiee?|depos|mise? en ligne|en ligne depuis|geplaatst|sinds|publicado|pubblicato|inserito|upplagd|inlagd|publicerad|oprettet|indrykket|publisert|lagt ut|dodan\w*|opublikowan\w*|vlozeno|pridano|julkaistu|lisatty|feladva)\b/i;
+const LISTED_WORDS = byWords(
+  /\b(?:listed|posted|placed|published|added|advertised|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|publiee?|depos|mise? en ligne|en ligne depuis|geplaatst|sinds|publicado|pubblicato|inserito|upplagd|inlagd|publicerad|oprettet|indrykket|publisert|lagt ut|dodan\w*|opublikowan\w*|vlozeno|pridano|julkaistu|lisatty|feladva)\b/,
+);
 /** Days of something else. */
-const OTHER_DAY =
-  /\b(?:wrote|schrieb|ecrit|schreef|ha scritto|escribio|ends?|ending|until|closes|closing|cloture|joined|member|since|active since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|aktiv seit|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)\b/;
+const OTHER_DAY = byWords(
+  /\b(?:wrote|schrieb|ecrit|schreef|ha scritto|escribio|ends?|ending|until|closes|closing|cloture|joined|member|since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)\b/,
+);
 const DAY = fitted(
   /(?<!\d)(?:\d{4}-\d{1,2}-\d{1,2}|\d{1,2}[./-]\d{1,2}[./-](?:\d{4}|\d{2})|\d{1,2}(?:st|nd|rd|th|er|\.)?(?: of| de)?[ -]\p{L}{3,12}\.?,?(?: de)?[ -](?:\d{4}|['’]\d{2})|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?, \d{4}|\p{L}{3} \d{1,2} \d\d:\d\d(?::\d\d)? (?:[A-Z]{2,5} )?\d{4})(?!\d)/u,
 );
+
+const dayIn = (text: string): string | null => (/\d/.test(text) && DAY.exec(text)?.[0]) || null;
 
 /** The dates of <time> elements of the advert itself. */
 export function timesOf({ lines, times, zones, cards }: Reading): Candidate[] {

@@ -1,16 +1,16 @@
+import { byWords } from '../../text/by-words';
 import { photoFamily } from '../decide/photos';
 import { CONTROL, type Picture } from '../types';
 import { amountsIn } from './amounts';
 import { isOnly, type Reading, sizeOf } from './reading';
-import { remembered } from './remembered';
 import { sharedWords } from './shared-words';
 import { AWAY, MAIN } from './zones';
 
 /** Boxes of the seller, of marks of trust and the like. */
-const PERSON = remembered(
+const PERSON = byWords(
   /\b(?:seller|profile|avatar|av|author|byline|poster|who|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)\b/,
 );
-const GALLERY = remembered(
+const GALLERY = byWords(
   /\b(?:gallery|galerie|galleria|galeria|carousel|slide\w*|swiper|thumb\w*|photos?|images?|pictures?|media|viewer|lightbox|bild\w*|foto\w*|fotki|kuvat|hero)\b/,
 );
 /** Captions and buttons of a gallery, all together. */

@@ -15,6 +15,7 @@ export interface Row {
   to: number;
 }
 
+const LETTER = fitted(/\p{L}/u);
 const LABEL_MOST = 48;
 const VALUE_MOST = 300;
 const ROWS_MOST = 300;
@@ -43,8 +44,7 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
     if (label.length > LABEL_MOST + 10) return;
     const name = label.replace(/[\s:：*]+$/, '').trim();
     if (!name || !value || name.length > LABEL_MOST || value.length > VALUE_MOST || rows.length >= ROWS_MOST) return;
-    if (zones[from] === AWAY || cards.lines.has(from) || isProse(from) || taken.has(from) || !/\p{L}/u.test(name))
-      return;
+    if (zones[from] === AWAY || cards.lines.has(from) || isProse(from) || taken.has(from) || !LETTER.test(name)) return;
     if (headingLabel(name) === 'description') return;
     // Prices of postage and the like; those of the thing itself are weighed elsewhere.
     if (rowLabel(name) === null && isMoney(value)) return;

@@ -1,3 +1,5 @@
+import { byWords } from '../../text/by-words';
+import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import type { Box } from '../types';
 import { amountsIn, isOtherMoney, isPriceLabel } from './amounts';
@@ -7,12 +9,17 @@ import { AWAY } from './zones';
 
 /** So many boxes alike, each a name with one amount, are a list of things: with name and amount apart, and on one line. */
 const APART_LEAST = 3;
+const TWO_LETTERS = fitted(/\p{L}{2}/u);
+const THREE_LETTERS = fitted(/\p{L}{3}/u);
+/** Two words, or a long one. */
+const WORDS = fitted(/[\p{L}\p{N}][^\p{L}]+\p{L}|\p{L}{9}/u);
 const ROWS_LEAST = 5;
 const LINES_LEAST = 6;
 const LINES_OF_ONE = 12;
 const WORDS_MOST = 400;
-const DESCRIPTION =
-  /\b(?:description|descriptif|beschreibung|omschrijving|beschrijving|descrizione|descripcion|content|message|postbody)\b/;
+const DESCRIPTION = byWords(
+  /\b(?:description|descriptif|beschreibung|omschrijving|beschrijving|descrizione|descripcion|content|message|postbody)\b/,
+);
 
 /**
  * Things for sale side by side that lead nowhere and have no picture: boxes alike that follow each other, each with a name
@@ -85,10 +92,10 @@ function isPriced(reading: Reading, child: number): boolean {
     prices += amounts.filter(({ other }) => !other).length;
     others += amounts.length;
     const rest = (amounts.length === 0 ? text : text.slice(0, amounts[0]!.start)).trim();
-    if (/\p{L}{2}/u.test(rest) && rest.length > name.length) name = rest;
+    if (TWO_LETTERS.test(rest) && rest.length > name.length) name = rest;
   }
   if (length > WORDS_MOST || prices === 0 || others > 3) return false;
   const bare = name.replace(/[\s:.,–—-]+$/u, '');
-  if (!/\p{L}{3}/u.test(bare) || !/[\p{L}\p{N}]\P{L}+\p{L}|\p{L}{9}/u.test(bare)) return false;
+  if (!THREE_LETTERS.test(bare) || !WORDS.test(bare)) return false;
   return !rowLabel(bare) && !isPriceLabel(bare) && !isOtherMoney(fold(bare).text) && !/[:：]$/.test(name);
 }

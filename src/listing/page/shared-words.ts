@@ -1,3 +1,4 @@
+import { fittingTo } from '../../text/fitted';
 import { fold } from '../../text/fold';
 
 /** How much of the words of `a` also stand in `b`: 0 to 1. */
@@ -12,6 +13,10 @@ export function sharedWords(a: string, b: string): number {
   return shared / words.length;
 }
 
+const WORDS = fittingTo(/[\p{L}\p{N}]+/gu);
+/** Words and numbers, as they are written. */
+export const allWordsOf = (text: string): readonly string[] => text.match(WORDS(text)) ?? [];
+
 const FEW = 30;
 const KNOWN_MOST = 1000;
 /** The same titles are held against many texts. */
@@ -20,7 +25,7 @@ const known = new Map<string, readonly string[]>();
 export function wordsOf(text: string): readonly string[] {
   const before = known.get(text);
   if (before) return before;
-  const words = fold(text.slice(0, 1000)).text.match(/[\p{L}\p{N}]+/gu) ?? [];
+  const words = allWordsOf(fold(text.slice(0, 1000)).text);
   if (known.size >= KNOWN_MOST) known.clear();
   known.set(text, words);
   return words;

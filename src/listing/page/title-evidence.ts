@@ -1,7 +1,7 @@
 import { fold } from '../../text/fold';
 import { LINK, type PageText } from '../types';
 import { isOnly, type Reading, runsOf } from './reading';
-import { sharedWords } from './shared-words';
+import { allWordsOf, sharedWords } from './shared-words';
 import type { Heading } from './title';
 import { AWAY } from './zones';
 
@@ -20,6 +20,8 @@ export interface TitleEvidence {
 
 /** So much of a title is told again that it is of the thing. */
 const TOLD_LEAST = 0.06;
+/** Characters of a longer word. */
+const LONGER = 4;
 /** Fewer words stand in many texts by chance. */
 const WORDS_LEAST = 3;
 
@@ -47,7 +49,7 @@ function takenUp(title: string, { pictures, description }: TitleEvidence): numbe
 
 /** How many of its longer words the seller and the address use again. */
 function toldAgain(title: string, { description, slug }: TitleEvidence): number {
-  const words = [...new Set(fold(title.slice(0, 300)).text.match(/[\p{L}\p{N}]{4,}/gu) ?? [])];
+  const words = [...new Set(allWordsOf(fold(title.slice(0, 300)).text).filter((word) => word.length >= LONGER))];
   if (words.length < 2) return 0;
   const share = (text: string) => words.filter((word) => text.includes(word)).length / words.length;
   return 0.12 * share(fold(description.slice(0, 3000)).text) + 0.15 * (share(fold(slug).text) >= 0.6 ? 1 : 0);

@@ -1,10 +1,10 @@
+import { byWords } from '../../text/by-words';
 import { fold } from '../../text/fold';
 import { BOLD, type Box, LINK } from '../types';
 import { consentIn } from './consent';
 import { headingLabel, isOfComments } from './heading-labels';
 import { PRICE_NAMES } from './price-names';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
-import { remembered } from './remembered';
 import { sectionAfter } from './sections';
 
 /** How much a part of the page belongs to the advert: its main column, what stands beside it, or neither. */
@@ -13,13 +13,13 @@ export const BESIDE = 1;
 export const AWAY = 2;
 
 const AWAY_TAGS = /^(?:nav|footer|menu|dialog)$/;
-const AWAY_WORDS = remembered(
-  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|footer|contentinfo|cookies?|consent|gdpr|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/,
+const AWAY_WORDS = byWords(
+  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|footer|contentinfo|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/,
 );
 /** Such a box may hold most of the page's text, and is not the advert for that. */
-const ASKING_WORDS = remembered(/\b(?:alert-?dialog|cookies?|consent|gdpr)\b/);
+const ASKING_WORDS = byWords(/\b(?:alert-?dialog|cookies?|consent|gdpr)\b/);
 const BESIDE_TAGS = /^(?:aside|header)$/;
-const BESIDE_WORDS = remembered(/\b(?:sidebar|aside|complementary|banner)\b/);
+const BESIDE_WORDS = byWords(/\b(?:sidebar|aside|complementary|banner)\b/);
 const LINES_OF_PRICE = 3;
 const WHOLE_TAGS = /^(?:html|body|main)$/;
 
@@ -62,7 +62,7 @@ export function zonesOf(reading: Reading): Uint8Array {
     ) {
       // "price-without-login"
       const isOfPrice = sizeOf(box) <= LINES_OF_PRICE && PRICE_NAMES.test(box.hint);
-      if ((AWAY_WORDS.test(box.hint) && !isOfPrice) || ASKING_WORDS.test(box.hint)) own = AWAY;
+      if (ASKING_WORDS.test(box.hint) || (AWAY_WORDS.test(box.hint) && !isOfPrice)) own = AWAY;
       else if (BESIDE_WORDS.test(box.hint)) own = BESIDE;
     }
     ofBox[index] = Math.max(above, own);
@@ -101,9 +101,10 @@ export function zonesOf(reading: Reading): Uint8Array {
 }
 
 /** Ways from one page of a series to the next: "Previous message: ...", "Older: ...". The languages of the labels. */
-const LEADS_ON =
-  /^(?:[«‹<←]+ ?)?(?:previous|prev|next|newer|older|vorherige[rs]?|vorige[rs]?|nachste[rs]?|neuere[rs]?|altere[rs]?|precedente?|suivante?|volgende?|successivo|precedente|anterior|siguiente|forrige|neste|nasta)(?: (?:message|post|thread|topic|entry|article|item|lot|ad|nachricht|beitrag|thema|artikel|message|sujet|article|bericht|messaggio|mensaje))? ?[:»›>→]/;
-const leadsOn = (text: string): boolean => LEADS_ON.test(fold(text.slice(0, 60)).text);
+const LEADS_ON = byWords(
+  /^(?:previous|prev|next|newer|older|vorherige[rs]?|vorige[rs]?|nachste[rs]?|neuere[rs]?|altere[rs]?|precedente?|suivante?|volgende?|successivo|precedente|anterior|siguiente|forrige|neste|nasta)(?: (?:message|post|thread|topic|entry|article|item|lot|ad|nachricht|beitrag|thema|artikel|message|sujet|article|bericht|messaggio|mensaje))? ?[:>→]/,
+);
+const leadsOn = (text: string): boolean => LEADS_ON.test(fold(text.slice(0, 60)).text.replace(/^[<←]+ ?/, ''));
 
 /** Nothing but sentences follows at first: no name, day or count as stands before what others say. */
 const isOneVoice = ([first]: readonly { text: string }[]): boolean =>

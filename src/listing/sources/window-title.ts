@@ -1,7 +1,7 @@
 import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { isOnly, runsOf } from '../page/reading';
-import { sharedWords } from '../page/shared-words';
+import { allWordsOf, sharedWords } from '../page/shared-words';
 import { LINK, type PageText } from '../types';
 
 /** Titles longer than this are none that anything could be told from. */
@@ -122,4 +122,4 @@ function shownWithin(title: string, shown: ReadonlySet<string>): string | null {
   return longest;
 }
 
-const wordsIn = (text: string): number => text.match(/[\p{L}\p{N}]+/gu)?.length ?? 0;
+const wordsIn = (text: string): number => allWordsOf(text).length;
