@@ -1,4 +1,3 @@
-import { byWords } from '../text/by-words';
 import { beginningWithin, hitsOver } from './hits';
 import { type ClauseRange, clauseAt, clauseIndexAt, FARTHEST, openingAt, type TextPart } from './part-text';
 import { strangerAt } from './stranger';
@@ -107,9 +106,8 @@ function isOther({ part, hits }: Pick<PartReading, 'part' | 'hits'>, at: number)
 }
 
 /** Papers and finds that lie in a case or drawer. Folded. */
-export const FOUND = byWords(
-  /^(?:news ?papers?|papers?|magazines?|books?|catalogues?|adverts?|advertisements?|photos?|photographs?|pictures?|letters?|receipts?|invoices?|calendars?|coins?|stamps?|posters?|cards?|postcards?|leaflets?|brochures?|patterns?|zeitung|zeitungen|zeitschrift|buch|katalog|anzeige|werbung|foto|bild|brief|quittung|rechnung|kalender|munze|plakat|karte|postkarte|prospekt|schnittmuster|journal|journaux|livre|annonce|publicite|photo|lettre|facture|calendrier|piece|affiche|carte|brochure|patron)$/,
-);
+export const FOUND =
+  /^(?:news ?papers?|papers?|magazines?|books?|catalogues?|adverts?|advertisements?|photos?|photographs?|pictures?|letters?|receipts?|invoices?|calendars?|coins?|stamps?|posters?|cards?|postcards?|leaflets?|brochures?|patterns?|zeitung|zeitungen|zeitschrift|buch|katalog|anzeige|werbung|foto|bild|brief|quittung|rechnung|kalender|munze|plakat|karte|postkarte|prospekt|schnittmuster|journal|journaux|livre|annonce|publicite|photo|lettre|facture|calendrier|piece|affiche|carte|brochure|patron)$/;
 
 /** What a head is put on or into. Folded. */
 export const UNDER = /^(?:treadle|base|irons|legs|stand|gestell|tretgestell|pedalier|pietement|pied)$/;

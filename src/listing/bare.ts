@@ -1,7 +1,7 @@
 import { fittingTo } from '../text/fitted';
 import { fold } from '../text/fold';
 
-const NO_WORDS = fittingTo(/[^\p{L}\p{N}]+/gu);
+const NO_WORDS = fittingTo('gu')`[^\p{L}\p{N}]+`;
 
 /** Letters and digits alone: what two writings of one text share. */
 export function bare(text: string): string {

@@ -4,17 +4,17 @@ import { followsPriceOnly, namesPrice } from './money-words';
 import { isPhoneNumber } from './phones';
 
 const OTHER_UNIT = fitted(
-  /^ ?(?:%|°|kg|kilos?|g|lbs?|oz|st|mm|cm|m|km|in|inch|inches|ft|feet|foot|"|v|volts?|w|watts?|hz|amps?|rpm|stitch|stitches|years?|yrs?|jahre?|ans|days?|hours?|hrs?|miles?|mins?|minutes?|pieces?|pcs|stuck|bobbins?|needles?|machines?|x(?= ?\d)|er(?!\p{L})|s(?!\p{L})|th|rd|nd|am|pm|uhr|p|pence|cents?|ct|lakh|million|mio|mrd|bn)(?!\p{L})/u,
-);
+  'u',
+)`^ ?(?:%|°|kg|kilos?|g|lbs?|oz|st|mm|cm|m|km|in|inch|inches|ft|feet|foot|"|v|volts?|w|watts?|hz|amps?|rpm|stitch|stitches|years?|yrs?|jahre?|ans|days?|hours?|hrs?|miles?|mins?|minutes?|pieces?|pcs|stuck|bobbins?|needles?|machines?|x(?= ?\d)|er(?!\p{L})|s(?!\p{L})|th|rd|nd|am|pm|uhr|p|pence|cents?|ct|lakh|million|mio|mrd|bn)(?!\p{L})`;
 const OTHER_NUMBER = fitted(
-  /(?:^|[^\p{L}])(?:model|modell|modele|mod|class|klasse|type|typ|no|nr|num|number|nummer|serial|size|grosse|taille|part|lot|item|ref|tel|telephone|phone|call|ring|text|mobile|mob|handy|year|baujahr|circa|made|built|from the)[.: #]*$/u,
-);
+  'u',
+)`(?:^|[^\p{L}])(?:model|modell|modele|mod|class|klasse|type|typ|no|nr|num|number|nummer|serial|size|grosse|taille|part|lot|item|ref|tel|telephone|phone|call|ring|text|mobile|mob|handy|year|baujahr|circa|made|built|from the)[.: #]*$`;
 const YEAR = /^(?:1[5-9]|20)\d\d$/;
 const SURELY_PRICE = fitted(
-  /(?:^|[^\p{L}])(?:asking|(?:kauf|fest)?preis|price|prix|vh?b|offers (?:over|around))(?: (?:is|of|price))*[: ]*$/u,
-);
+  'u',
+)`(?:^|[^\p{L}])(?:asking|(?:kauf|fest)?preis|price|prix|vh?b|offers (?:over|around))(?: (?:is|of|price))*[: ]*$`;
 /** What may stand beside a number that looks like a year without making it one. */
-const ONLY_NUMBER = fitted(/^[^\p{L}\p{N}]*$/u);
+const ONLY_NUMBER = fitted('u')`^[^\p{L}\p{N}]*$`;
 const LONGEST = 7;
 
 /**

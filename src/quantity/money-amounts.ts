@@ -31,7 +31,9 @@ function timesThousand(value: string): string {
   return decimals.length > 3 ? `${digits}.${decimals.slice(3)}` : digits;
 }
 
-const MODEL_BEFORE = fitted(/(?<!\p{L})(?:class|klasse|classe|model|modell|modele|type|typ|no|nr|mark|mk|size)\.? $/u);
+const MODEL_BEFORE = fitted(
+  'u',
+)`(?<!\p{L})(?:class|klasse|classe|model|modell|modele|type|typ|no|nr|mark|mk|size)\.? $`;
 
 /** "class 15 450 €" is class 15 for 450: the space is not one between thousands. */
 function withoutModel(folded: string, number: Numeral): Numeral {
@@ -46,7 +48,7 @@ function withoutModel(folded: string, number: Numeral): Numeral {
   };
 }
 
-const THOUSANDS = fitted(/k(?![\p{L}\d])| ?k(?=€)| (?:thousand|tausend|tsd\.?|mille)(?!\p{L})/uy);
+const THOUSANDS = fitted('uy')`k(?![\p{L}\d])| ?k(?=€)| (?:thousand|tausend|tsd\.?|mille)(?!\p{L})`;
 const DASH = /[,.:]-{1,2}(?!\d)|\/-{1,2}(?!\d)/y;
 const LONGEST_WHOLE = 15;
 
@@ -108,7 +110,7 @@ const COUNTRIES: Record<string, string> = {
   HK: 'HKD',
   SG: 'SGD',
 };
-const COUNTRY_AFTER = fitted(/ ?(us|can|aus?|nz|hk|sg)(?![\p{L}\p{N}])/uy);
+const COUNTRY_AFTER = fitted('uy')` ?(us|can|aus?|nz|hk|sg)(?![\p{L}\p{N}])`;
 
 function countryAfter({ text, folded }: Reading, end: number, sign: Meaning): { currency: string; end: number } | null {
   const match = matchAt(COUNTRY_AFTER, folded.text, end);

@@ -29,8 +29,8 @@ const written = ({ text, folded }: Reading, start: number, end: number) => {
   return text.slice(span.start, span.end);
 };
 
-const SIGN_BEFORE = fitted(/(\p{L}{0,4})( ?)(\p{Sc})[:]? {0,3}$/u);
-const WORD_BEFORE = fitted(/(?<![\p{L}\p{N}'])(\p{L}{1,8})(?:\/(?= ))?[.:]{0,2} {0,3}$/u);
+const SIGN_BEFORE = fitted('u')`(\p{L}{0,4})( ?)(\p{Sc})[:]? {0,3}$`;
+const WORD_BEFORE = fitted('u')`(?<![\p{L}\p{N}'])(\p{L}{1,8})(?:\/(?= ))?[.:]{0,2} {0,3}$`;
 
 /** More than either of them takes. */
 const FARTHEST = 16;
@@ -83,12 +83,12 @@ export function signBefore(reading: Reading, at: number): Beside | null {
   return meaning && { meaning, isWord: true, start, end: at };
 }
 
-const SIGN = fitted(/\p{Sc}/u);
+const SIGN = fitted('u')`\p{Sc}`;
 /** Characters in which a sign behind a number ends. */
 const SIGN_WITHIN = 8;
-const SIGN_AFTER = fitted(/ {0,3}(\p{L}{0,3})(\p{Sc})(\p{L}{1,2}(?!\p{L})| \p{L}{2}(?![\p{L}\p{N}]))?/uy);
-const WORD_AFTER = fitted(/ {0,3}(?:(\p{L}{2,10}) (dollars?)|(\p{L}{1,10}))(?![\p{L}\p{N}])/uy);
-const WORD_THEN_DIGIT = fitted(/ {0,3}(\p{L}{1,10})(?=\d)/uy);
+const SIGN_AFTER = fitted('uy')` {0,3}(\p{L}{0,3})(\p{Sc})(\p{L}{1,2}(?!\p{L})| \p{L}{2}(?![\p{L}\p{N}]))?`;
+const WORD_AFTER = fitted('uy')` {0,3}(?:(\p{L}{2,10}) (dollars?)|(\p{L}{1,10}))(?![\p{L}\p{N}])`;
+const WORD_THEN_DIGIT = fitted('uy')` {0,3}(\p{L}{1,10})(?=\d)`;
 
 /** A digit comes next after the sign that ends at `end`: the sign may be that number's. */
 export function digitFollows(folded: string, end: number): 'glued' | 'spaced' | null {

@@ -1,4 +1,3 @@
-import { byWords } from '../../text/by-words';
 import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 
@@ -13,20 +12,13 @@ const NUMBER = '(\\d{1,3}|(?:an?|one|einem?|einer|une?|een|un[oa]?)(?= ))';
 const UNIT = '(\\p{L}{1,11})\\.?';
 /** "3 days ago", "vor 3 Tagen", "il y a 2 heures", "3 uur geleden", "2 giorni fa", "hace 5 dias", "for 2 dager siden". */
 const AGO = fitted(
-  new RegExp(
-    `(?<![\\p{L}\\d])(?:${NUMBER} ?${UNIT} (?:ago|geleden|fa|sedan|siden|atras)|(?:vor|il y a|hace|fa|seit|depuis|ha|da) (?:ca\\.? |environ |circa )?${NUMBER} ?${UNIT})(?!\\p{L})`,
-    'u',
-  ),
-);
-/** A word of it, without which no text has it. */
-const AGO_WORDS = byWords(/\b(?:ago|geleden|fa|sedan|siden|atras|vor|il y a|hace|seit|depuis|ha|da)\b/);
-const TODAY = byWords(
-  /\b(?:today|just now|moments ago|this morning|heute|gerade eben|soeben|aujourd'?hui|a l'instant|vandaag|zojuist|vanochtend|oggi|adesso|hoy|ahora mismo|idag|i dag)\b/,
-);
-const DAY_BEFORE = byWords(
-  /\b(?:the day before yesterday|vorgestern|avant-hier|eergisteren|l'altro ieri|ieri l'altro|anteayer|i forgars|i forgårs)\b/,
-);
-const YESTERDAY = byWords(/\b(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i gar|i går)\b/);
+  'u',
+)`(?<![\p{L}\d])(?:${NUMBER} ?${UNIT} (?:ago|geleden|fa|sedan|siden|atras)|(?:vor|il y a|hace|fa|seit|depuis|ha|da) (?:ca\.? |environ |circa )?${NUMBER} ?${UNIT})(?!\p{L})`;
+const TODAY =
+  /\b(?:today|just now|moments ago|this morning|heute|gerade eben|soeben|aujourd'?hui|a l'instant|vandaag|zojuist|vanochtend|oggi|adesso|hoy|ahora mismo|idag|i dag)\b/;
+const DAY_BEFORE =
+  /\b(?:the day before yesterday|vorgestern|avant-hier|eergisteren|l'altro ieri|ieri l'altro|anteayer|i forgars|i forgårs)\b/;
+const YESTERDAY = /\b(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i gar|i går)\b/;
 
 /**
  * How many days before the day of reading a text says something was ("3 days ago": 3, "heute": 0), or null. Hours and
@@ -34,7 +26,7 @@ const YESTERDAY = byWords(/\b(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i
  */
 export function daysAgo(text: string, language: string | null): number | null {
   const folded = fold(text.slice(0, 200)).text;
-  const ago = AGO_WORDS.test(folded) ? AGO.exec(folded) : null;
+  const ago = AGO.exec(folded);
   if (ago) {
     const [, first, unit, second, otherUnit] = ago;
     const count = first ?? second!;

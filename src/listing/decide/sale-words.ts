@@ -1,23 +1,18 @@
-import { byWords } from '../../text/by-words';
 import { fittingTo } from '../../text/fitted';
 import { fold } from '../../text/fold';
 
 /** What the words of a page or the terms of a vocabulary say of a sale, and of who sells. Each English; German; French; Dutch; Italian; Spanish; Nordic, Polish, Czech. Common usage, from memory. */
 
-const SOLD = byWords(
-  /^(?:(?:this (?:item|listing|ad|lot|product)|item|already|now) )?(?:has (?:been |already been )?)?(?:is )?(?:sold(?: out)?(?: for .{1,20})?|no longer for sale|gone)(?: already)?$|^(?:bereits |leider |schon )?(?:verkauft|ausverkauft|vergeben)$|^(?:deja )?vendue?s?$|^(?:reeds |al )?verkocht$|^(?:gia )?(?:venduto|venduta)$|^(?:ya )?vendid[oa]$|^(?:sald|solgt|sprzedan[eay]|prodano|vendido)$|^(?:sold ?out|soldout)$/,
-);
-const RESERVED = byWords(
-  /^(?:(?:this (?:item|listing|ad)|item|currently|now) )?(?:is )?(?:reserved|on hold|sale pending|pending|pending (?:collection|pick-?up)|under offer|sstc|stc)$|^(?:derzeit )?(?:reserviert|vorgemerkt)$|^(?:article )?(?:reserve|reservee)$|^gereserveerd$|^(?:riservato|riservata|in trattativa)$|^reservad[oa]$|^(?:reserverad|reserveret|reservert|zarezerwowan[eay]|rezervovano)$/,
-);
-const PRIVATE = byWords(
-  /^(?:private(?: seller| sale| individual| advertiser| person)?|by owner|owner|individual|privat(?:er?)?(?: nutzer| anbieter| verkaufer| anzeige| verkauf)?|privatperson|privatverkauf|von privat|particulier(?:e verkoper)?|vendeur particulier|prive|utente privato|privato|venditore privato|(?:vendedor )?particular|privatsaljare|privat saljare|prywatne|osoba prywatna|soukroma osoba|soukromy prodejce|c2c)$/,
-);
-const TRADE = byWords(
-  /^(?:trade(?: seller)?|trader|dealer|business(?: seller)?|professional(?: seller)?|shop|store|commercial|by dealer|gewerblich(?:er?)?(?: nutzer| anbieter| verkaufer| anzeige)?|handler|firma|geschaft|pro|professionnel|vendeur professionnel|vendeur pro|zakelijk(?:e verkoper)?|bedrijf|handelaar|winkel|professionista|venditore professionale|azienda|negozio|rivenditore|(?:vendedor )?profesional|tienda|empresa|foretag|forhandler|bedrift|firmowe|firma|obchod|b2c)$/,
-);
+const SOLD =
+  /^(?:(?:this (?:item|listing|ad|lot|product)|item|already|now) )?(?:has (?:been |already been )?)?(?:is )?(?:sold(?: out)?(?: for .{1,20})?|no longer for sale|gone)(?: already)?[.!]?$|^(?:bereits |leider |schon )?(?:verkauft|ausverkauft|vergeben)[.!]?$|^(?:deja )?vendue?s?[.!]?$|^(?:reeds |al )?verkocht[.!]?$|^(?:gia )?(?:venduto|venduta)[.!]?$|^(?:ya )?vendid[oa][.!]?$|^(?:sald|solgt|sprzedan[eay]|prodano|vendido)[.!]?$|^(?:sold ?out|soldout)$/;
+const RESERVED =
+  /^(?:(?:this (?:item|listing|ad)|item|currently|now) )?(?:is )?(?:reserved|on hold|sale pending|pending|pending (?:collection|pick-?up)|under offer|sstc|stc)[.!]?$|^(?:derzeit )?(?:reserviert|vorgemerkt)[.!]?$|^(?:article )?(?:reserve|reservee)[.!]?$|^gereserveerd[.!]?$|^(?:riservato|riservata|in trattativa)[.!]?$|^reservad[oa][.!]?$|^(?:reserverad|reserveret|reservert|zarezerwowan[eay]|rezervovano)[.!]?$/;
+const PRIVATE =
+  /^(?:private(?: seller| sale| individual| advertiser| person)?|by owner|owner|individual|privat(?:er?)?(?: nutzer| anbieter| verkaufer| anzeige| verkauf)?|privatperson|privatverkauf|von privat|particulier(?:e verkoper)?|vendeur particulier|prive|utente privato|privato|venditore privato|(?:vendedor )?particular|privatsaljare|privat saljare|prywatne|osoba prywatna|soukroma osoba|soukromy prodejce|c2c)$/;
+const TRADE =
+  /^(?:trade(?: seller)?|trader|dealer|business(?: seller)?|professional(?: seller)?|shop|store|commercial|by dealer|gewerblich(?:er?)?(?: nutzer| anbieter| verkaufer| anzeige)?|handler|firma|geschaft|pro|professionnel|vendeur professionnel|vendeur pro|zakelijk(?:e verkoper)?|bedrijf|handelaar|winkel|professionista|venditore professionale|azienda|negozio|rivenditore|(?:vendedor )?profesional|tienda|empresa|foretag|forhandler|bedrift|firmowe|firma|obchod|b2c)$/;
 
-const AROUND = fittingTo(/^[^\p{L}]+|[^\p{L}\d.!]+$/gu);
+const AROUND = fittingTo('gu')`^[^\p{L}]+|[^\p{L}\d.!]+$`;
 
 function bare(text: string): string {
   const folded = fold(text.slice(0, 80)).text;
@@ -34,7 +29,7 @@ export function saleIn(text: string): Sale | null {
   if (text.length > 60) return null;
   // "12 sold" counts others.
   if (/^\W*\d/.test(text)) return null;
-  const word = bare(text).replace(/[.!]$/, '');
+  const word = bare(text);
   return SOLD.test(word) ? 'sold' : RESERVED.test(word) ? 'reserved' : null;
 }
 

@@ -1,4 +1,3 @@
-import { byWords } from '../../text/by-words';
 import { fold } from '../../text/fold';
 import type { PriceHow } from '../types';
 import { moneySpots } from './money-spots';
@@ -16,38 +15,27 @@ export interface Amount {
 /** What stands between two amounts: the words before a mark belong to the first, those after it to the second. */
 const PARTING = /[+|·•;()/]|\s[-–—]\s|,\s|\b(?:plus|zzgl|and|und|et)\b/;
 
-const POSTAGE = byWords(
-  /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|pallet|insured post|spedition|versand\w*|porto|lieferung|liefer(?!bar|zeit)\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos|frakt\w*|fragt\w*|wysylk\w*|dostaw\w*|przesylk\w*|doprav\w*|postovne|frete|portes|toimitus\w*|szallitas\w*)\b/,
-);
-const WITH_POSTAGE = byWords(
-  /\b(?:incl\w*|inkl\w*|inbegr\w*|compris\w*|free|gratis|kostenlos\w*|offert\w*|offerte|franco)\b/,
-);
+const POSTAGE =
+  /\b(?:postage|shipping|delivery|p&p|carriage|handling|courier|pallet|insured post|spedition|versand\w*|porto|lieferung|liefer(?!bar|zeit)\w*|livraison|frais|port|expedition|verzend\w*|bezorg\w*|spedizione|envio|gastos|frakt\w*|fragt\w*|wysylk\w*|dostaw\w*|przesylk\w*|doprav\w*|postovne|frete|portes|toimitus\w*|szallitas\w*)\b/;
+const WITH_POSTAGE = /\b(?:incl\w*|inkl\w*|inbegr\w*|compris\w*|free|gratis|kostenlos\w*|offert\w*|offerte|franco)\b/;
 const INSTALMENT =
-  /\b\d+ (?:x|mal|fois|keer|veces|volte)\b|\b\d+x\b|(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)/;
-const INSTALMENTS = byWords(
-  /\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|mtl|payments? of|cuotas?|mensualidades|prestacoes|parcelas|versements?|termijnen|finance|leasing|per manad|pr\.? maned|manedlig\w*|miesiecznie|mesicne|al mese|mensais)\b/,
-);
+  /(?:\/|\bper|\bpro|\bpar|\bal|\bje|\ba) ?(?:month|mo\b|monat|mois|mese|mes\b|maand|week|woche|semaine|day|tag|jour)|\b(?:instal?lments?|monthly|mensuel\w*|monatlich\w*|raten?|ratenzahlung|\d+ ?x|mtl|payments? of|cuotas?|mensualidades|prestacoes|parcelas|versements?|termijnen|\d+ (?:mal|fois|keer|veces|volte)|finance|leasing|per manad|pr\.? maned|manedlig\w*|miesiecznie|mesicne|al mese|mensais)\b/;
 /** Words that stand before the amount that they speak of, and say nothing of one before them. */
-const BEFORE_OTHER = byWords(
-  /\b(?:was|before|previously|originally|save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|prima|antes|en vez de|precio anterior|prezzo precedente|ancien prix|alter preis|ursprunglich|tidigare|ordinarie pris)\b/,
-);
-const OTHER_MONEY = byWords(
-  /\b(?:saving|off|rrp|msrp|list price|listino|nieuwprijs|nypris|prezzo (?:da |del )?nuovo|precio nuevo|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|voucher|preisvorschlag|minimum offer|least offer|offre minimum|suggestion|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|approximately|umgerechnet|converted|equivalent|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/,
-);
+const BEFORE_OTHER =
+  /\b(?:was|before|previously|originally|save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|prima|antes|en vez de|precio anterior|prezzo precedente|ancien prix|alter preis|ursprunglich|tidigare|ordinarie pris)\b/;
+const OTHER_MONEY =
+  /\b(?:saving|off|rrp|msrp|list price|listino|nieuwprijs|nypris|prezzo (?:da |del )?nuovo|precio nuevo|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|voucher|preisvorschlag|minimum offer|least offer|offre minimum|suggestion|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|buyer'?s? premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|approximately|umgerechnet|converted|equivalent|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
 
-const BID = byWords(
-  /\b(?:bid|hochstgebot|startgebot|gebot|enchere|mise a prix|bod|offerta attuale|base d'asta|puja|bud|utropspris|aktualna (?:oferta|cena)|licytacja|cena wywolawcza|vyvolavaci cena|prihoz|lance|korkein tarjous)\b/,
-);
-const SOLD = byWords(
-  /\b(?:sold|hammer|verkauft|zuschlag|vendu\w*|adjuge|verkocht|vendido|sald|solgt|sprzedan\w*|prodano|myyty)\b/,
-);
+const BID =
+  /\b(?:bid|hochstgebot|startgebot|gebot|enchere|mise a prix|bod|offerta attuale|base d'asta|puja|bud|utropspris|aktualna (?:oferta|cena)|licytacja|cena wywolawcza|vyvolavaci cena|prihoz|lance|korkein tarjous)\b/;
+const SOLD =
+  /\b(?:sold|hammer|verkauft|zuschlag|vendu\w*|adjuge|verkocht|vendido|sald|solgt|sprzedan\w*|prodano|myyty)\b/;
 const FROM =
   /(?:^|\s)(?:from|starting at|starting from|ab|a partir de|a partire da|des|vanaf|desde|da|od|fran|fra|от|від)\s*:?\s*$/;
 
 /** A bid that is only the first, while others may have been made. */
-const STARTING = byWords(
-  /\b(?:start(?:ing)?|opening|minimum|startgebot|startpreis|mindestgebot|mise a prix|prix de depart|openingsbod|base d'asta|prezzo base|precio de salida|utropspris|utgangspris|wywolawcz\w*|vyvolavaci|inicial)\b/,
-);
+const STARTING =
+  /\b(?:start(?:ing)?|opening|minimum|startgebot|startpreis|mindestgebot|mise a prix|prix de depart|openingsbod|base d'asta|prezzo base|precio de salida|utropspris|utgangspris|wywolawcz\w*|vyvolavaci|inicial)\b/;
 export const isStartingBid = (folded: string): boolean => STARTING.test(folded);
 
 /** How the words of a label or of the text before an amount say that a price is meant, or null. */
@@ -81,13 +69,12 @@ const SHARE_OFF =
 
 const isOtherBehind = (folded: string): boolean =>
   (POSTAGE.test(folded) && !WITH_POSTAGE.test(folded)) ||
-  INSTALMENTS.test(folded) ||
   INSTALMENT.test(folded) ||
   TAX_BEHIND.test(folded) ||
   OTHER_MONEY.test(folded);
 
-const PRICE_WORD = byWords(/\b(?:price|prix|precio|prezzo|cena|preco|hinta|bid|gebot|bod|enchere|offerta|puja|bud)\b/);
-const ENDS_IN_PRICE = /(?:preis|prijs|pris)\b/;
+const PRICE_WORD =
+  /(?:\b(?:price|prix|precio|prezzo|pris|cena|preco|hinta|bid|gebot|bod|enchere|offerta|puja|bud)|(?:preis|prijs|pris))\b/;
 const LABEL_WORDS_MOST = 5;
 
 /** A label that says that the amount behind it is the price, known as such or by one of its words: "Today's price". */
@@ -97,15 +84,12 @@ export function isPriceLabel(label: string): boolean {
   if (label === '' || label.length > 48 || /[.!?]\s*$/.test(label) || label.split(' ').length > LABEL_WORDS_MOST)
     return false;
   const folded = fold(label).text;
-  return (PRICE_WORD.test(folded) || ENDS_IN_PRICE.test(folded)) && !isOtherMoney(folded);
+  return PRICE_WORD.test(folded) && !isOtherMoney(folded);
 }
 
 /** "Basket (0)", as a shop begins the line; not a bicycle with one. */
 const BASKET =
-  'basket|cart|bag|warenkorb|panier|winkelwagen|winkelmand|mandje|carrello|carrito|cesta|varukorg|kurv|koszyk|kosik';
-const BASKET_AT_ALL = byWords(new RegExp(`\\b(?:${BASKET})\\b`));
-const BASKET_FIRST = new RegExp(`^\\W*(?:(?:my|your|mein|ihr|mon|votre|mijn|il mio|mi) )?(?:${BASKET})\\b.{0,12}$`);
-const isBasket = (folded: string): boolean => BASKET_AT_ALL.test(folded) && BASKET_FIRST.test(folded);
+  /^\W*(?:(?:my|your|mein|ihr|mon|votre|mijn|il mio|mi) )?(?:basket|cart|bag|warenkorb|panier|winkelwagen|winkelmand|mandje|carrello|carrito|cesta|varukorg|kurv|koszyk|kosik)\b.{0,12}$/;
 
 const NONE: Amount[] = [];
 /** Several readers ask about the same lines. */
@@ -139,7 +123,7 @@ function readAmounts(text: string): Amount[] {
     return {
       start,
       end,
-      other: isNothing || isBasket(before) || isOtherMoney(near) || isOtherBehind(behind.replace(SHARE_OFF, '')),
+      other: isNothing || BASKET.test(before) || isOtherMoney(near) || isOtherBehind(behind.replace(SHARE_OFF, '')),
       how: howIn(near),
     };
   });

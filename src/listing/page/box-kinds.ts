@@ -1,18 +1,12 @@
-import { byWords } from '../../text/by-words';
 import type { Box } from '../types';
 import type { Reading } from './reading';
 
 /** Names of the seller's own words. */
-const DESCRIPTION_WORDS = byWords(
-  /\b(?:ad-desc|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/,
-);
-const DESCRIPTION = byWords(/\bdescription\b/);
-const OF_ADVERT = /(?<!(?:site|blog|forum)-)\bdescription\b/;
-export const isDescription = (hint: string): boolean =>
-  DESCRIPTION_WORDS.test(hint) || (DESCRIPTION.test(hint) && OF_ADVERT.test(hint));
+export const DESCRIPTION_WORDS =
+  /\b(?:(?<!(?:site|blog|forum)-)description|ad-desc|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/;
 
 /** Names of what is shorter than the description, and mostly leads to it. */
-const SHORT_WORDS = byWords(/\b(?:short|brief|excerpt|teaser|intro)\b/);
+const SHORT_WORDS = /\b(?:short|brief|excerpt|teaser|intro)\b/;
 
 /** In a box that a name calls the short description, or the small one around that box. */
 export const isInShort = ({ boxes }: Reading, box: number): boolean =>

@@ -16,7 +16,7 @@ const FORM_LEVELS = 4;
 const LINES_OF_A_FORM = 15;
 /** What share of its line a name takes at least; and a link that counts: "12 bids". */
 const NAME_LEAST = 0.3;
-const COUNT = fitted(/^\s*\d+\s\p{L}+\s*$/u);
+const COUNT = fitted('u')`^\s*\d+\s\p{L}+\s*$`;
 /** Shorter window titles are words that stand anywhere. */
 const TITLE_LEAST = 8;
 

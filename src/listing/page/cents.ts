@@ -2,7 +2,7 @@ import { fitted } from '../../text/fitted';
 import type { Line } from '../types';
 
 /** The whole of an amount behind its sign. */
-const WHOLE = fitted(/\p{Sc}\s?\d{1,3}(?:[.,]?\d{3})*$/u);
+const WHOLE = fitted('u')`\p{Sc}\s?\d{1,3}(?:[.,]?\d{3})*$`;
 const CENTS = /^\d\d\s*$/;
 
 /**

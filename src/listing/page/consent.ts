@@ -1,12 +1,9 @@
-import { byWords } from '../../text/by-words';
 import { fold } from '../../text/fold';
 import { type Reading, sizeOf } from './reading';
 
 /** How consent texts speak, in the languages of the labels. Common usage, from memory. */
-const CONSENT = byWords(
-  /\b(?:cookies?|consent|legitimate (?:business )?interests?|our (?:\d+ )?partners|browsing data|device scanning|unique identifiers|einwilligung|berechtigt\w+ interesse\w*|speicherdauer|geraet|endgerat|kennungen|consentement|interet legitime|nos (?:\d+ )?partenaires|toestemming|gerechtvaardigd belang|onze (?:\d+ )?partners|bewaartermijn|consenso|interesse legittimo|legittimo interesse|nostri (?:\d+ )?partner|consentimiento|interes legitimo|nuestros (?:\d+ )?socios|personali[sz]ed (?:ads|advertising|content)|personalisierte (?:anzeigen|werbung)|publicites? personnalisees?|samtycke|samtykke|zgod[ay] na)\b/,
-);
-const PARTNERS = /\b\d+ partners?\b/;
+const CONSENT =
+  /\b(?:cookies?|consent|legitimate (?:business )?interests?|our (?:\d+ )?partners|\d+ partners|browsing data|device scanning|unique identifiers|einwilligung|berechtigt\w+ interesse\w*|\d+ partner|speicherdauer|geraet|endgerat|kennungen|consentement|interet legitime|nos (?:\d+ )?partenaires|toestemming|gerechtvaardigd belang|onze (?:\d+ )?partners|bewaartermijn|consenso|interesse legittimo|legittimo interesse|nostri (?:\d+ )?partner|consentimiento|interes legitimo|nuestros (?:\d+ )?socios|personali[sz]ed (?:ads|advertising|content)|personalisierte (?:anzeigen|werbung)|publicites? personnalisees?|samtycke|samtykke|zgod[ay] na)\b/;
 /** So many parts alike speak of it. */
 const PARTS_LEAST = 3;
 const LONG = 60;
@@ -39,8 +36,7 @@ export function consentIn({ lines, boxes }: Reading): [from: number, to: number]
   const parts = new Map<number, Map<number, Part>>();
   for (const [index, sentences] of long) {
     const { text, box } = lines[index]!;
-    const folded = fold(text.slice(0, 1500)).text;
-    const speaks = CONSENT.test(folded) || PARTNERS.test(folded) ? 1 : 0;
+    const speaks = CONSENT.test(fold(text.slice(0, 1500)).text) ? 1 : 0;
     const again = sentences.some((one) => one.length >= SENTENCE_LEAST && told.get(one)! >= OFTEN) ? 1 : 0;
     // The line is a part of the first box that holds more, and each box of the one around it.
     let part = -1 - index;

@@ -2,7 +2,7 @@ import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { type Box, CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
-import { COLON, endOfKind, isContinued, isDescription, isInShort, unlabelledAfter } from './box-kinds';
+import { COLON, DESCRIPTION_WORDS, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
 import { headingLabel, isOfComments } from './heading-labels';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
@@ -18,7 +18,7 @@ export interface Block {
   lines: number[];
 }
 
-const TWO_WORDS = fitted(/\p{L}\s+\p{L}/u);
+const TWO_WORDS = fitted('u')`\p{L}\s+\p{L}`;
 /** An item of a list that is written with marks. */
 export const LISTED = /^[-–—•*·●]\s/;
 /** Lines longer than this are sentences. */
@@ -75,7 +75,7 @@ export function descriptionsOf(reading: Reading): Block[] {
   const isOther = (from: number, to: number) => other.some((tab) => tab.from < to && tab.to > from);
   for (const [at, box] of boxes.entries()) {
     if (found.length >= 6) break;
-    if (!isDescription(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
+    if (!DESCRIPTION_WORDS.test(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
     if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
     if (isContinued(boxes, at)) continue;
     const its = range(box.from, endOfKind(boxes, at));
@@ -84,7 +84,7 @@ export function descriptionsOf(reading: Reading): Block[] {
       (inner) =>
         inner.from >= box.from &&
         inner.to <= box.to &&
-        isDescription(inner.hint) &&
+        DESCRIPTION_WORDS.test(inner.hint) &&
         isAllOf(reading, box, inner, telling),
     );
     // The name is common for what says a word about something.

@@ -64,11 +64,11 @@ const knownExactly = new Map<string, HeadingLabel | null>();
  */
 const OF_WORDS =
   /^(?:(\S+) )?(\S*(?:descri|besch|beskr|omschr|opis)\S*)(?: (?:of|from|by|przedmiotu|ogloszenia|inzeratu|zbozi|produktu|laut|des|der|vom|von|du|de|van|del|della|dell'|do|av|fra|til)\b.{0,30})?$/;
-const WHOSE = fitted(/^\p{L}+['’]?s?$/u);
+const WHOSE = fitted('u')`^\p{L}+['’]?s?$`;
 const WHOSE_MOST = 23;
 const ITS_WORD =
   /^(?:description|descriptif|beschrieb|descrizione|descripcion|descricao|popis|opis)$|(?:beschrijving|omschrijving|beschreibung|beskriv(?:ning|else))$/;
-const LETTERS = fitted(/^\p{L}+$/u);
+const LETTERS = fitted('u')`^\p{L}+$`;
 function isOfWords(text: string): boolean {
   const [found, whose, word = ''] = OF_WORDS.exec(fold(text).text.replace(/[\s:.]+$/, '')) ?? [];
   if (found === undefined || !ITS_WORD.test(word) || !LETTERS.test(word)) return false;

@@ -1,7 +1,7 @@
 import { fitted } from '../../text/fitted';
 
 /** How many, before what each is: "6 cuotas de $4.165", "ou 4 × 287,50 €". */
-const TIMES = fitted(/(?<![\d.,])(\d{1,2})\s?(?:[x×*]|\p{L})/u);
+const TIMES = fitted('u')`(?<![\d.,])(\d{1,2})\s?(?:[x×*]|\p{L})`;
 /** What is left over by rounding each part. */
 const ROUNDING = 0.005;
 

@@ -1,4 +1,3 @@
-import { byWords } from '../../text/by-words';
 import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { readDate } from '../decide/dates';
@@ -13,19 +12,16 @@ import { rowLabel } from './row-labels';
 import { SITE_NAMES } from './site-headings';
 import { AWAY } from './zones';
 
-const PLACE_NAMES = byWords(
-  /\b(?:location|locality|loc|where|place|city|town|address|geo|map|mappin|mapmarker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)\b/,
-);
-const CONDITION_NAMES = byWords(
-  /\b(?:itemcondition|condition|cond|state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)\b/,
-);
-const DATE_NAMES = byWords(
-  /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|inserito|publie\w*)\b/,
-);
-const SERIAL_NAMES = byWords(/\b(?:serial|serialnumber|seriennummer|serienummer|matricola)\b/);
+const PLACE_NAMES =
+  /\b(?:location|locality|loc|where|place|city|town|address|geo|map|mappin|mapmarker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)\b/;
+const CONDITION_NAMES =
+  /\b(?:itemcondition|condition|cond|state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)\b/;
+const DATE_NAMES =
+  /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|inserito|publie\w*)\b/;
+const SERIAL_NAMES = /\b(?:serial|serialnumber|seriennummer|serienummer|matricola)\b/;
 /** Of an address: ".example". */
-const ENDING = fitted(/\.\p{L}+$/u);
-const CAPITAL = fitted(/\p{Lu}/u);
+const ENDING = fitted('u')`\.\p{L}+$`;
+const CAPITAL = fitted('u')`\p{Lu}`;
 const SMALL = 80;
 const LINES_NEAR_TITLE = 14;
 
@@ -117,17 +113,19 @@ export function lastPart(windowTitle: string): string {
 const without = (text: string, part: string): string => (part === '' ? text : text.replaceAll(part, ' '));
 
 const POSTAL = fitted(
-  /^(?:[A-Z]{1,2}-?)?\d{4,5},? \p{Lu}|\((?:\d{2,6}|[A-Z]{2})\)$|^\p{Lu}[\p{L} -]+,? [A-Z]{1,2}\d{1,2}$|\b\d{5}$/u,
-);
+  'u',
+)`^(?:[A-Z]{1,2}-?)?\d{4,5},? \p{Lu}|\((?:\d{2,6}|[A-Z]{2})\)$|^\p{Lu}[\p{L} -]+,? [A-Z]{1,2}\d{1,2}$|\b\d{5}$`;
 const PLACE_FORM = fitted(
-  /^(?:(?:[A-Z]{1,2}-?)?\d{4,5},? )?\p{Lu}[\p{L}'’.-]*(?:[ /,]+(?:[\p{L}'’.-]+|\([\p{L}\d ]{1,20}\)|\d{4,6}|[A-Z]{1,2}\d{1,2}))*$/u,
-);
+  'u',
+)`^(?:(?:[A-Z]{1,2}-?)?\d{4,5},? )?\p{Lu}[\p{L}'’.-]*(?:[ /,]+(?:[\p{L}'’.-]+|\([\p{L}\d ]{1,20}\)|\d{4,6}|[A-Z]{1,2}\d{1,2}))*$`;
 /** A town and what it lies in: "Tarn Hobley, Northumberside". */
 const WITHIN = fitted(
-  /^\p{Lu}[\p{L}'’-]+(?: \p{L}+){0,2}, \p{Lu}\p{L}+(?: (?:de|la|del|di|of|the|\p{Lu}\p{L}+)){0,4}$/u,
-);
+  'u',
+)`^\p{Lu}[\p{L}'’-]+(?: \p{L}+){0,2}, \p{Lu}\p{L}+(?: (?:de|la|del|di|of|the|\p{Lu}\p{L}+)){0,4}$`;
 /** A street with its number, and behind it a postal code with its town. */
-const ADDRESS = fitted(/^\p{L}[\p{L}.'’ -]{2,40} \d{1,4} ?[a-z]?, ((?:[A-Z]{1,2}-)?\d{4,5} \p{Lu}[\p{L} .-]{2,40})$/u);
+const ADDRESS = fitted(
+  'u',
+)`^\p{L}[\p{L}.'’ -]{2,40} \d{1,4} ?[a-z]?, ((?:[A-Z]{1,2}-)?\d{4,5} \p{Lu}[\p{L} .-]{2,40})$`;
 /** Before a place in the same line. The languages of the labels; from memory. */
 const IN = /\b(?:in|at|near|from|located|ort|bei|aus|a|à|en|au|dans|de|te|uit|da|i|fra|fran|w|z|v|ve|em)$/;
 
@@ -171,12 +169,11 @@ function holdsWords(all: string, words: string): boolean {
     if (!LETTER.test(all[at - 1] ?? '') && !LETTER.test(all[at + words.length] ?? '')) return true;
   return false;
 }
-const LETTER = fitted(/[\p{L}\d]/u);
+const LETTER = fitted('u')`[\p{L}\d]`;
 
 /** Headings over the place where a thing is to be seen or fetched. The languages of the labels. */
-const HAD_AT = byWords(
-  /^(?:(?:viewing|collection|pick-?up|kijken|bezichtiging|besichtigung|abholung|visite|retrait|visione|ritiro|visita|recogida)(?: (?:and|en|und|et|e|y) (?:viewing|collection|ophalen|afhalen|abholung|besichtigung|retrait|enlevement|ritiro|recogida))?|ophalen|afhalen|where it is|wo)$/,
-);
+const HAD_AT =
+  /^(?:(?:viewing|collection|pick-?up|kijken|bezichtiging|besichtigung|abholung|visite|retrait|visione|ritiro|visita|recogida)(?: (?:and|en|und|et|e|y) (?:viewing|collection|ophalen|afhalen|abholung|besichtigung|retrait|enlevement|ritiro|recogida))?|ophalen|afhalen|where it is|wo)$/;
 
 /** A place in brackets at the end of the heading, or on a line of it: "Hand crank - £45 (Netherholme)". */
 export function placeInHeading(reading: Reading): Candidate[] {
@@ -221,9 +218,9 @@ export function headedParticulars(reading: Reading): Candidate[] {
 /** Short lines that say where a thing is to be had. English; German; French; Dutch; Italian; Spanish; Nordic. From memory. */
 const TO_BE_HAD =
   '(?:item )?located (?:in|at|near)|pick-?\\s?up (?:in|from|at)|collect(?:ion)?(?: only)?,? (?:in|from|at)|buyer collects (?:in|from)|can be (?:seen|collected) (?:in|at)|(?:sent|ships|posted|dispatched) from|abholung in|abzuholen in|steht in|ophalen in|af te halen in|[àa] retirer [àa]|visible [àa]|ritiro a|si trova a|recogida en|se recoge en|finns i|hämtas i|hentes i|odbiór w|osobní odběr v';
-const PLACE_TO_BE_HAD = fitted(new RegExp(`^(?:\\u{1f4cd}\\s*|(?:${TO_BE_HAD})\\s+)(\\p{Lu}[^.!?;:|·(]{1,50})`, 'iu'));
+const PLACE_TO_BE_HAD = fitted('iu')`^(?:\u{1f4cd}\s*|(?:${TO_BE_HAD})\s+)(\p{Lu}[^.!?;:|·(]{1,50})`;
 /** Most lines begin in no such way. */
-const BEGINS = byWords(new RegExp(`^(?:${fold(TO_BE_HAD).text})`));
+const BEGINS = new RegExp(`^(?:${fold(TO_BE_HAD).text})`);
 
 /** "Collection from Lower Thrapwick" on a line of its own. */
 export function placesToldOf({ lines, zones, cards }: Reading): Candidate[] {
@@ -239,16 +236,14 @@ export function placesToldOf({ lines, zones, cards }: Reading): Candidate[] {
   return found;
 }
 
-const LISTED_WORDS = byWords(
-  /\b(?:listed|posted|placed|published|added|advertised|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|publiee?|depos|mise? en ligne|en ligne depuis|geplaatst|sinds|publicado|pubblicato|inserito|upplagd|inlagd|publicerad|oprettet|indrykket|publisert|lagt ut|dodan\w*|opublikowan\w*|vlozeno|pridano|julkaistu|lisatty|feladva)\b/,
-);
+const LISTED_WORDS =
+  /\b(?:listed|posted|placed|published|added|advertised|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|publiee?|depos|mise? en ligne|en ligne depuis|geplaatst|sinds|publicado|pubblicato|inserito|upplagd|inlagd|publicerad|oprettet|indrykket|publisert|lagt ut|dodan\w*|opublikowan\w*|vlozeno|pridano|julkaistu|lisatty|feladva)\b/;
 /** Days of something else. */
-const OTHER_DAY = byWords(
-  /\b(?:wrote|schrieb|ecrit|schreef|ha scritto|escribio|ends?|ending|until|closes|closing|cloture|joined|member|since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)\b/,
-);
+const OTHER_DAY =
+  /\b(?:wrote|schrieb|ecrit|schreef|ha scritto|escribio|ends?|ending|until|closes|closing|cloture|joined|member|since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)\b/;
 const DAY = fitted(
-  /(?<!\d)(?:\d{4}-\d{1,2}-\d{1,2}|\d{1,2}[./-]\d{1,2}[./-](?:\d{4}|\d{2})|\d{1,2}(?:st|nd|rd|th|er|\.)?(?: of| de)?[ -]\p{L}{3,12}\.?,?(?: de)?[ -](?:\d{4}|['’]\d{2})|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?, \d{4}|\p{L}{3} \d{1,2} \d\d:\d\d(?::\d\d)? (?:[A-Z]{2,5} )?\d{4})(?!\d)/u,
-);
+  'u',
+)`(?<!\d)(?:\d{4}-\d{1,2}-\d{1,2}|\d{1,2}[./-]\d{1,2}[./-](?:\d{4}|\d{2})|\d{1,2}(?:st|nd|rd|th|er|\.)?(?: of| de)?[ -]\p{L}{3,12}\.?,?(?: de)?[ -](?:\d{4}|['’]\d{2})|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?, \d{4}|\p{L}{3} \d{1,2} \d\d:\d\d(?::\d\d)? (?:[A-Z]{2,5} )?\d{4})(?!\d)`;
 
 const dayIn = (text: string): string | null => (/\d/.test(text) && DAY.exec(text)?.[0]) || null;
 

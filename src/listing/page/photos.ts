@@ -1,4 +1,3 @@
-import { byWords } from '../../text/by-words';
 import { photoFamily } from '../decide/photos';
 import { CONTROL, type Picture } from '../types';
 import { amountsIn } from './amounts';
@@ -7,12 +6,10 @@ import { sharedWords } from './shared-words';
 import { AWAY, MAIN } from './zones';
 
 /** Boxes of the seller, of marks of trust and the like. */
-const PERSON = byWords(
-  /\b(?:seller|profile|avatar|av|author|byline|poster|who|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)\b/,
-);
-const GALLERY = byWords(
-  /\b(?:gallery|galerie|galleria|galeria|carousel|slide\w*|swiper|thumb\w*|photos?|images?|pictures?|media|viewer|lightbox|bild\w*|foto\w*|fotki|kuvat|hero)\b/,
-);
+const PERSON =
+  /\b(?:seller|profile|avatar|av|author|byline|poster|who|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)\b/;
+const GALLERY =
+  /\b(?:gallery|galerie|galleria|galeria|carousel|slide\w*|swiper|thumb\w*|photos?|images?|pictures?|media|viewer|lightbox|bild\w*|foto\w*|fotki|kuvat|hero)\b/;
 /** Captions and buttons of a gallery, all together. */
 const CAPTIONS_MOST = 120;
 const LINES_NEAR_TITLE = 30;

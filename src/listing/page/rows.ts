@@ -15,15 +15,15 @@ export interface Row {
   to: number;
 }
 
-const LETTER = fitted(/\p{L}/u);
+const LETTER = fitted('u')`\p{L}`;
 const LABEL_MOST = 48;
 const VALUE_MOST = 300;
 const ROWS_MOST = 300;
 /** "Label: value" on one line; not a time of day, not an address. */
-const COLON = fitted(/^(\p{L}[^:：\n]{0,46}?)\s*[:：]\s+(\S.*)$/su);
+const COLON = fitted('su')`^(\p{L}[^:：\n]{0,46}?)\s*[:：]\s+(\S.*)$`;
 
 /** A further labelled value behind a mark. */
-const ANOTHER = fitted(/^(.{1,80}?)\s*[.;|\u2022\u00b7]\s+(\p{Lu}[\p{L} ]{1,30}):\s+(\S.*)$/su);
+const ANOTHER = fitted('su')`^(.{1,80}?)\s*[.;|\u2022\u00b7]\s+(\p{Lu}[\p{L} ]{1,30}):\s+(\S.*)$`;
 
 /** The labelled rows of the page, in document order. `isProse` says which lines are the title or the seller's own words. */
 export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Row[] {

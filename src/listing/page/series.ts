@@ -1,4 +1,3 @@
-import { byWords } from '../../text/by-words';
 import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import type { Box } from '../types';
@@ -9,17 +8,16 @@ import { AWAY } from './zones';
 
 /** So many boxes alike, each a name with one amount, are a list of things: with name and amount apart, and on one line. */
 const APART_LEAST = 3;
-const TWO_LETTERS = fitted(/\p{L}{2}/u);
-const THREE_LETTERS = fitted(/\p{L}{3}/u);
+const TWO_LETTERS = fitted('u')`\p{L}{2}`;
+const THREE_LETTERS = fitted('u')`\p{L}{3}`;
 /** Two words, or a long one. */
-const WORDS = fitted(/[\p{L}\p{N}][^\p{L}]+\p{L}|\p{L}{9}/u);
+const WORDS = fitted('u')`[\p{L}\p{N}][^\p{L}]+\p{L}|\p{L}{9}`;
 const ROWS_LEAST = 5;
 const LINES_LEAST = 6;
 const LINES_OF_ONE = 12;
 const WORDS_MOST = 400;
-const DESCRIPTION = byWords(
-  /\b(?:description|descriptif|beschreibung|omschrijving|beschrijving|descrizione|descripcion|content|message|postbody)\b/,
-);
+const DESCRIPTION =
+  /\b(?:description|descriptif|beschreibung|omschrijving|beschrijving|descrizione|descripcion|content|message|postbody)\b/;
 
 /**
  * Things for sale side by side that lead nowhere and have no picture: boxes alike that follow each other, each with a name

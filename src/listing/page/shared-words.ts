@@ -13,7 +13,7 @@ export function sharedWords(a: string, b: string): number {
   return shared / words.length;
 }
 
-const WORDS = fittingTo(/[\p{L}\p{N}]+/gu);
+const WORDS = fittingTo('gu')`[\p{L}\p{N}]+`;
 /** Words and numbers, as they are written. */
 export const allWordsOf = (text: string): readonly string[] => text.match(WORDS(text)) ?? [];
 

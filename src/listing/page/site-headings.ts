@@ -1,11 +1,10 @@
-import { byWords } from '../../text/by-words';
 import { fold } from '../../text/fold';
 import { sharedWords, wordsOf } from './shared-words';
 import type { Heading } from './title';
 import { withoutState } from './title-state';
 
 /** Names of the site's own name and mark. */
-export const SITE_NAMES = byWords(/\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)\b/);
+export const SITE_NAMES = /\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)\b/;
 
 /** True where the window says all of the one text and not a word of the other. */
 export const isSaidWithout = (text: string, more: string, windowTitle: string): boolean =>

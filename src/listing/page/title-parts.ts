@@ -1,16 +1,13 @@
-import { byWords } from '../../text/by-words';
 import { fold } from '../../text/fold';
 import { LINK, type Line } from '../types';
 import { runsOf } from './reading';
 import { wordsOf } from './shared-words';
 
-const TITLE_WORDS = byWords(
-  /\b(?:title|titel|titre|headline|titolo|titulo|naam|name|nom|nombre|nome|namn|subject|onderwerp|betreff)\b/,
-);
+const TITLE_WORDS =
+  /\b(?:title|titel|titre|headline|titolo|titulo|naam|name|nom|nombre|nome|namn|subject|onderwerp|betreff)\b/;
 /** Names of people's boxes, and of the site's. */
-const OTHER_TITLES = byWords(
-  /\b(?:user|seller|author|profile|site|shop|store|brand|logo|nick|avatar|member|verkaufer|verkoper|vendeur)/,
-);
+const OTHER_TITLES =
+  /\b(?:user|seller|author|profile|site|shop|store|brand|logo|nick|avatar|member|verkaufer|verkoper|vendeur)/;
 /** Shorter texts stand anywhere. */
 export const SAID_LEAST = 8;
 /** Longest that is still a title, for blocks that are no heading. */

@@ -1,13 +1,12 @@
-import { byWords } from '../../text/by-words';
 import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 
 /** What sites set before a title: the state of the sale, the name of a list. Common usage, from memory. */
 const STATES =
   'sold|reserved|on hold|pending|ended|deleted|verkauft|reserviert|geloscht|gelöscht|beendet|vendue?|reservee?|réservée?|verkocht|gereserveerd|venduto|riservato|vendido|reservado|såld|reserverad|solgt|reservert|sprzedane|zarezerwowane|prodáno|rezervováno';
-const STATE = fitted(new RegExp(`^(?:(?:${STATES})\\s*[•·|:!–—-]\\s*|\\[\\p{L}{1,30}\\]\\s+)+`, 'iu'));
+const STATE = fitted('iu')`^(?:(?:${STATES})\s*[•·|:!–—-]\s*|\[\p{L}{1,30}\]\s+)+`;
 /** Mostly there is none. */
-const BEGINS = byWords(new RegExp(`^(?:${fold(STATES).text})`));
+const BEGINS = new RegExp(`^(?:${fold(STATES).text})`);
 const begins = (text: string): boolean => text[0] === '[' || BEGINS.test(fold(text.slice(0, 20)).text);
 
 /** The state of the sale that stands before a title ("SOLD - "), without its marks, or null. */

@@ -2,7 +2,7 @@ import { fold } from '../../text/fold';
 import { readDate } from '../decide/dates';
 import { BOLD, CONTROL, LINK, type Line } from '../types';
 import { type Amount, amountsIn } from './amounts';
-import { isDescription } from './box-kinds';
+import { DESCRIPTION_WORDS } from './box-kinds';
 import { headingLabel } from './heading-labels';
 import { isOnly, type Reading, runsOf } from './reading';
 import { rowLabel } from './row-labels';
@@ -230,7 +230,7 @@ function shortLines({ lines, boxes, zones, cards, row }: Reading, windowTitle: s
   for (const [index, line] of lines.entries()) {
     if (zones[index] !== MAIN || cards.lines.has(index) || isOnly(line, LINK) || isOnly(line, CONTROL)) continue;
     if (left-- === 0) break;
-    if (isDescription(boxes[line.box]!.hint)) continue;
+    if (DESCRIPTION_WORDS.test(boxes[line.box]!.hint)) continue;
     const text = withoutState(withoutPrice(line, windowTitle));
     if (isBadge(text) || headingLabel(line.text) || rowLabel(line.text) || isDated(text)) {
       isPriced = true;

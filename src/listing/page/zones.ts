@@ -1,4 +1,3 @@
-import { byWords } from '../../text/by-words';
 import { fold } from '../../text/fold';
 import { BOLD, type Box, LINK } from '../types';
 import { consentIn } from './consent';
@@ -13,13 +12,12 @@ export const BESIDE = 1;
 export const AWAY = 2;
 
 const AWAY_TAGS = /^(?:nav|footer|menu|dialog)$/;
-const AWAY_WORDS = byWords(
-  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|footer|contentinfo|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/,
-);
+const AWAY_WORDS =
+  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|footer|contentinfo|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/;
 /** Such a box may hold most of the page's text, and is not the advert for that. */
-const ASKING_WORDS = byWords(/\b(?:alert-?dialog|cookies?|consent|gdpr)\b/);
+const ASKING_WORDS = /\b(?:alert-?dialog|cookies?|consent|gdpr)\b/;
 const BESIDE_TAGS = /^(?:aside|header)$/;
-const BESIDE_WORDS = byWords(/\b(?:sidebar|aside|complementary|banner)\b/);
+const BESIDE_WORDS = /\b(?:sidebar|aside|complementary|banner)\b/;
 const LINES_OF_PRICE = 3;
 const WHOLE_TAGS = /^(?:html|body|main)$/;
 
@@ -101,10 +99,9 @@ export function zonesOf(reading: Reading): Uint8Array {
 }
 
 /** Ways from one page of a series to the next: "Previous message: ...", "Older: ...". The languages of the labels. */
-const LEADS_ON = byWords(
-  /^(?:previous|prev|next|newer|older|vorherige[rs]?|vorige[rs]?|nachste[rs]?|neuere[rs]?|altere[rs]?|precedente?|suivante?|volgende?|successivo|precedente|anterior|siguiente|forrige|neste|nasta)(?: (?:message|post|thread|topic|entry|article|item|lot|ad|nachricht|beitrag|thema|artikel|message|sujet|article|bericht|messaggio|mensaje))? ?[:>→]/,
-);
-const leadsOn = (text: string): boolean => LEADS_ON.test(fold(text.slice(0, 60)).text.replace(/^[<←]+ ?/, ''));
+const LEADS_ON =
+  /^(?:[«‹<←]+ ?)?(?:previous|prev|next|newer|older|vorherige[rs]?|vorige[rs]?|nachste[rs]?|neuere[rs]?|altere[rs]?|precedente?|suivante?|volgende?|successivo|precedente|anterior|siguiente|forrige|neste|nasta)(?: (?:message|post|thread|topic|entry|article|item|lot|ad|nachricht|beitrag|thema|artikel|message|sujet|article|bericht|messaggio|mensaje))? ?[:»›>→]/;
+const leadsOn = (text: string): boolean => LEADS_ON.test(fold(text.slice(0, 60)).text);
 
 /** Nothing but sentences follows at first: no name, day or count as stands before what others say. */
 const isOneVoice = ([first]: readonly { text: string }[]): boolean =>

@@ -101,8 +101,8 @@ const partsOf = (line: PageText['lines'][number]): string[] =>
 
 /** What follows a title in the window without a mark: where it is, what it costs. The languages of the labels. */
 const GOES_ON = fitted(
-  /^[\s,]*(?:[^\p{L}\p{N}\s]|\d{5,}\b|(?:in|at|en|à|a|de|di|da|bei|te|i|w|v|(?:for|für|pour|por|per|voor) ?(?=[\d\p{Sc}]))\b)/u,
-);
+  'u',
+)`^[\s,]*(?:[^\p{L}\p{N}\s]|\d{5,}\b|(?:in|at|en|à|a|de|di|da|bei|te|i|w|v|(?:for|für|pour|por|per|voor) ?(?=[\d\p{Sc}]))\b)`;
 
 /** The longest line of three words or more, and of four in ten of a title's, that the title begins with or ends with after a mark. */
 function shownWithin(title: string, shown: ReadonlySet<string>): string | null {
