@@ -86,6 +86,7 @@ export function candidatesIn(asRead: Harvest): Found {
   const structured = mains.flatMap(({ main, source, weight }) => candidatesOf(main, source, weight));
   const state = fromState(harvest.state, { ...about, titles, shown: visible.price >= 0.2 || visible.marks.contact });
   const isProduct = mains.some(({ weight }) => weight > OF_ANOTHER);
+  const isLaidOut = visible.marks.particulars && visible.rows >= 2;
   const offers = offersIn({
     page: visible,
     titleAgrees:
@@ -93,7 +94,8 @@ export function candidatesIn(asRead: Harvest): Found {
     told: isProduct ? 'named' : mains.length > 0 || meta.isProduct ? 'product' : null,
     state: state.length > 0,
     // Many a site says so in the head of whatever it shows.
-    isArticle: jsonLd.isArticle || (meta.isArticle && !(visible.price >= PLAIN_PRICE && visible.marks.contact)),
+    isArticle:
+      jsonLd.isArticle || (meta.isArticle && !(visible.price >= PLAIN_PRICE && (visible.marks.contact || isLaidOut))),
     isList: jsonLd.isList || microdata.isList,
     // One product whose offers are many, beside cards: the "product" is the category of a list.
     isCategory: visible.cards > 2 && structured.some(({ field, how }) => field === 'price' && how === 'from'),

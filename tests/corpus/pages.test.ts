@@ -20,7 +20,6 @@ const NOT_YET: Record<string, Record<string, string>> = {
   'ostlingworks-price-on-application': { photos: 'two of three stand as small ones in a table that leads nowhere' },
   'price-list-of-the-nineties': { offers: 'prices without a currency are told from other numbers by nothing' },
   'schuurmus-bieden-vanaf': { place: 'stands beside the seller’s name and has the form of another' },
-  'spaenehock-biete-ohne-ueberschrift': { title: 'what stands before a colon is taken for the title’s own' },
   'wardrobefox-lower-case-code': { place: 'stands among what is said of the seller, far below the title' },
 };
 

@@ -14,6 +14,8 @@ const SIZE_FOLDER =
 /** A last part of the path that is nothing but a size. */
 const SIZE_FILE =
   /\/(?:[whs]_?\d{2,4}|\d{2,4}x\d{2,4}|thumb\w*|small|medium|large|big|full|orig\w*|preview|640|800|1080|1200|1280|1600|1920|2048)$/i;
+/** Names of what a site shows of itself or of people. */
+const OF_SITE = /(?:^|[/_.-])(?:logos?|favicon|sprite|avatars?|av)(?:[/_.-]|$)/i;
 const PICTURE_END = /\.(?:jpe?g|png|webp|avif|gif|heic)$/i;
 
 /** What stays of an address when its size, format and version are taken off: one photograph, one key. */
@@ -51,6 +53,7 @@ export function settlePhotos(candidates: Candidate[]): SettledList | null {
   for (const photo of [...candidates].sort((a, b) => b.weight - a.weight)) {
     const set = photo.source === 'page' || photo.source === 'draft' ? shown : told;
     const key = photoKey(photo.value);
+    if (OF_SITE.test(key)) continue;
     if (!set.has(key) && set.size < PHOTOS_MOST) set.set(key, photo);
   }
   const isShared = [...told.keys()].some((key) => shown.has(key));

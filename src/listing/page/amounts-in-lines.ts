@@ -1,5 +1,6 @@
 import { type Line, STRUCK } from '../types';
 import { type Amount, amountsIn } from './amounts';
+import { runsOf } from './reading';
 
 /** Longer lines are sentences: an amount in them is told, seldom asked. */
 const SHORT_LINE = 60;
@@ -27,6 +28,21 @@ export const alone = ({ text }: Line, one: Amount): Amount => ({
   ...one,
   other: amountsIn(text.slice(one.start))[0]?.other ?? true,
 });
+
+/** The same amount, without the words behind it in the element of the next one: those are said of that. */
+export function apart({ text, runs }: Line, one: Amount, next: Amount | undefined): Amount {
+  const at = next && runs?.findLast((run) => run.at <= next.start)?.at;
+  if (at === undefined || at < one.end) return one;
+  return amountsIn(text.slice(0, at)).find(({ start }) => start === one.start) ?? one;
+}
+
+/** A line with spaces in the place of what is struck out. */
+export const unstruck = (line: Line): string =>
+  line.runs?.some(({ flags }) => flags & STRUCK)
+    ? runsOf(line)
+        .map(({ text, flags }) => (flags & STRUCK ? ' '.repeat(text.length) : text))
+        .join('')
+    : line.text;
 
 /** True where the first digit of an amount is struck out. */
 export const isStruck = (line: Line, amount: Amount): boolean => ((runOf(line, amount)?.flags ?? 0) & STRUCK) !== 0;

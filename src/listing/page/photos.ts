@@ -35,12 +35,16 @@ export function photosOf(reading: Reading, title: string, siteNames: readonly st
   };
   const isOfSite = ({ alt }: Picture): boolean =>
     alt !== undefined &&
+    !/\d/.test(alt) &&
     alt.split(' ').length <= SITE_WORDS &&
     sharedWords(alt, title) < 0.5 &&
     siteNames.some((name) => name !== '' && sharedWords(alt, name) === 1);
   const priced = pricedApart(reading);
   // Where photographs are, the other kind of file is for buttons and lines.
-  const isDrawn = ({ address }: Picture) => /\.gif(?:$|[?#])/i.test(address);
+  const drawn = pictures.some(({ address, linked }) => !linked && /\.jpe?g(?:$|[?#])/i.test(address))
+    ? /\.(?:gif|png)(?:$|[?#])/i
+    : /\.gif(?:$|[?#])/i;
+  const isDrawn = ({ address }: Picture) => drawn.test(address);
   const hasPhotographs = !pictures.every(isDrawn);
   const own = pictures.filter(
     (picture) =>

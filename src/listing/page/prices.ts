@@ -1,7 +1,7 @@
 import { fold } from '../../text/fold';
 import { CONTROL, LINK, type Line, type PriceHow } from '../types';
 import { type Amount, amountsIn, howIn, isOtherMoney, isPriceLabel, isStartingBid } from './amounts';
-import { alone, hintOf, isGlued, isSentence, isStruck, WORDS_MOST, written } from './amounts-in-lines';
+import { alone, apart, hintOf, isGlued, isSentence, isStruck, unstruck, WORDS_MOST, written } from './amounts-in-lines';
 import { isAsked } from './asked-in-words';
 import { withoutInstalments } from './instalments';
 import { HUNDREDTHS, hintsAround, isNamedPrice, onlyCurrency } from './named-price';
@@ -53,13 +53,15 @@ export function pricesOf(reading: Reading): PagePrice[] {
     if (zones[index] === AWAY || cards.lines.has(index) || line.text.length > SENTENCE_MOST) continue;
     const label = labelBefore(reading, index);
     const isLabelled = isPriceLabel(label) || isBidOrSold(label);
-    const all = amountsIn(line.text).map((one) => (one.other && isGlued(line, one) ? alone(line, one) : one));
+    const all = amountsIn(line.text).map((one, at, whole) =>
+      !one.other ? one : isGlued(line, one) ? alone(line, one) : apart(line, one, whole[at + 1]),
+    );
     const isKnown = rowLabel(label) === 'price' || (isLabelled && !isPriceLabel(label));
     const joined = all.length === 0 ? joinedAmount(reading, index) : null;
     if (all.length === 0 && joined === null && !isPriceWithoutSign(reading, line, isKnown, isLabelled)) continue;
     if (all.length > 0 && isOneOfButtons(reading, index)) continue;
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
-    const asked = isSentence(line.text) ? askedIn(line.text, all) : null;
+    const asked = isSentence(line.text) ? askedIn(unstruck(line), all) : null;
     const possible = all.filter((one) => !one.other && !isStruck(line, one));
     const whole = joined === null ? null : { start: 0, end: line.text.length, other: false, how: null };
     const amount =
@@ -83,7 +85,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
       howIn(fold(label).text) ??
       (isBidOn && CURRENT.test(said) ? 'bid' : null) ??
       howIn(before.slice(-30)) ??
-      bidsAfter(reading, index);
+      bidsAfter(reading, index, amount?.end ?? 0);
     const text =
       joined ??
       (asked ? line.text.slice(asked.start, asked.end) : written(line, amount, all, reading.level[line.box]! > 0));
@@ -163,12 +165,15 @@ function weightOf(
 function askedIn(text: string, all: Amount[]): Amount | null {
   const isThatAsked = (one: Amount) =>
     !one.other &&
+    text[one.start] !== ' ' &&
     isAsked(
       fold(text.slice(Math.max(0, one.start - 40), one.start)).text,
       fold(text.slice(one.end, one.end + 30)).text,
     );
   return (
-    all.find(isThatAsked) ?? all.find((one) => !one.other && /(?:^|[.!?;]\s*)$/.test(text.slice(0, one.start))) ?? null
+    all.find(isThatAsked) ??
+    all.find((one) => !one.other && text[one.start] !== ' ' && /(?:^|[.!?;]\s*)$/.test(text.slice(0, one.start))) ??
+    null
   );
 }
 
@@ -189,16 +194,17 @@ function isCountOfBids(text: string, next: string): boolean {
   return BIDS.test(folded) && !/^\(?0/.test(folded);
 }
 
-function bidsAfter({ lines }: Reading, index: number): PriceHow | null {
+function bidsAfter({ lines }: Reading, index: number, end: number): PriceHow | null {
+  const { text: own } = lines[index]!;
   const next = lines.slice(index + 1, index + 3).some(({ text }) => text.length < 40 && BIDS.test(fold(text).text));
-  return next ? 'bid' : null;
+  return next || (own.length < 60 && BIDS.test(fold(own.slice(end)).text.trim())) ? 'bid' : null;
 }
 
 /** A bare number under a price label; or words ("Free") under one, or where a class says price. */
 function isPriceWithoutSign(reading: Reading, line: Line, isKnown: boolean, isLabelled: boolean): boolean {
   if (line.text.length > WORDS_MOST) return false;
   if (/\d/.test(line.text))
-    return isLabelled ? /^\D{0,6}\d[\d.,' ]{0,20}\D{0,14}$/.test(line.text) : isNamedPrice(reading, line);
+    return isLabelled ? /^\D{0,6}\d[\d.,' ]{0,20}(?! ?%)\D{0,14}$/.test(line.text) : isNamedPrice(reading, line);
   return isKnown || PRICE_NAMES.test(hintsAround(reading, line));
 }
 

@@ -2,7 +2,6 @@ import { fold } from '../../text/fold';
 import { LINK, type PageText } from '../types';
 import { isOnly, type Reading, runsOf } from './reading';
 import { allWordsOf, sharedWords } from './shared-words';
-import type { Heading } from './title';
 import { AWAY } from './zones';
 
 /** What the page tells beside its titles, by which a line is known as the title of the advert. */
@@ -18,8 +17,6 @@ export interface TitleEvidence {
   titles: readonly number[];
 }
 
-/** So much of a title is told again that it is of the thing. */
-const TOLD_LEAST = 0.06;
 /** Characters of a longer word. */
 const LONGER = 4;
 /** Fewer words stand in many texts by chance. */
@@ -61,22 +58,9 @@ const nearness = (line: number, price: number): number => {
   return distance <= 4 ? 0.12 : distance <= 10 ? 0.06 : 0;
 };
 
-/**
- * Of titles, best first: where nothing on the page says a word of the best one again, but of one that stands between it
- * and what is sold, the first names the site or a part of it.
- */
-export function lowerSection(titles: Heading[], evidence: TitleEvidence): void {
-  const [best] = titles;
-  const told = (one: Heading) => takenUp(one.text, evidence) + toldAgain(one.text, evidence);
-  const end =
-    evidence.price < 0 ? evidence.words : Math.min(evidence.price, Math.max(evidence.words, 0) || evidence.price);
-  if (!best || best.line > end || told(best) > 0) return;
-  const other = titles.find((one) => one.line > best.line && one.line < end && told(one) >= TOLD_LEAST);
-  if (!other) return;
-  best.isSite = true;
-  best.weight = Math.min(best.weight, 0.1);
-  other.weight = Math.max(other.weight, 0.6);
-}
+/** How much of a title photographs, the seller's words and the address tell again. */
+export const toldOf = (title: string, evidence: TitleEvidence): number =>
+  takenUp(title, evidence) + toldAgain(title, evidence);
 
 /** Nothing else that may be a title stands between it and the price, or the seller's words. */
 function leads(line: number, { price, words, titles }: TitleEvidence): number {

@@ -1,5 +1,6 @@
 import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
+import { saleIn } from '../decide/sale-words';
 
 /** What sites set before a title: the state of the sale, the name of a list. Common usage, from memory. */
 const STATES =
@@ -15,10 +16,22 @@ export function stateBefore(text: string): string | null {
   return whole === undefined ? null : whole.replace(/^[^\p{L}]+|[^\p{L}]+$/gu, '') || null;
 }
 
-/** A title without the state of its sale before it. */
+/** That it is offered, and its number among others of a sale: what a site or a seller sets before what the thing is. */
+const OFFERED = fitted(
+  'iu',
+)`^(?:(?:for sale|te koop(?: aangeboden)?|aangeboden|biete|verkaufe|zu verkaufen|zu verschenken|(?:je )?vends|[àa] (?:vendre|donner)|vendo|vendesi|in vendita|regalo|se vende|en venta)\s*[:|–—-]|(?:lot|los|kavel|lote|lotto)\.?\s?(?:n[°ºro]\.?\s?)?\d{1,5}[a-z]?\s*[.:|·–—-])\s+(?=.{3})`;
+/** What it stands in is set off by a mark. */
+const SET_OFF = /^[^:|·.–—-]{3,20}[:|·.–—-]/;
+/** The state of the sale behind a title, in brackets or after a mark. */
+const BEHIND = /(?:[([]([^()[\]]{3,40})[)\]]|\s[•·|–—-]\s([^•·|–—]{3,40}))$/u;
+
+/** A title without the state of its sale, and without the words that only say that it is offered. */
 export const withoutState = (text: string): string => {
-  const bare = begins(text) ? text.replace(STATE, '') : text;
-  return bare.length >= 3 ? bare : text;
+  const stated = begins(text) ? text.replace(STATE, '') : text;
+  const bare = SET_OFF.test(stated) ? stated.replace(OFFERED, '') : stated;
+  const [behind = '', bracketed, marked] = BEHIND.exec(bare.slice(-48)) ?? [];
+  const its = behind && saleIn(bracketed ?? marked ?? '') ? bare.slice(0, -behind.length).trimEnd() : bare;
+  return its.length >= 3 ? its : text;
 };
 
 export const isState = (text: string): boolean => begins(text) && `${text} · x`.replace(STATE, '') === 'x';

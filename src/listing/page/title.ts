@@ -245,7 +245,7 @@ function shortLines({ lines, boxes, zones, cards, row }: Reading, windowTitle: s
     // A value in the cell beside its label; a label with its value.
     if (isSentence || (row[line.box]! >= 0 && rowLabel(lines[index - 1]?.text ?? ''))) continue;
     if (rowLabel(/^([^:]{2,30}):\s/.exec(text)?.[1] ?? '')) continue;
-    const sells = SELLS.test(fold(text).text);
+    const sells = SELLS.test(fold(line.text).text);
     // A menu's name over its links.
     const next = lines[index + 1];
     const isMenu =

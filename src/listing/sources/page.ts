@@ -1,4 +1,6 @@
 import { fold } from '../../text/fold';
+import { advertHeadOf, raiseHead } from '../page/advert-head';
+import { unstruck } from '../page/amounts-in-lines';
 import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
 import { type Block, descriptionsOf } from '../page/description';
@@ -20,7 +22,8 @@ import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
 import { saleOf } from '../page/sale';
 import { type Heading, isDated, titlesOf } from '../page/title';
-import { lowerSection, supportOf, type TitleEvidence } from '../page/title-evidence';
+import { supportOf, type TitleEvidence } from '../page/title-evidence';
+import { withoutState } from '../page/title-state';
 import { shownOf } from '../page/told-words';
 import { AWAY, zonesOf } from '../page/zones';
 import { type Candidate, CONTROL, type PageText } from '../types';
@@ -86,7 +89,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
   reading.titleLine = first[0]?.line ?? -1;
   let blocks = descriptionsOf(reading);
   let prices = pricesOf(reading);
-  const titles = weighed(reading, first, { prices, blocks, slug: head.slug });
+  const titles = weighed(reading, first, { prices, blocks, head });
   // Known by what stands around it, the title may be another line than its form alone let expect.
   if (titles[0] && titles[0].line !== reading.titleLine) {
     reading.titleLine = titles[0].line;
@@ -103,7 +106,9 @@ export function fromPage(page: PageText, head: Head): PageFindings {
   for (const { text, weight } of blocks) candidates.push({ field: 'description', value: text, source: 'page', weight });
   // Words of asking before a stray amount somewhere beside the advert.
   if (!prices.some(({ weight }) => weight >= PLAIN_PRICE) && !WANTED.test(fold(titles[0]?.text ?? windowTitle).text)) {
-    const told = askedInWords(blocks[0]?.text ?? '', { language: head.language });
+    const told = askedInWords((blocks[0]?.lines ?? []).map((line) => unstruck(reading.lines[line]!)).join('\n'), {
+      language: head.language,
+    });
     if (told)
       prices = [
         ...prices,
@@ -173,7 +178,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
 function weighed(
   reading: Reading,
   found: Heading[],
-  { prices, blocks, slug }: { prices: PagePrice[]; blocks: Block[]; slug: string },
+  { prices, blocks, head: { slug, windowTitle, titles: told } }: { prices: PagePrice[]; blocks: Block[]; head: Head },
 ): Heading[] {
   const plain = prices.find(({ weight }) => weight >= PLAIN_PRICE)?.line ?? null;
   const possible = [...found, ...aboveThePrice(reading, plain)];
@@ -191,7 +196,8 @@ function weighed(
       return { ...one, weight: Math.max(0.05, Math.min(0.95, sum)) };
     })
     .sort((a, b) => b.weight - a.weight);
-  lowerSection(weighed, evidence);
+  const head = advertHeadOf(reading, blocks[0], prices);
+  if (head) raiseHead(weighed, head, evidence, { reading, windowTitle, told });
   return weighed.sort((a, b) => b.weight - a.weight).slice(0, TITLES_MOST);
 }
 
@@ -221,7 +227,7 @@ function aboveThePrice({ lines, zones, cards, row }: Reading, price: number | nu
       !cards.lines.has(line) &&
       !isOnly(lines[line]!, CONTROL)
     )
-      return [{ text, line, weight: 0.3 }];
+      return [{ text: withoutState(text), line, weight: 0.3 }];
   }
   return [];
 }

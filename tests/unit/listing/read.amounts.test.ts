@@ -223,3 +223,22 @@ it.each([
 ])('is the least of several in other languages: %s, %s', (language, text, currency) =>
   expect(priceOf(`<p class="price">${text}</p>`, language)?.slice(1)).toEqual([currency, 'from']),
 );
+
+describe('what stands beside a price in elements of its own', () => {
+  it('is said of the next amount, where it stands in the element of that', () => {
+    const html =
+      '<p class="price"><span class="price">140 €</span><span> Trattabile</span><span> Spedizione da 7,90 €</span></p>';
+    expect(priceOf(html, 'it')).toEqual(['140', 'EUR', 'asking']);
+  });
+
+  it('is the old price, where it is struck out in a sentence', () => {
+    const html =
+      '<p>It turns freely. Price: <del>£420</del> <b>£360</b> with the post paid to anywhere in the land.</p>';
+    expect(priceOf(html)).toEqual(['360', 'GBP', 'asking']);
+  });
+
+  it('counts the bids that were made', () => {
+    const html = '<div><div>Standing at</div><div><b>£85</b> 7 bids, reserve not met</div></div>';
+    expect(priceOf(html)).toEqual(['85', 'GBP', 'bid']);
+  });
+});

@@ -1,0 +1,145 @@
+import { fitted } from '../../text/fitted';
+import { BOLD, CONTROL, LINK } from '../types';
+import { amountsIn } from './amounts';
+import type { Block } from './description';
+import { headingLabel } from './heading-labels';
+import type { PagePrice } from './prices';
+import { isOnly, levelOf, type Reading, sizeOf } from './reading';
+import { rowLabel } from './row-labels';
+import { sharedWords, wordsOf } from './shared-words';
+import type { Heading } from './title';
+import { type TitleEvidence, toldOf } from './title-evidence';
+import { isNamedTitle } from './title-parts';
+import { withoutState } from './title-state';
+import { AWAY } from './zones';
+
+/** The part of a page that is the advert, by what stands together in it, and the line that heads it. */
+export interface AdvertHead {
+  line: number;
+  /** The part's lines, end exclusive. */
+  from: number;
+  to: number;
+}
+
+const THREE_LETTERS = fitted('u')`\p{L}{3}`;
+const LEVELS_MOST = 6;
+const LINES_MOST = 60;
+const HEAD_MOST = 150;
+/** Lines of a row of labels and values; in a longer one parts of the page stand side by side. */
+const CELLS_MOST = 6;
+/** From this weight on an amount is a price that belongs to what stands beside it. */
+const PRICE_LEAST = 0.4;
+
+/**
+ * The line that heads the smallest part of the page in which the seller's words stand together with a photograph or a
+ * price: a heading, a bold line, one that a class calls a title, or the line right over the words. Null where that part
+ * has none.
+ */
+export function advertHeadOf(
+  reading: Reading,
+  words: Block | undefined,
+  prices: readonly PagePrice[],
+): AdvertHead | null {
+  const { lines, boxes, pictures } = reading;
+  const first = words?.lines[0];
+  if (words === undefined || first === undefined) return null;
+  const last = words.lines.at(-1)!;
+  let at = lines[first]!.box;
+  while (at >= 0 && boxes[at]!.to <= last) at = boxes[at]!.parent;
+  for (let step = 0; at >= 0 && step < LEVELS_MOST; step++, at = boxes[at]!.parent) {
+    const { from, to, tag } = boxes[at]!;
+    // Without a part of its own, it begins with the last heading over the words.
+    if (/^(?:body|html)$/.test(tag) || to - from > LINES_MOST) {
+      for (let line = first - 1; line >= from; line--)
+        if (levelOf(reading, line) > 0) return mayHead(reading, line) ? { line, from: line, to } : null;
+      return null;
+    }
+    const isSold =
+      pictures.some(({ line, box, small }) => !small && line >= from && line <= to && isWithin(reading, box, at)) ||
+      prices.some(({ line, weight }) => line >= from && line < to && weight >= PRICE_LEAST) ||
+      lines.slice(from, to).some((line) => isOnly(line, CONTROL) && amountsIn(line.text).length > 0);
+    if (!isSold) continue;
+    const line = headIn(reading, from, first, last, to);
+    if (line >= 0) return { line, from, to };
+  }
+  return null;
+}
+
+function isWithin({ boxes }: Reading, box: number, around: number): boolean {
+  let at = box;
+  while (at > around) at = boxes[at]!.parent;
+  return at === around;
+}
+
+function headIn(reading: Reading, from: number, first: number, last: number, to: number): number {
+  for (let line = from; line < first; line++) if (mayHead(reading, line) && isSetOff(reading, line)) return line;
+  if (first > from && mayHead(reading, first - 1)) return first - 1;
+  // Some boards set the words over the name.
+  for (let line = last + 1; line < to; line++) if (levelOf(reading, line) > 0 && mayHead(reading, line)) return line;
+  return -1;
+}
+
+const isSetOff = (reading: Reading, index: number): boolean => {
+  const line = reading.lines[index]!;
+  return levelOf(reading, index) > 0 || isOnly(line, BOLD) || isNamedTitle(line, reading.boxes[line.box]!.hint);
+};
+
+/** Some words that name something: no label, value, price, link or sentence. */
+function mayHead({ lines, boxes, zones, cards, row }: Reading, index: number): boolean {
+  const line = lines[index]!;
+  const { text } = line;
+  const before = lines[index - 1];
+  const own = row[line.box]!;
+  const isValue = before !== undefined && own >= 0 && row[before.box] === own && sizeOf(boxes[own]!) <= CELLS_MOST;
+  return (
+    zones[index] !== AWAY &&
+    !cards.lines.has(index) &&
+    text.length <= HEAD_MOST &&
+    wordsOf(text).length > 1 &&
+    THREE_LETTERS.test(text) &&
+    !/[.,!?]$/.test(text) &&
+    !isOnly(line, LINK) &&
+    !isOnly(line, CONTROL) &&
+    !isValue &&
+    !/:\s*\S*$/.test(text) &&
+    headingLabel(text) === null &&
+    rowLabel(text) === null &&
+    amountsIn(text).length === 0
+  );
+}
+
+/** Told again no more than by a word that stands anywhere. */
+const UNTOLD = 0.06;
+const AGREES = 0.6;
+/** A window's words that name a thing, and not the part of a site. */
+const NAMING = 3;
+const HEADING = 0.65;
+
+/**
+ * Puts the advert's head before a title that nothing tells of the thing again: one over another part of the page, or over
+ * all of it. A title that the window says in several words stays, unless the head is told again; one of a word or two names
+ * a part of the site, if the advert has a heading of its own. `told`: the titles that machines are told.
+ */
+export function raiseHead(
+  titles: Heading[],
+  { line, from, to }: AdvertHead,
+  evidence: TitleEvidence,
+  { reading, windowTitle, told }: { reading: Reading; windowTitle: string; told: readonly string[] },
+): void {
+  const [best] = titles;
+  const text = withoutState(reading.lines[line]!.text);
+  const isUntold = (title: string) => toldOf(title, evidence) < UNTOLD;
+  const isNamed = (title: string) => sharedWords(title, windowTitle) >= AGREES;
+  if (!best || !isUntold(best.text)) return;
+  if (best.line !== line) {
+    const isInside = best.line >= from && best.line < to;
+    if (isInside ? best.line < line || isNamed(best.text) : best.line > line && isNamed(best.text)) return;
+    const isPart = !isUntold(text) || (wordsOf(best.text).length < NAMING && levelOf(reading, line) > 0);
+    if (isNamed(best.text) && !isPart) return;
+    best.weight = Math.min(best.weight, 0.1);
+    if (!isInside) best.isSite = true;
+  } else if (told.some((title) => !isUntold(title) || sharedWords(title, text) > 0)) return;
+  const own = titles.find((one) => one.line === line);
+  if (own) own.weight = Math.max(own.weight, HEADING);
+  else titles.push({ text, line, weight: HEADING });
+}
