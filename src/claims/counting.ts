@@ -5,6 +5,8 @@ import { type TextPart, tokenAt } from './part-text';
 
 const WORDS_BETWEEN = 3;
 const DIGITS_WITHIN = 4;
+const OF_ONE =
+  /^(?:colou?r|coloured|tone|toned|piece|speed|step|way|drawer|spool|needle|owner|farbige?|farben|ton|tons|couleurs?|vitesses)$/;
 const NUMBERS_OF_THINGS = /^(?:two|three|four|five|zwei|drei|vier|deux|trois|quatre)$/;
 
 /** "Three machines", "30 heads": the advert counts them without their full name. */
@@ -34,7 +36,9 @@ export function isTimes(part: TextPart, at: number): boolean {
 /** "Two Names", "zwei schwarze Names". */
 export function countsAt(part: TextPart, start: number): boolean {
   const at = tokenAt(part, start);
-  return [at - 1, at - 2].some((i) => i >= 0 && NUMBERS_OF_THINGS.test(part.tokens[i]!.folded));
+  // "Pretty two colour Name".
+  const reach = OF_ONE.test(part.tokens[at - 1]?.folded ?? '') ? 0 : 2;
+  return part.tokens.slice(Math.max(0, at - reach), at).some(({ folded }) => NUMBERS_OF_THINGS.test(folded));
 }
 
 function numbersIn(cues: readonly CueMatch[]): CueMatch[] {

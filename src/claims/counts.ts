@@ -88,7 +88,7 @@ export function countsIn({ part, stances }: PartReading): CountClaim[] {
     if (OF_MINE.test(text.slice(end, end + 16))) return [];
     const stance = stances.at(tokenAt(part, start), tokenAt(part, end - 1));
     // "One of 1950", "Name 1 of 1912".
-    if (/^(?:one|1|eine) (?:of|von) 1[789]\d\d$/i.test(found[0])) return [];
+    if (/^(?:one|1|eine) (?:of|von) (?:the )?1[789]\d\d$/i.test(found[0])) return [];
     const most = WORDS[found[1]!.normalize('NFC').toLowerCase()] ?? Number(found[1]!.replace(/\D/g, ''));
     return [{ ...quoteOf(part, start, end), ...stance, most }];
   });

@@ -104,9 +104,12 @@ function isHeadedBare(part: TextPart, line: Stretch): boolean {
 const wordsWithin = (part: TextPart, line: Span): Token[] =>
   part.tokens.filter(({ kind, start, end }) => kind === 'word' && start >= line.start && end <= line.end);
 
+/** "1950s", "class 15" stand in such lists too. */
+const NUMBERED = /\b(?:1[5-9]\d\d(?:['’]?s)?|\d0['’]?s|(?:class|classe|klasse) \d+)\b/gi;
+
 /** Words without a sentence among which some are only there to be found by. */
 function isSoughtOnly(part: TextPart, line: Stretch): boolean {
-  if (/[.!?:\d]/.test(line.text.trim().slice(0, -1))) return false;
+  if (/[.!?:\d]/.test(line.text.trim().slice(0, -1).replace(NUMBERED, ''))) return false;
   const words = wordsWithin(part, line);
   const sought = words.filter(({ folded }) => SOUGHT.test(folded)).length;
   const isSaid = words.some(({ folded }) => SAYING.test(folded));

@@ -8,7 +8,7 @@ export const WANTED =
 
 /** These ask for something even inside a text that doesn't begin with them. */
 export const WANTED_FIRST_PERSON =
-  "i would like to buy|i'd like to buy|would like to buy one|i am after one|i'm after one|i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
+  "i'm after a|i'm after an|i am after a|i am after an|i would like to buy|i'd like to buy|would like to buy one|i am after one|i'm after one|i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
 
 export const LOT =
   'all must go together|must all go together|contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
@@ -19,7 +19,7 @@ export const NUMBER_WORDS =
   'two|three|four|five|six|seven|eight|nine|ten|several|various|assorted|multiple|zwei|drei|vier|fünf|sechs|mehrere|diverse|deux|trois|quatre|cinq|plusieurs|diverses';
 
 export const SERVICE =
-  'i mend|we mend|repairs and services|repairs & services|repair and services|machines serviced|machines repaired|machines overhauled|machines restored|serviced and repaired|repaired and serviced|maschinen repariert|i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
+  'machines cleaned|machines mended|machines set up|servicing and rewiring|rewiring and servicing|servicing and tuning|i mend|we mend|repairs and services|repairs & services|repair and services|machines serviced|machines repaired|machines overhauled|machines restored|serviced and repaired|repaired and serviced|maschinen repariert|i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
   'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
   'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 

@@ -72,8 +72,19 @@ function asksForOne(title: TextPart, cues: readonly CueMatch[]): boolean {
 
 function offersService(title: TextPart, cues: readonly CueMatch[]): boolean {
   const first = firstWordOf(title.tokens);
-  return cues.some(
-    ({ value, firstToken }) => value === 'service' || (value === 'service-first' && firstToken <= first),
+  return (
+    cues.some(({ value, firstToken }) => value === 'service' || (value === 'service-first' && firstToken <= first)) ||
+    endsInWork(title)
+  );
+}
+
+/** "Name and Other repairs, south of the river": the first phrase of a title is work of some sort. */
+function endsInWork({ clauses }: TextPart): boolean {
+  const words = clauses[0]?.tokens.filter(({ kind }) => kind === 'word') ?? [];
+  return (
+    words.length > 1 &&
+    /^(?:repairs|servicing|reparaturen|reparations)$/.test(words.at(-1)!.folded) &&
+    !/^(?:needs?|requires?|no|without|after|or|for)$/.test(words.at(-2)!.folded)
   );
 }
 

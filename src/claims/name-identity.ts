@@ -10,7 +10,7 @@ const IDENTITY = new Set(
 const IDENTITY_REACH = 5;
 /** After these the name is of something that is only spoken of, or denied. */
 const PARTING = new Set(
-  "that thats from than after before replaced replaces beside alongside against versus contrairement anders nach vor apres avant like for with to of unlike reads read reading says said lit steht von als wie für zu de que pour not isn't nicht pas".split(
+  "but aber mais when while once until where wenn wo quand lorsque that thats that's from than after before replaced replaces beside alongside against versus contrairement anders nach vor apres avant like for with to of unlike reads read reading says said lit steht von als wie für zu de que pour not isn't nicht pas".split(
     ' ',
   ),
 );
@@ -34,6 +34,7 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     return false;
   // "It's the Name's works": of something that is the Name's.
   if (part.tokens[lastToken]!.folded.endsWith("'s") && part.tokens[lastToken + 1]?.kind === 'word') return false;
+  if (isInOrder(firstToken, lastToken, part) || isReworded(lastToken, part)) return true;
   if (opensWithMine(firstToken, part) || isOffered(firstToken, part)) return true;
   let words = 0;
   for (let i = firstToken - 1; i >= 0 && words < IDENTITY_REACH; i--) {
@@ -50,6 +51,28 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     if (IDENTITY.has(token.folded)) return true;
   }
   return false;
+}
+
+/** "The Name is in full working order": so is what is on sale. */
+function isInOrder(first: number, last: number, part: TextPart): boolean {
+  const behind = part.tokens.slice(last + 1, last + 4).map(({ folded }) => folded);
+  return (
+    part.field === 'description' &&
+    part.tokens[first - 1]?.folded === 'the' &&
+    isOpening(part.tokens, first - 1) &&
+    /^is in (?:full|good|perfect|excellent|lovely|great|nice|very|fair|working|fine)$/.test(behind.join(' '))
+  );
+}
+
+/** "A Name, in other words". */
+function isReworded(last: number, { tokens }: TextPart): boolean {
+  const behind = tokens.slice(last + 1, last + 5).filter(({ kind }) => kind === 'word');
+  return /^in other words$/.test(
+    behind
+      .slice(0, 3)
+      .map(({ folded }) => folded)
+      .join(' '),
+  );
 }
 
 /** "Also known as the Name": by another name than its own. */

@@ -65,7 +65,17 @@ function isHeld(match: NameMatch, beginning: ReadonlyMap<number, readonly NameMa
   for (let first = match.firstToken; first >= 0 && match.firstToken - first <= longest; first--)
     for (const other of beginning.get(first) ?? [])
       if (contains(other, match) && !(isModel(match) && isMaker(other))) return true;
-  return false;
+  return isModel(match) && isCutShort(match, beginning);
+}
+
+/** "Maker Scullery Zigzag": what runs on behind the maker's name is the name, and no shorter one is. */
+function isCutShort(
+  { firstToken, lastToken }: NameMatch,
+  beginning: ReadonlyMap<number, readonly NameMatch[]>,
+): boolean {
+  const maker = beginning.get(firstToken)?.find((one) => isMaker(one) && one.lastToken < lastToken);
+  const behind = maker && beginning.get(maker.lastToken + 1);
+  return behind?.some((one) => isModel(one) && one.lastToken > lastToken) ?? false;
 }
 
 const isMaker = (match: NameMatch): boolean => 'maker' in match.value.of;
@@ -99,6 +109,13 @@ function isOnOffer(part: TextPart, name: number): boolean {
 
 const MOST_OF_AN_OFFER = 7;
 
+/** "He had a Name as well": another one than that of which it is told. */
+function isBesides({ tokens }: TextPart, { firstToken, lastToken }: NameMatch): boolean {
+  const [first, second] = tokens.slice(lastToken + 1, lastToken + 3).map(({ folded }) => folded);
+  const besides = first === 'too' || (first === 'as' && second === 'well');
+  return besides && /^(?:an?|the|another)$/.test(tokens[firstToken - 1]?.folded ?? '');
+}
+
 /** "My daughter's Name", "a Name one is too long": somebody else's, or another of its kind. */
 function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   const before = part.tokens[match.firstToken - 1];
@@ -113,8 +130,9 @@ function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   const next = part.tokens[match.lastToken + 2];
   // "Name one of 12".
   const another = (after?.folded === 'one' && next?.folded !== 'of') || after?.folded === 'ones';
+  const alsoHad = part.field === 'description' && isBesides(part, match);
   const holder = HOLDER.test(after?.folded ?? '') && isInside(part, match.firstToken);
-  if (!theirs && !another && !holder) return stance;
+  if (!theirs && !another && !holder && !alsoHad) return stance;
   const { start, end } = (theirs ? before : after)!;
   return ofAnother(stance, 'owner', part.text.slice(start, end));
 }

@@ -123,15 +123,18 @@ function rowsBehind(
   return out;
 }
 
-/** "A leaflet shows it beside the Name, with its front bobbin": of the one just named. */
+/** "A leaflet shows it beside the Name, with its front bobbin", "I keep the Name, which is alloy": of the one just named. */
 function itsBehind(part: TextPart, first: number): number[] {
   const at = clauseIndexAt(part, first);
   const [clause, next] = part.clauses.slice(at, at + 2);
   if (!next || next.sentence !== clause!.sentence) return [];
-  const [word, its] = next.tokens.filter(({ kind }) => kind === 'word');
-  return word?.folded === 'with' && /^(?:its|their)$/.test(its?.folded ?? '') ? [next.first] : [];
+  const [word, its] = next.tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded);
+  return (word === 'with' && /^(?:its|their)$/.test(its ?? '')) || (word === 'which' && IS.test(its ?? ''))
+    ? [next.first]
+    : [];
 }
 
+const IS = /^(?:is|was|has|had|takes|took|weighs|uses|does|sews|needs)$/;
 const MOST_ROWS = 6;
 const OPENS_WITHIN = 3;
 

@@ -10,10 +10,13 @@ export const OTHER_NUMBERS: ReadonlySet<string> = new Set(
 );
 const NEAR = 4;
 
-/** Words right before, in the same clause, say that the number is of something else. */
-export function isOtherNumber(part: TextPart, start: number): boolean {
+/**
+ * Words right before, in the same clause, say that the number is of something else.
+ * @param within in tokens
+ */
+export function isOtherNumber(part: TextPart, start: number, within = NEAR): boolean {
   const first = clauseAt(part, tokenAt(part, start))?.first ?? 0;
-  const near = Math.min(NEAR, tokenAt(part, start) - first);
+  const near = Math.min(within, tokenAt(part, start) - first);
   return wordsBefore(part, start, near).some((word) => OTHER_NUMBERS.has(word));
 }
 

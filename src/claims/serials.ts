@@ -34,6 +34,7 @@ export function serialsOf(
   named: ReadonlySet<string>,
 ): SerialClaim[] {
   const isKnown: IsKnown = (normal) => knowledge.serials.schemesOf(normal).some(({ pack }) => covering.has(pack));
+  const isAllotted: IsKnown = (normal) => knowledge.serials.find(normal).some(({ pack }) => named.has(pack));
   const isLike: IsKnown = (normal) => lookAlikes(normal, knowledge, covering).length > 0;
   const schemes = knowledge.serials.schemes.filter(({ pack }) => covering.has(pack)).map(({ scheme }) => scheme);
   const out: SerialClaim[] = [];
@@ -51,7 +52,9 @@ export function serialsOf(
         add({ field: part.field, quote: part.text.slice(start, end), start, end, normal, stated });
     };
     for (const found of findSerials(part.text)) addFound(codeOver(found) ?? found, true);
-    for (const code of codes) if (!isOtherNumber(part, code.start)) addFound(code, isCalledNumber(part, code.start));
+    for (const code of codes)
+      if (!isOtherNumber(part, code.start, isAllotted(code.normal) ? RIGHT_BEFORE : undefined))
+        addFound(code, isCalledNumber(part, code.start));
     let names: Set<number> | null = null;
     for (const shape of findSerialShapes(part.text)) {
       if (codeOver(shape) || !isKnown(shape.normal)) continue;
@@ -76,13 +79,16 @@ export function serialsOf(
   return out.map((claim) => Object.assign(claim, { doubted: isDoubted(claim, parts) }));
 }
 
+/** "Motor with belt number K 20417": a number that a table has isn't the motor's. In tokens. */
+const RIGHT_BEFORE = 1;
+
 function isWithin(claim: SerialClaim, others: readonly SerialClaim[]): boolean {
   return others.some(({ field, start, end }) => field === claim.field && start < claim.end && end > claim.start);
 }
 
 /** A question mark, or a word that takes it back, right after the number: "210999? I make it 230999", "… no, 230999". */
 const TAKEN_BACK =
-  /^\s*(?:\?|(?:\w+\s?)?(?:\.{2,3}|…)\s*sorry\b|\.?\s*no,? wait\b|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s)/i;
+  /^\s*(?:\?|(?:\w+\s?)?(?:\.{2,3}|…)\s*sorry\b|\.?\s*no,? wait\b|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+(?:is not|isn['’]t) (?:mine|ours|this|its|the|it)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s)/i;
 
 function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
   const part = parts.find((one) => one.field === claim.field);

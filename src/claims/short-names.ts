@@ -64,6 +64,8 @@ export class ShortNames {
       const vouching = field === 'title' ? this.#anywhere : clause && this.#inClause.get(clause.first);
       if (vouching && wanted.some((one) => vouching.has(one))) return true;
     }
+    if (this.#named.has(packOf(match.value.of)) && (this.#isSaidToBe(match) || this.#isTheLettered(match))) return true;
+    if (field === 'title' && (this.#isInTitle(match, wanted) || this.#opensTitle(match))) return true;
     return clause !== null && this.#isNear(match, clause, wanted);
   }
 
@@ -78,6 +80,53 @@ export class ShortNames {
         if (lastToken + 1 === match.firstToken && this.#isCalled(match)) return true;
       }
     return false;
+  }
+
+  /** "This is the 14": of the thing whose maker the advert names elsewhere. */
+  #isSaidToBe({ firstToken, value }: NameMatch): boolean {
+    const before = this.#part.tokens.slice(Math.max(0, firstToken - 3), firstToken).map(({ folded }) => folded);
+    return 'model' in value.of && /^this is (?:the|a|an)$/.test(before.join(' '));
+  }
+
+  /** "I'm keeping the 21 A, which is …": digits with a letter, spoken of like a name. */
+  #isTheLettered({ start, end, firstToken, lastToken, value }: NameMatch): boolean {
+    const written = this.#part.text.slice(start, end);
+    const next = this.#part.tokens[lastToken + 1];
+    return (
+      'model' in value.of &&
+      /\d/.test(written) &&
+      /\p{Lu}/u.test(written) &&
+      /^(?:the|my|a|an)$/.test(this.#part.tokens[firstToken - 1]?.folded ?? '') &&
+      (next?.kind !== 'word' || /^(?:is|was|has|which|that|and|or|but|in|from)$/.test(next.folded))
+    );
+  }
+
+  /** "Name 24, Maker, light green", "Maker No. I Name": a title is all of one thing, whatever marks part it. */
+  #isInTitle(match: NameMatch, wanted: readonly Voucher[]): boolean {
+    if (!this.#isWrittenAsName(match)) return false;
+    for (const there of this.#alone.values())
+      for (const { firstToken, lastToken, value } of there) {
+        const [from, to] =
+          lastToken < match.firstToken ? [lastToken + 1, match.firstToken] : [match.lastToken + 1, firstToken];
+        const between = this.#part.tokens.slice(from, to).filter(({ kind }) => kind !== 'mark');
+        if (between.length < NEAR && wanted.includes(voucherOf(value.of)!)) return true;
+      }
+    return false;
+  }
+
+  /** "Pantry, post-war": the number in the text is of that pack. */
+  #opensTitle(match: NameMatch): boolean {
+    const next = this.#part.tokens[match.lastToken + 1];
+    return (
+      match.firstToken === 0 &&
+      (next === undefined || next.kind === 'mark') &&
+      this.#isWrittenAsName(match) &&
+      this.#named.has(packOf(match.value.of))
+    );
+  }
+
+  #isWrittenAsName({ start, value }: NameMatch): boolean {
+    return 'model' in value.of && /^[\p{Lu}\p{N}]/u.test(this.#part.text.slice(start));
   }
 
   /** "Ottermere Sedge": a title's word with a capital behind another maker's name. That maker is the mistake. */

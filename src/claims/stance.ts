@@ -106,8 +106,11 @@ export class StanceReader {
       why.push({ rule: 'trigger', makes: effect === 'other' ? 'other' : stance, word: this.#written(trigger) });
     }
     if (isCompared(this.#part, clause, firstToken)) turn('likens', 'compared');
-    if (stance === 'says' && isListedAsLacking(this.#part, clause, this.#in)) turn('denies', 'lacking-list');
-    if (stance === 'says' && isCrossed(this.#part, clause, lastToken)) turn('denies', 'crossed');
+    // "❌ no lamp", "missing: no lamp": the mark and the word say the same.
+    const isDenial = OWN_DENIAL.test(this.#part.tokens[firstToken]!.folded);
+    if (stance === 'says' && !isDenial && isListedAsLacking(this.#part, clause, this.#in))
+      turn('denies', 'lacking-list');
+    if (stance === 'says' && !isDenial && isCrossed(this.#part, clause, lastToken)) turn('denies', 'crossed');
     if (stance === 'says' && isLeftOpen(this.#part, lastToken)) turn('guesses', 'crossed');
     const list = stance === 'says' ? deniedInList(this.#part, clause, firstToken, this.#in) : null;
     if (list) {
@@ -226,7 +229,11 @@ export class StanceReader {
     const next = clauses[at + 1];
     if (next?.sentence !== clause.sentence) return false;
     if (clauses[at]!.tokens.at(-1)?.folded === ':')
-      return found.firstToken === next.first + Number(/^(?:alles|beides|leider)$/.test(tokens[next.first]!.folded));
+      // "Zigzag, 4 mm, and that's all: no pattern stitches" answers nothing.
+      return (
+        (at === own || this.#words(found.lastToken + 1, next.last + 1) === 0) &&
+        found.firstToken === next.first + Number(/^(?:alles|beides|leider)$/.test(tokens[next.first]!.folded))
+      );
     if (at > own) return false;
     const words = next.tokens.filter(({ kind }) => kind !== 'mark');
     if (!/^(?:no|none|nope|nein|kein|keine|keiner|non|aucun|aucune)$/.test(words[0]!.folded)) return false;

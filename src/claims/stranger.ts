@@ -7,7 +7,7 @@ export const OF_THE_THING: ReadonlySet<string> = new Set(
   `
   all told it its it's she he they i me machine head which that this these and but so is was are at in on the a an of to by
   with without for as itself alone only just surprisingly age lightweight total actually really complete altogether also one iron body thing
-  beast lump brute monster workhorse chunk slab dead whopping great currently still heavy light solid hefty approx approximately about around circa ca nearly almost roughly
+  yet beast lump brute monster workhorse chunk slab dead whopping great currently still heavy light solid hefty approx approximately about around circa ca nearly almost roughly
   some full size weight wt weights scale scales kitchen bathroom luggage reads read shows says said come comes tips
   tip good real mere proper properly small compact bare measured weighed put make makes made my your our aluminium aluminum
   alloy metal cast steel straight stitch zigzag three quarter sewing domestic not no lightweight portable quite very

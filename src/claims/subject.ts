@@ -25,7 +25,13 @@ export function partMeant(
   if (!clause) return null;
   const near = beginningWithin(hits, Math.max(clause.first, hit.firstToken - FARTHEST), hit.lastToken + 2);
   const inClause = (one: Hit): boolean => one.lastToken <= clause.last;
-  const parts = ofKind(near, 'part').filter((one) => inClause(one) && !overlaps(one, hit));
+  const parts = ofKind(near, 'part').filter(
+    // "Belt drive with a motor" is how it is driven.
+    (one) =>
+      inClause(one) &&
+      !overlaps(one, hit) &&
+      !/^dr(?:ive|iven|ives)$/.test(part.tokens[one.lastToken + 1]?.folded ?? ''),
+  );
   const isHeld = (one: Hit): boolean =>
     hitsOver(hits, one.firstToken).some((other) => other.value.kind !== 'measured' && contains(other, one));
   const things = ofKind(near, 'thing').filter(inClause);

@@ -6,7 +6,7 @@ import type { Framer } from './frame/framed';
 import { type Hit, hitsOver, ofKind } from './hits';
 import { foreignNoun, otherNounMeant } from './noun-meant';
 import { ofAnother } from './other-thing';
-import type { TextPart } from './part-text';
+import { clauseAt, clauseIndexAt, type TextPart } from './part-text';
 import type { ValueClaim, WordingClaim } from './reading';
 import type { StanceReader } from './stance';
 import { stancedQuote } from './stanced-quote';
@@ -28,7 +28,7 @@ export interface PartReading {
 export function valuesIn(reading: PartReading): ValueClaim[] {
   return ofKind(reading.hits, 'value').map((hit) => {
     const { pack, attribute, value } = hit.value;
-    const own = ofOneThing(reading, hit, stanced(reading, hit, attribute));
+    const own = ofItsKind(reading, hit, ofOneThing(reading, hit, stanced(reading, hit, attribute)));
     const claim = framed(reading, hit, ofOwnNoun(reading, hit, own));
     return Object.assign(claim, { pack, attribute, value });
   });
@@ -62,6 +62,17 @@ function ofOneThing({ part }: PartReading, hit: Hit, claim: Stanced): Stanced {
   const several = SEVERAL.test(before?.folded ?? '');
   const joined = before?.folded === 'and' && /[^s]s$/.test(noun?.folded ?? '') && !VERBS.test(noun!.folded);
   return several || joined ? ofAnother(claim, 'noun', claim.quote) : claim;
+}
+
+/** "Names after '33 use class 15, but mine …": what is said of all that are called so. */
+function ofItsKind({ part }: PartReading, hit: Hit, claim: Stanced): Stanced {
+  const clause = clauseAt(part, hit.firstToken);
+  const opens = clause?.tokens[0];
+  const next = clause && part.clauses[clauseIndexAt(part, clause.first) + 1];
+  if (claim.subject === 'other' || !opens || !/[^s']s$/.test(opens.folded) || next?.sentence !== clause.sentence)
+    return claim;
+  const [but, mine] = next.tokens.map(({ folded }) => folded);
+  return but === 'but' && /^(?:mine|this|ours)$/.test(mine ?? '') ? ofAnother(claim, 'noun', claim.quote) : claim;
 }
 
 const SEVERAL = /^(?:the|these|those|their|our|other|later|earlier|many|most|all|both|some)$/;

@@ -83,7 +83,8 @@ function beforeBare(reading: PartReading, clause: ClauseRange, first: number, la
   if (parcels >= 0) return writtenAt(part, previous.first + parcels);
   if (saysWhat(part, clause) || isFeature(reading, previous)) return null;
   // "Two bags of wool, 12 kg": of several things.
-  if (SEVERAL.test(previous.tokens[at]!.folded)) return writtenAt(part, previous.first + at);
+  if (SEVERAL.test(previous.tokens[at]!.folded) && !/^quarters?$/.test(previous.tokens[at + 1]?.folded ?? ''))
+    return writtenAt(part, previous.first + at);
   // "The irons are what they are, 30 kg".
   if (UNDER.test(previous.tokens[at]!.folded)) return writtenAt(part, previous.first + at);
   const opening = partAt(reading, previous.first + at) ?? tableOf(reading, clause);
@@ -230,10 +231,14 @@ function isBare(part: TextPart, clause: ClauseRange, first: number, last: number
   if (clause.last - clause.first > FARTHEST) return false;
   for (let i = clause.first; i <= clause.last; i++) {
     const { kind, folded } = part.tokens[i]!;
+    // "30 kilos and worth having for itself".
+    if (i === last + 1 && JOINS.test(folded)) return true;
     if ((i < first || i > last) && kind === 'word' && !OF_THE_THING.has(folded)) return false;
   }
   return true;
 }
+
+const JOINS = /^(?:and|but|so|und|aber|et|mais)$/;
 
 const isPronoun = (folded: string): boolean =>
   /^(?:it|she|he|sie|es|elle|il|machine|maschine|which|that|this|die|qui|ze|zij|hij)$/.test(folded);

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import type { Audit, Finding } from '../../src/audit/types';
 import { audit, compile, parsePack } from '../../src/engine';
 import { readDraft } from '../../src/listing/draft';
@@ -25,30 +25,26 @@ export const AS_OF = '2026-11-25';
 
 const at = (path: string): URL => new URL(`../../${path}`, import.meta.url);
 
-/** The labelled sets, each with the club's pack that its labels were held against, beside the trade's. */
-export const SETS = {
-  tuned: 'packs/grindlewade-circle',
-  'tuned-other': 'packs/selvage-bench',
-  'tuned-third': 'drafts/packs/tessholm-loft',
-  'tuned-fourth': 'drafts/packs/thimble-row',
-  'tuned-fifth': 'drafts/packs/chalk-and-tape',
-  'tuned-sixth': 'drafts/packs/lantern-loft',
-  'tuned-seventh': 'drafts/packs/lamplit-table',
-  'tuned-eighth': 'drafts/packs/hallingreve-wharf',
-  'tuned-ninth': 'drafts/packs/second-drawer',
-  'tuned-tenth': 'drafts/packs/awl-and-bonnet',
-  'tuned-typewriters': 'packs/platen-circle',
-  measured: 'packs/grindlewade-circle',
-  'other-club': 'packs/selvage-bench',
-  'fourth-club': 'drafts/packs/thimble-row',
-  'fifth-club': 'drafts/packs/chalk-and-tape',
-  'sixth-club': 'drafts/packs/lantern-loft',
-} as const;
+export type Half = 'tuned' | 'measured';
 
-export type SetName = keyof typeof SETS;
+/** A labelled set: a half, and the club's pack that its labels were held against, beside the trade's. */
+export type SetName = `${Half}/${string}`;
+
+/** Every set of a half: a folder is named after its pack. */
+export function setsOf(half: Half): SetName[] {
+  return readdirSync(at(`fixtures/drafts/corpus/${half}/`))
+    .sort()
+    .map((pack): SetName => `${half}/${pack}`);
+}
+
+/** The packs of the demo, and those that are there for the adverts alone. */
+const SHELVES = ['fixtures/packs', 'fixtures/drafts/packs'];
 
 export function knowledgeFor(set: SetName): Knowledge {
-  const packs = ['src/pack/shipped/trade.json', `fixtures/${SETS[set]}.json`].map((path) => {
+  const id = set.slice(set.indexOf('/') + 1);
+  const club = SHELVES.map((shelf) => `${shelf}/${id}.json`).find((path) => existsSync(at(path)));
+  if (!club) throw new Error(`no pack ${id}`);
+  const packs = ['src/pack/shipped/trade.json', club].map((path) => {
     const { pack, issues } = parsePack(readFileSync(at(path), 'utf8'));
     if (!pack) throw new Error(`${path}: ${JSON.stringify(issues?.[0])}`);
     return pack;
@@ -58,7 +54,7 @@ export function knowledgeFor(set: SetName): Knowledge {
 
 /** What the demo's adverts are held against. */
 export function demoKnowledge(): Knowledge {
-  return knowledgeFor('tuned');
+  return knowledgeFor('tuned/grindlewade-circle');
 }
 
 export function labelled(set: SetName): Labelled[] {

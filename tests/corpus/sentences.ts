@@ -24,7 +24,7 @@ const CRESSITER: OnSale = {
   short: 'Cressiter',
   serial: 'KD372118',
   year: '1955',
-  set: 'tuned',
+  set: 'tuned/grindlewade-circle',
 };
 
 const Q42: OnSale = {
@@ -32,21 +32,27 @@ const Q42: OnSale = {
   short: 'Ulversholt Q 42',
   serial: '1456962 N',
   year: '1957',
-  set: 'tuned',
+  set: 'tuned/grindlewade-circle',
 };
 const LANTERN: OnSale = {
   name: 'Tessholm Lantern',
   short: 'Lantern',
   serial: 'A445120',
   year: '1928',
-  set: 'tuned-third',
+  set: 'tuned/tessholm-loft',
 };
 
 /** What is on sale, and what its sentences are held against. */
 const ON_SALE = {
   cressiter: CRESSITER,
   'cressiter-2': CRESSITER,
-  veltrammer: { name: 'Veltrammer 12', short: 'Veltrammer 12', serial: '35/10472', year: '1955', set: 'tuned-other' },
+  veltrammer: {
+    name: 'Veltrammer 12',
+    short: 'Veltrammer 12',
+    serial: '35/10472',
+    year: '1955',
+    set: 'tuned/selvage-bench',
+  },
   q42: Q42,
   'q42-2': Q42,
   lantern: LANTERN,
@@ -56,14 +62,14 @@ const ON_SALE = {
     short: 'Castrimond',
     serial: 'SC36220',
     year: '1950',
-    set: 'tuned-other',
+    set: 'tuned/selvage-bench',
   },
   coquelicot: {
     name: 'Belcantour Coquelicot',
     short: 'Coquelicot',
     serial: '50818BT',
     year: '1963',
-    set: 'fourth-club',
+    set: 'tuned/thimble-row',
     metal: 'alu',
     stitch: 'zigzag',
   },

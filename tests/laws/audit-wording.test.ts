@@ -7,7 +7,7 @@ import { AS_OF, demoKnowledge, labelled } from '../corpus/labelled';
 
 const known = demoKnowledge();
 /** Every advert in the long run; a part of them, spread over all, in the usual one. */
-const adverts = labelled('tuned').filter((_, i) => process.env.BEDPLATE_LONG || i % 20 === 0);
+const adverts = labelled('tuned/grindlewade-circle').filter((_, i) => process.env.BEDPLATE_LONG || i % 20 === 0);
 
 /** Which findings there are, without their places and words. */
 const findings = (draft: Draft): string[] =>

@@ -91,11 +91,20 @@ function anotherMaker(auditCase: AuditCase): Finding[] {
     return maker ? [{ name, maker: maker.toLowerCase() }] : [];
   });
   const isModelsName = (name: NameClaim): boolean => 'model' in name.of && name.of.model.ref === model.ref;
-  const other = makers.find(
+  const called = makers.find(
     ({ name, maker }) => (name.field === 'title' || name.identity) && maker !== own && !('model' in name.of),
   );
-  const ownNamed = makers.some(({ name, maker }) => maker === own && !isModelsName(name));
   const claim = said.find(isModelsName);
+  // "Other Name, number …": right before the model's name, wherever it stands.
+  const other =
+    called ??
+    makers.find(
+      ({ name, maker }) =>
+        maker !== own &&
+        !('model' in name.of) &&
+        said.some((one) => isModelsName(one) && one.field === name.field && one.start === name.end + 1),
+    );
+  const ownNamed = makers.some(({ name, maker }) => maker === own && !isModelsName(name));
   // "This Other is in good order" says so, whatever the title says.
   if (!other || (ownNamed && !other.name.identity) || !claim) return [];
   const source = sourceOf(knowledge, model.pack, model.def.source);

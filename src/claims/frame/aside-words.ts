@@ -36,7 +36,7 @@ export const WAYS: Record<FramedLanguage, Ways> = {
     past: /^(?:was|were|had|did|didn't|wasn't|went|came|told|called|wanted|bought|gave|took|thought|used|made)$/,
     not: /^(?:not|never|nor|neither|\w+n't)$/,
     verbs:
-      /^(?:has|have|having|takes|taking|uses|using|sews|does|comes|runs|made|features|includes|with|fitted|equipped|boasts|offers|needs|powered|driven|works)$/,
+      /^(?:has|have|having|there's|makes|takes|taking|uses|using|sews|does|comes|runs|made|features|includes|with|fitted|equipped|boasts|offers|needs|powered|driven|works)$/,
     is: /^(?:is|are|isn't|can|will|a|an)$/,
     indefinite: /^an?$/,
     definite: /^the$/,

@@ -90,7 +90,8 @@ function toldApart({ words, first, last }: Framed, determiner: Word | null): Wor
   const at = words.lastIndexOf(determiner, first);
   const before = words[at - 1];
   if (before?.is === 'prep' && !/^(?:in|as|with|w)$/.test(before.folded)) return before;
-  return before?.is === 'be' && at === 2 && /^(?:that|those|these)$/.test(words[0]!.folded) ? words[0]! : null;
+  const that = words[at - 2];
+  return before?.is === 'be' && at <= 3 && that && /^(?:that|those|these)$/.test(that.folded) ? that : null;
 }
 
 /** "The hook of the earlier ones", "an alloy one on the other site". */

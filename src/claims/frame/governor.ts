@@ -16,7 +16,7 @@ export interface Governor {
 
 /** "Made of alloy", "casting in aluminium": the preposition says what the noun or verb before it consists of. */
 const CONSISTS =
-  /^(?:made|built|cast|constructed|construction|consists?|full|because|benefit|advantage|luxury|bonus|best|feature|features|one|out)$/;
+  /^(?:made|built|cast|constructed|construction|consists?|full|because|all|benefit|advantage|luxury|bonus|best|feature|features|one|out)$/;
 const PASSED: Record<string, RegExp> = {
   with: /./,
   w: /./,

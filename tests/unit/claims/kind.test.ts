@@ -65,6 +65,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
   service: [
     'Sewing machine repair service',
     'I mend old Grindlewades',
+    'Grindlewade and Ulversholt repairs, south of the river',
+    'Old machines cleaned and set going',
     'Grindlewade repairs and services',
     'Old machines serviced, Grindlewade a speciality',
     'Nähmaschinenreparatur',

@@ -95,7 +95,10 @@ describe('what is on offer is called by its name', () => {
   ])('%s', (text) => expect(claims(text)).toEqual(['Wendelow is it, this']));
 
   it.each([
-    ['I am selling a Wendelow too.', 'this'],
+    ['I am selling a Wendelow too.', 'other'],
+    ['He had a Wendelow as well, promised to a niece.', 'other'],
+    ["A clerk's; when the Wendelow came into the house she tried it.", 'this'],
+    ['For this, but the Wendelow has the free arm.', 'this'],
     ["It is the Wendelow's works.", 'this'],
     ['My Wendelow weighs 18 kg, this one 14.', 'this'],
     ['Ma Wendelow pèse 18 kg, celle-ci 14.', 'this'],

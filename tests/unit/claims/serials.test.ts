@@ -46,7 +46,7 @@ describe('serials that an advert states', () => {
   it('in the form of a scheme with letters behind, these belong to it', () => {
     const [claim] = readingOf(
       { title: 'Lorivaude Oudavelle sewing machine', description: 'Number 234567 LV on the underside.' },
-      knowledgeFor('other-club'),
+      knowledgeFor('tuned/selvage-bench'),
     ).serials;
     expect(claim).toMatchObject({ quote: '234567 LV', normal: '234567LV', stated: true });
   });

@@ -25,6 +25,9 @@ describe('two models’ names for one thing', () => {
     'Sold next to the Wendelow in its day.',
     'This is a Cressiter.',
     'It may be a Wendelow.',
+    'It is pretty much a Wendelow with another badge.',
+    'My Wendelow is the same underneath.',
+    'No lamp on this, that’s the Wendelow.',
     'Someone said it must be a Wendelow, but that has a bobbin.',
     "I'd been told it was a Wendelow, the Wendelow is the small one.",
   ])('no second name for it: %s', (text) => expect(check(text)).toEqual([]));
