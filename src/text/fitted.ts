@@ -30,6 +30,7 @@ export const fitted =
     const pattern = new RegExp('', flags);
     pattern.exec = (text) => {
       const fitting = its(text);
+      if (!pattern.sticky) return fitting.exec(text);
       fitting.lastIndex = pattern.lastIndex;
       const found = fitting.exec(text);
       pattern.lastIndex = fitting.lastIndex;

@@ -141,13 +141,27 @@ const shorts = new Map<string, Folded>();
 function folded(text: string): Folded {
   if (ASCII.test(text))
     return { text: foldAscii(text), toOriginal: (start, end) => ({ start, end: Math.max(start, end) }) };
-  const places = new FoldedPlaces();
+  // Where its parts stand is asked of few texts.
+  let places: FoldedPlaces | null = null;
+  return {
+    text: foldAll(text, null),
+    toOriginal: (start, end) => {
+      if (places === null) {
+        places = new FoldedPlaces();
+        foldAll(text, places);
+      }
+      return places.toOriginal(start, end, text.length);
+    },
+  };
+}
+
+function foldAll(text: string, places: FoldedPlaces | null): string {
   let made = '';
   let afterDigit = false;
   for (let at = 0; at < text.length; ) {
     const plainEnd = endOfAscii(text, at);
     if (plainEnd > at) {
-      places.addRun(at, plainEnd - at);
+      places?.addRun(at, plainEnd - at);
       made += foldAscii(text.slice(at, plainEnd));
       afterDigit = isAsciiDigit(text.charCodeAt(plainEnd - 1));
       at = plainEnd;
@@ -159,13 +173,13 @@ function folded(text: string): Folded {
     // "10½" is ten and a half: the half must not run into the ten.
     if (afterDigit && isAsciiDigit(piece.charCodeAt(0)) && !DECIMAL_DIGIT.test(character)) piece = ` ${piece}`;
     if (piece) afterDigit = isAsciiDigit(piece.charCodeAt(piece.length - 1));
-    if (piece) places.addWhole(at, end, piece.length);
+    if (piece) places?.addWhole(at, end, piece.length);
     // An accent belongs to the letter before it.
-    else if (!IGNORABLE.test(character)) places.lengthenLast(end);
+    else if (places && !IGNORABLE.test(character)) places.lengthenLast(end);
     made += piece;
     at = end;
   }
-  return { text: made, toOriginal: (start, end) => places.toOriginal(start, end, text.length) };
+  return made;
 }
 
 function endOfAscii(text: string, from: number): number {

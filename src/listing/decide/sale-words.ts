@@ -14,9 +14,17 @@ const TRADE =
 
 const AROUND = fittingTo('gu')`^[^\p{L}]+|[^\p{L}\d.!]+$`;
 
+/** Of the same text it is asked what it says of the sale, and of the seller. */
+let asked = '';
+let answer = '';
+
 function bare(text: string): string {
-  const folded = fold(text.slice(0, 80)).text;
-  return folded.replace(AROUND(folded), '').replace(/ +/g, ' ');
+  if (text !== asked) {
+    const folded = fold(text.slice(0, 80)).text;
+    answer = folded.replace(AROUND(folded), '').replace(/ +/g, ' ');
+    asked = text;
+  }
+  return answer;
 }
 
 export type Sale = 'sold' | 'reserved';

@@ -56,8 +56,17 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
 
   /** Lines that say when: the place mostly stands beside the day. */
   const dated = new Set<number>();
-  const isDay = (text: string) => dayIn(text) || daysAgo(text, around.language) !== null;
-  for (const { text, line } of pieces) if (isDay(text)) dated.add(line);
+  /** The day that each text says, "" where it counts from today. */
+  const said = new Map<string, string | null>();
+  const daySaid = (text: string): string | null => {
+    let day = said.get(text);
+    if (day === undefined) {
+      day = dayIn(text) ?? (daysAgo(text, around.language) === null ? null : '');
+      said.set(text, day);
+    }
+    return day;
+  };
+  for (const { text, line } of pieces) if (daySaid(text) !== null) dated.add(line);
 
   const found: Candidate[] = [];
   const add = (field: FieldName, value: string, weight: number) => {
@@ -79,19 +88,21 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
     const near = distance <= LINES_NEAR_TITLE ? 0.1 - distance * 0.0005 : 0;
 
     if (label === 'serial' || SERIAL_NAMES.test(hint)) add('serial', text, label ? 0.8 : 0.45);
-    const condition =
-      (CONDITION_WORDS.test(folded) && folded.split(' ').length <= 7 ? 0.35 : 0) +
-      (label === 'condition' ? 0.5 : 0) +
-      (CONDITION_NAMES.test(hint) ? 0.35 : 0);
-    if (condition > 0 && !/\d/.test(text) && condition + near >= 0.39) add('condition', text, condition + near);
+    const condition = /\d/.test(text)
+      ? 0
+      : (CONDITION_WORDS.test(folded) && folded.split(' ').length <= 7 ? 0.35 : 0) +
+        (label === 'condition' ? 0.5 : 0) +
+        (CONDITION_NAMES.test(hint) ? 0.35 : 0);
+    if (condition > 0 && condition + near >= 0.39) add('condition', text, condition + near);
 
-    const day = dayIn(text);
-    if (day && !OTHER_DAY.test(`${piece.before} ${folded}`)) {
+    const day = daySaid(text);
+    const isListing = day !== null && !OTHER_DAY.test(`${piece.before} ${folded}`);
+    if (day && isListing) {
       const isListed = LISTED_WORDS.test(folded) || LISTED_WORDS.test(piece.before) || label === 'listedDate';
       add('listedDate', day, 0.25 + (isListed ? 0.3 : 0) + (DATE_NAMES.test(hint) ? 0.2 : 0) + near);
       continue;
     }
-    if (!OTHER_DAY.test(`${piece.before} ${folded}`) && daysAgo(text, around.language) !== null) {
+    if (day === '' && isListing) {
       const isListed = LISTED_WORDS.test(folded) || LISTED_WORDS.test(piece.before) || label === 'listedDate';
       const weight = 0.15 + (isListed ? 0.3 : 0) + (DATE_NAMES.test(hint) ? 0.2 : 0) + near;
       if (weight >= 0.25 && text.length < 40) add('listedDate', text, weight);

@@ -1,3 +1,4 @@
+import { onceEach } from './once-each';
 import type { Sight } from './sight';
 
 const WORD = /^[a-z][\w-]{2,40}$/i;
@@ -57,11 +58,11 @@ const fileOf = (address: string): string => /([^/?#]{1,40})(?:[?#]|$)/.exec(addr
 export const hintOfBoth = (icon: string, names: string): string => hintOf(joined(icon, names));
 
 /** Names of an element as words: "adTitle ad_title" as "ad-title ad-title". */
-export function hintOf(names: string): string {
-  const text = names.length > HINT_MOST ? names.slice(0, HINT_MOST) : names;
+export const hintOf = onceEach((names: string): string => {
+  const text = names.slice(0, HINT_MOST);
   if (!/[A-Z_\u0080-\uffff]/.test(text)) return text;
   return text
     .replace(/([a-z])([A-Z])/g, '$1-$2')
     .replaceAll('_', '-')
     .toLowerCase();
-}
+});

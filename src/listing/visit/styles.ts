@@ -1,11 +1,11 @@
 import { RAISED, STRUCK } from '../types';
 import { AS_BLOCK, FOR_SCREENS, HIDDEN, HOLDS_ITEMS, KEEPS_BREAKS } from './flags';
+import { onceEach } from './once-each';
 
 // What inline styles and class names say of the text inside an element.
 
 /** Characters that are looked at. */
 const NAMES_MOST = 1000;
-const CLASSES_KEPT = 2000;
 
 const TELLING = /display|visibility|decoration|vertical|white-space/i;
 const HIDING = /(?:display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse))/i;
@@ -44,18 +44,11 @@ export function isPictured(whole: string, names: string): boolean {
   return style.includes('url(') && (DRAWN.test(style) || PICTURED.test(names));
 }
 
-/** A page has few different class attributes on its many elements. */
-const known = new Map<string, number>();
-
-export function flagsOfClass(whole: string): number {
-  const before = known.get(whole);
-  if (before !== undefined) return before;
+export const flagsOfClass = onceEach((whole: string): number => {
   const names = whole.slice(0, NAMES_MOST);
-  const flags =
+  return (
     (UNSEEN_CLASS.test(names) ? HIDDEN | FOR_SCREENS : 0) |
     (RAISED_CLASS.test(names) ? RAISED : 0) |
-    (ITEMS_CLASS.test(names) ? HOLDS_ITEMS : 0);
-  if (known.size >= CLASSES_KEPT) known.clear();
-  known.set(whole, flags);
-  return flags;
-}
+    (ITEMS_CLASS.test(names) ? HOLDS_ITEMS : 0)
+  );
+});
