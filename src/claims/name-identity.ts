@@ -36,6 +36,7 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
   if (part.tokens[lastToken]!.folded.endsWith("'s") && part.tokens[lastToken + 1]?.kind === 'word') return false;
   if (isInOrder(firstToken, lastToken, part) || isReworded(lastToken, part)) return true;
   if (opensWithMine(firstToken, part) || isOffered(firstToken, part)) return true;
+  const opens = clauseAt(part, firstToken)?.first ?? 0;
   let words = 0;
   for (let i = firstToken - 1; i >= 0 && words < IDENTITY_REACH; i--) {
     const token = part.tokens[i]!;
@@ -48,7 +49,8 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     // "He called the Name an upstart": of another.
     if (/^(?:called|named)$/.test(token.folded) && part.tokens[i - 1]?.folded !== 'also')
       return words === 1 && isOfThis(part, i);
-    if (IDENTITY.has(token.folded)) return true;
+    // "It's the iron one, the Name is alloy".
+    if (IDENTITY.has(token.folded)) return i >= opens || !startsPredicate(part, lastToken);
   }
   return false;
 }
@@ -72,6 +74,13 @@ function isReworded(last: number, { tokens }: TextPart): boolean {
       .slice(0, 3)
       .map(({ folded }) => folded)
       .join(' '),
+  );
+}
+
+/** The name is what its own clause is about. */
+function startsPredicate({ tokens }: TextPart, last: number): boolean {
+  return /^(?:is|was|has|had|takes|took|does|weighs|uses|sews|needs|came|ist|hat|est|a)$/.test(
+    tokens[last + 1]?.folded ?? '',
   );
 }
 

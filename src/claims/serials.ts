@@ -88,7 +88,7 @@ function isWithin(claim: SerialClaim, others: readonly SerialClaim[]): boolean {
 
 /** A question mark, or a word that takes it back, right after the number: "210999? I make it 230999", "… no, 230999". */
 const TAKEN_BACK =
-  /^\s*(?:\?|(?:\w+\s?)?(?:\.{2,3}|…)\s*sorry\b|\.?\s*no,? wait\b|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+(?:is not|isn['’]t) (?:mine|ours|this|its|the|it)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s)/i;
+  /^\s*(?:\?|(?:\w+\s?)?(?:\.{2,3}|…)\s*sorry\b|\.?\s*no,? wait\b|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+(?:is not|isn['’]t) (?:mine|ours|this|its|the|it)\b|\s+(?:was|is) my (?:old|other|previous|last|first)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s)/i;
 
 function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
   const part = parts.find((one) => one.field === claim.field);

@@ -19,7 +19,8 @@ export function serialModel(auditCase: AuditCase): Finding[] {
   const shown = own.length > 0 ? own : serial.runs;
   const allotted = modelsText([...new Set(shown.flatMap((run) => run.models))], knowledge);
   const agrees = own.length > 0;
-  const guessed = names.every((name) => name.stance === 'guesses');
+  // "174000? I read it as 171500" states no number.
+  const guessed = serial.claim.doubted || names.every((name) => name.stance === 'guesses');
   return [
     {
       id: `serial-model:${serial.claim.normal}`,

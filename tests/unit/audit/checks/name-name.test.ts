@@ -25,6 +25,7 @@ describe('two models’ names for one thing', () => {
     'Sold next to the Wendelow in its day.',
     'This is a Cressiter.',
     'It may be a Wendelow.',
+    "It's the iron one, the Wendelow is alloy.",
     'It is pretty much a Wendelow with another badge.',
     'My Wendelow is the same underneath.',
     'No lamp on this, that’s the Wendelow.',
