@@ -17,9 +17,11 @@ const NOT_YET: Record<string, Record<string, string>> = {
     place: 'stands between a name and a day, as a name would',
   },
   'gezocht-without-a-price': { place: 'stands in a sentence alone' },
+  'meresby-guild-noticeboard-card': { place: 'stands behind a name in a sentence' },
   'ostlingworks-price-on-application': { photos: 'two of three stand as small ones in a table that leads nowhere' },
   'price-list-of-the-nineties': { offers: 'prices without a currency are told from other numbers by nothing' },
   'schuurmus-bieden-vanaf': { place: 'stands beside the seller’s name and has the form of another' },
+  'strickring-schwarzes-brett-gegen-kuchen': { place: 'stands in a sentence, in bold, with a name behind it' },
   'wardrobefox-lower-case-code': { place: 'stands among what is said of the seller, far below the title' },
 };
 

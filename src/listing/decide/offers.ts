@@ -49,7 +49,7 @@ export function offersIn(evidence: OfferEvidence): number {
     (isTold ? (evidence.told === 'named' ? 3 : 1.5) : 0) +
     (evidence.state ? 2 : 0);
   const single =
-    (evidence.titleAgrees ? 0.7 : 0) +
+    (evidence.titleAgrees ? 0.7 : page.isApart ? 0.4 : 0) +
     (page.words >= WORDS_LEAST || marks.labelled ? 0.8 : 0) +
     (page.photos > 0 ? 0.4 : 0) +
     (page.rows >= 2 ? 0.5 : 0);

@@ -6,11 +6,8 @@ import { headingLabel } from './heading-labels';
 import type { PagePrice } from './prices';
 import { isOnly, levelOf, type Reading, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
-import { sharedWords, wordsOf } from './shared-words';
-import type { Heading } from './title';
-import { type TitleEvidence, toldOf } from './title-evidence';
+import { wordsOf } from './shared-words';
 import { isNamedTitle } from './title-parts';
-import { withoutState } from './title-state';
 import { AWAY } from './zones';
 
 /** The part of a page that is the advert, by what stands together in it, and the line that heads it. */
@@ -55,20 +52,13 @@ export function advertHeadOf(
       return null;
     }
     const isSold =
-      pictures.some(({ line, box, small }) => !small && line >= from && line <= to && isWithin(reading, box, at)) ||
-      prices.some(({ line, weight }) => line >= from && line < to && weight >= PRICE_LEAST) ||
-      lines.slice(from, to).some((line) => isOnly(line, CONTROL) && amountsIn(line.text).length > 0);
+      pictures.some(({ box, small }) => !small && box >= at && boxes[box]!.from >= from && boxes[box]!.to <= to) ||
+      prices.some(({ line, weight }) => line >= from && line < to && weight >= PRICE_LEAST);
     if (!isSold) continue;
     const line = headIn(reading, from, first, last, to);
     if (line >= 0) return { line, from, to };
   }
   return null;
-}
-
-function isWithin({ boxes }: Reading, box: number, around: number): boolean {
-  let at = box;
-  while (at > around) at = boxes[at]!.parent;
-  return at === around;
 }
 
 function headIn(reading: Reading, from: number, first: number, last: number, to: number): number {
@@ -79,7 +69,8 @@ function headIn(reading: Reading, from: number, first: number, last: number, to:
   return -1;
 }
 
-const isSetOff = (reading: Reading, index: number): boolean => {
+/** It stands out from the lines around it, or is called a title. */
+export const isSetOff = (reading: Reading, index: number): boolean => {
   const line = reading.lines[index]!;
   return levelOf(reading, index) > 0 || isOnly(line, BOLD) || isNamedTitle(line, reading.boxes[line.box]!.hint);
 };
@@ -97,49 +88,12 @@ function mayHead({ lines, boxes, zones, cards, row }: Reading, index: number): b
     text.length <= HEAD_MOST &&
     wordsOf(text).length > 1 &&
     THREE_LETTERS.test(text) &&
-    !/[.,!?]$/.test(text) &&
+    !/[.,!?]$|:\s*\S*$/.test(text) &&
     !isOnly(line, LINK) &&
     !isOnly(line, CONTROL) &&
     !isValue &&
-    !/:\s*\S*$/.test(text) &&
     headingLabel(text) === null &&
     rowLabel(text) === null &&
     amountsIn(text).length === 0
   );
-}
-
-/** Told again no more than by a word that stands anywhere. */
-const UNTOLD = 0.06;
-const AGREES = 0.6;
-/** A window's words that name a thing, and not the part of a site. */
-const NAMING = 3;
-const HEADING = 0.65;
-
-/**
- * Puts the advert's head before a title that nothing tells of the thing again: one over another part of the page, or over
- * all of it. A title that the window says in several words stays, unless the head is told again; one of a word or two names
- * a part of the site, if the advert has a heading of its own. `told`: the titles that machines are told.
- */
-export function raiseHead(
-  titles: Heading[],
-  { line, from, to }: AdvertHead,
-  evidence: TitleEvidence,
-  { reading, windowTitle, told }: { reading: Reading; windowTitle: string; told: readonly string[] },
-): void {
-  const [best] = titles;
-  const text = withoutState(reading.lines[line]!.text);
-  const isUntold = (title: string) => toldOf(title, evidence) < UNTOLD;
-  const isNamed = (title: string) => sharedWords(title, windowTitle) >= AGREES;
-  if (!best || !isUntold(best.text)) return;
-  if (best.line !== line) {
-    const isInside = best.line >= from && best.line < to;
-    if (isInside ? best.line < line || isNamed(best.text) : best.line > line && isNamed(best.text)) return;
-    const isPart = !isUntold(text) || (wordsOf(best.text).length < NAMING && levelOf(reading, line) > 0);
-    if (isNamed(best.text) && !isPart) return;
-    best.weight = Math.min(best.weight, 0.1);
-    if (!isInside) best.isSite = true;
-  } else if (told.some((title) => !isUntold(title) || sharedWords(title, text) > 0)) return;
-  const own = titles.find((one) => one.line === line);
-  if (own) own.weight = Math.max(own.weight, HEADING);
-  else titles.push({ text, line, weight: HEADING });
 }

@@ -121,7 +121,7 @@ const QUOTED =
 const isQuoted = (text: string): boolean =>
   text.startsWith('>') || (text.length <= 120 && text.endsWith(':') && QUOTED.test(fold(text).text));
 
-const range = (from: number, to: number): number[] =>
+export const range = (from: number, to: number): number[] =>
   Array.from({ length: Math.max(0, to - from) }, (_, at) => from + at);
 
 function isAlone(reading: Reading, index: number): boolean {
@@ -136,8 +136,8 @@ export function isOwnWord(reading: Reading, index: number, strict: boolean): boo
   const box = boxOf(reading, index);
   if (headingLabel(line.text) === 'description' && line.text.length < 40) return false;
   if (!strict) return !(isOnly(line, LINK) && line.text.length < PROSE);
-  if (levelOf(reading, index) > 0 || isInLabelledRow(reading, index) || box.tag === 'dt' || box.tag === 'dd')
-    return false;
+  if (levelOf(reading, index) > 0 || isInLabelledRow(reading, index) || box.tag === 'dt') return false;
+  if (box.tag === 'dd' && !isSentence(line)) return false;
   if (isOnly(line, LINK) || rowLabel(line.text)) return false;
   const first = runsOf(line)[0]!.text;
   if (first.length < line.text.length && rowLabel(first.trim())) return false;
@@ -186,7 +186,13 @@ function mostProse(reading: Reading): number[][] {
   const best = [...scores].sort((a, b) => b[1] - a[1] || a[0] - b[0]).slice(0, 2);
   return best.map(([index]) => {
     let { from, to } = boxes[index]!;
-    if (titleLine >= from && titleLine < to) from = titleLine + 1;
+    if (titleLine >= from && titleLine < to) {
+      const prose = (start: number, end: number) =>
+        range(start, end).reduce((sum, at) => sum + (isOwn(at) ? lines[at]!.text.length : 0), 0);
+      // Some set the words over the name.
+      if (prose(from, titleLine) > prose(titleLine + 1, to) * 2) to = titleLine;
+      else from = titleLine + 1;
+    }
     // From the first sentence to the last: short lines at either end are buttons, prices, dates.
     while (from < to && !isSentence(lines[from]!)) from++;
     const end = to;

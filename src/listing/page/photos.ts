@@ -41,10 +41,9 @@ export function photosOf(reading: Reading, title: string, siteNames: readonly st
     siteNames.some((name) => name !== '' && sharedWords(alt, name) === 1);
   const priced = pricedApart(reading);
   // Where photographs are, the other kind of file is for buttons and lines.
-  const drawn = pictures.some(({ address, linked }) => !linked && /\.jpe?g(?:$|[?#])/i.test(address))
-    ? /\.(?:gif|png)(?:$|[?#])/i
-    : /\.gif(?:$|[?#])/i;
-  const isDrawn = ({ address }: Picture) => drawn.test(address);
+  const kindOf = ({ address }: Picture) => /\.(j|png|gif)[^.]*$/i.exec(address)?.[1]?.toLowerCase();
+  const drawn = pictures.some((picture) => !picture.linked && kindOf(picture) === 'j') ? /gif|png/ : /gif/;
+  const isDrawn = (picture: Picture) => drawn.test(kindOf(picture) ?? '');
   const hasPhotographs = !pictures.every(isDrawn);
   const own = pictures.filter(
     (picture) =>

@@ -3,6 +3,7 @@ import { CONTROL, LINK, type Line, type PriceHow } from '../types';
 import { type Amount, amountsIn, howIn, isOtherMoney, isPriceLabel, isStartingBid } from './amounts';
 import { alone, apart, hintOf, isGlued, isSentence, isStruck, unstruck, WORDS_MOST, written } from './amounts-in-lines';
 import { isAsked } from './asked-in-words';
+import { columnLabel } from './columns';
 import { withoutInstalments } from './instalments';
 import { HUNDREDTHS, hintsAround, isNamedPrice, onlyCurrency } from './named-price';
 import { isOneOfButtons } from './offer-buttons';
@@ -51,7 +52,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
   const isBidOn = lines.some(({ text }, index) => isCountOfBids(text, lines[index + 1]?.text ?? ''));
   for (const [index, line] of lines.entries()) {
     if (zones[index] === AWAY || cards.lines.has(index) || line.text.length > SENTENCE_MOST) continue;
-    const label = labelBefore(reading, index);
+    const label = columnLabel(reading, index) || labelBefore(reading, index);
     const isLabelled = isPriceLabel(label) || isBidOrSold(label);
     const all = amountsIn(line.text).map((one, at, whole) =>
       !one.other ? one : isGlued(line, one) ? alone(line, one) : apart(line, one, whole[at + 1]),
@@ -78,7 +79,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
     // A price that is only told ("I paid £140") is none that is asked.
     if (amount && !asked && isSentence(line.text) && !isPriceName) continue;
 
-    const before = amount ? fold(line.text.slice(0, amount.start)).text : '';
+    const before = amount ? fold(unstruck(line).slice(0, amount.start)).text : '';
     const said = `${fold(label).text} ${before.slice(-30)}`;
     const how =
       amount?.how ??
@@ -145,7 +146,7 @@ function weightOf(
   },
 ): number {
   const line = lines[index]!;
-  if (isSentence(line.text)) return its.isAsked ? 0.25 : 0.1;
+  if (isSentence(line.text) && !isPriceLabel(its.before.trim())) return its.isAsked ? 0.25 : 0.1;
   let weight = 0.3;
   if (its.isLabelled || isPriceLabel(its.before.trim()) || PRICE_NAMES.test(its.before.slice(-30))) weight += 0.3;
   if (PRICE_NAMES.test(its.hints)) weight += 0.25;

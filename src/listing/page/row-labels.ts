@@ -23,7 +23,7 @@ export const rowLabel = labelReader({
     'condition of*|etat d*|condicion d*|estado d*|stato d*|condizioni d*|zustand d*|fahrzeugzustand|maschinenzustand|geratezustand|allgemeinzustand|erhaltung|erhaltungszustand|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|kunto|allapot|stare' +
     '|состояние|стан|състояние',
   serial:
-    'serial*|s/n|sn|plate nr|nr de plaque|schildnr|plaatnr|nr on the bed|seriennr|fabriknr|maschinennr|gehausenr|' +
+    'serial*|s/n|sn|nr de plaque|nr on the bed|seriennr|fabriknr|maschinennr|gehausenr|' +
     'nr de serie|serienr|serie nr|nr di serie|matricola|nr di matricola|nr de fabricacion|' +
     'cadre nr|chassis nr|frame nr|motornr|engine nr|nr moteur|nr motore|nr de motor|vin|machine nr|factory nr|works nr|body nr|fahrgestellnr|rahmennr|werknr|fertigungsnr|herstellungsnr|nr de chassis|nr de cadre|nr de fabrication|nr de machine|nr du cadre|nr du chassis|framenr|chassisnr|fabrieksnr|machinenr|nr di telaio|nr telaio|nr di fabbrica|nr de bastidor|bastidor|nr de cuadro|nr de chasis|ramnr|stelnr|rammenr|chassinr|nr ramy|nr nadwozia|cislo ramu|' +
     'tillverkningsnr|nr seryjny|nr fabryczny|vyrobni cislo|seriove cislo|sarjanumero|valmistusnumero|sorozatszam|gyari szam',

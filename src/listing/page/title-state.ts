@@ -19,7 +19,7 @@ export function stateBefore(text: string): string | null {
 /** That it is offered, and its number among others of a sale: what a site or a seller sets before what the thing is. */
 const OFFERED = fitted(
   'iu',
-)`^(?:(?:for sale|te koop(?: aangeboden)?|aangeboden|biete|verkaufe|zu verkaufen|zu verschenken|(?:je )?vends|[àa] (?:vendre|donner)|vendo|vendesi|in vendita|regalo|se vende|en venta)\s*[:|–—-]|(?:lot|los|kavel|lote|lotto)\.?\s?(?:n[°ºro]\.?\s?)?\d{1,5}[a-z]?\s*[.:|·–—-])\s+(?=.{3})`;
+)`^(?:(?:for sale|te koop|biete|verkaufe|zu verkaufen|zu verschenken|(?:je )?vends|[àa] (?:vendre|donner)|vendo|in vendita|se vende|en venta)\s*[:|–—-]|(?:lot[eo]?|los|kavel)\.?\s?(?:n[°ºro]\.?\s?)?\d{1,5}[a-z]?\s*[.:|·–—-])\s+(?=.{3})`;
 /** What it stands in is set off by a mark. */
 const SET_OFF = /^[^:|·.–—-]{3,20}[:|·.–—-]/;
 /** The state of the sale behind a title, in brackets or after a mark. */

@@ -1,9 +1,10 @@
 import { fold } from '../../text/fold';
-import { advertHeadOf, raiseHead } from '../page/advert-head';
+import { putAdvertFirst, raiseHead } from '../page/advert-first';
+import { advertHeadOf } from '../page/advert-head';
 import { unstruck } from '../page/amounts-in-lines';
 import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
-import { type Block, descriptionsOf } from '../page/description';
+import { type Block, descriptionsOf, isSentence as isTold, range } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
 import {
   headedParticulars,
@@ -47,6 +48,8 @@ export interface PageFindings {
   /** Weight of the page's own price, 0 where there is none outside the cards. */
   price: number;
   marks: Marks;
+  /** The title heads a part of the page in which the seller's words stand together with a photograph or a price. */
+  isApart: boolean;
   /** Characters of the seller's own words. */
   words: number;
   /** Labelled rows of known and of other labels. */
@@ -89,12 +92,14 @@ export function fromPage(page: PageText, head: Head): PageFindings {
   reading.titleLine = first[0]?.line ?? -1;
   let blocks = descriptionsOf(reading);
   let prices = pricesOf(reading);
+  putAdvertFirst(reading, blocks, prices);
   const titles = weighed(reading, first, { prices, blocks, head });
   // Known by what stands around it, the title may be another line than its form alone let expect.
   if (titles[0] && titles[0].line !== reading.titleLine) {
     reading.titleLine = titles[0].line;
     blocks = descriptionsOf(reading);
     prices = pricesOf(reading);
+    putAdvertFirst(reading, blocks, prices);
   }
 
   const candidates: Candidate[] = titles.map(({ text, weight }) => ({
@@ -104,11 +109,15 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     weight,
   }));
   for (const { text, weight } of blocks) candidates.push({ field: 'description', value: text, source: 'page', weight });
+  const part = advertHeadOf(reading, blocks[0], prices);
   // Words of asking before a stray amount somewhere beside the advert.
   if (!prices.some(({ weight }) => weight >= PLAIN_PRICE) && !WANTED.test(fold(titles[0]?.text ?? windowTitle).text)) {
-    const told = askedInWords((blocks[0]?.lines ?? []).map((line) => unstruck(reading.lines[line]!)).join('\n'), {
-      language: head.language,
-    });
+    const around = range(part?.from ?? 0, part?.to ?? 0).filter(
+      (line) => reading.zones[line] !== AWAY && !reading.cards.lines.has(line) && isTold(reading.lines[line]!),
+    );
+    const asked = (its: readonly number[]) =>
+      askedInWords(its.map((line) => unstruck(reading.lines[line]!)).join('\n'), { language: head.language });
+    const told = asked(blocks[0]?.lines ?? []) ?? asked(around);
     if (told)
       prices = [
         ...prices,
@@ -167,6 +176,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
       asks: prices.some(({ asked, line }) => asked && line < 0),
       labelled: (blocks[0]?.weight ?? 0) >= LABELLED,
     },
+    isApart: part !== null && part.line === reading.titleLine,
     words: blocks[0]?.text.length ?? 0,
     rows: rows.length,
     photos: candidates.filter(({ field }) => field === 'photo').length,

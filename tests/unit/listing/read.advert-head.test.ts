@@ -45,6 +45,34 @@ describe('the head of the part in which words, photographs and price stand toget
   });
 });
 
+describe('an advert of a board', () => {
+  const RULES = 'Members only, no trade. Notices are taken down after eight weeks, and dues are £18.';
+
+  it('may have its words over its name, and its price in a sentence under it', () => {
+    const { title, description, price } = read(
+      'Notices – Guild of Turners',
+      `<ul><li><a href="/1">Home</a></li></ul><p>${RULES}</p><div>${WORDS}<h3>Ornamental lathe with tooling</h3>
+       <p class="who">Offers around <b>£550</b> to the warden, in the hall.</p>${PHOTOS}</div>
+       <h4>Diary</h4><table>${'<tr><td>No meeting</td><td>-</td></tr>'.repeat(6)}<tr><td>Talk</td><td>£4</td></tr></table>`,
+    );
+    expect(title).toBe('Ornamental lathe with tooling');
+    expect(description).toMatch(/^Cast iron.*all else is whole\.$/s);
+    expect(price).toMatchObject({ amount: '550', currency: 'GBP' });
+  });
+
+  it('is what stands in a part with its photograph, not what is said around it', () => {
+    const links = Array.from({ length: 7 }, (_, index) => `<li><a href="/${index}">Part ${index}</a></li>`).join('');
+    const { title, description } = read(
+      'Ring of Knitters at the Brook',
+      `<h1>Ring of Knitters at the Brook</h1><ul>${links}</ul><h2>Board</h2><p>${RULES}</p>
+       <div class="note"><p><b>For sale: two machines for parts</b></p>${WORDS}${PHOTOS}</div>
+       <h3>Funds</h3><p>The bazaar brought in £418.50, which is more than last year and paid for the lamp.</p>`,
+    );
+    expect(title).toBe('two machines for parts');
+    expect(description).toMatch(/^Cast iron.*all else is whole\.$/s);
+  });
+});
+
 describe('what is set before or behind a title', () => {
   const titled = (title: string) =>
     read(`${title} | Thrift Shelf`, `<h1>${title}</h1>${PHOTOS}${WORDS}<p class="price">€520</p>`).title;

@@ -242,3 +242,18 @@ describe('what stands beside a price in elements of its own', () => {
     expect(priceOf(html)).toEqual(['85', 'GBP', 'bid']);
   });
 });
+
+describe('a row of labels over a row of amounts', () => {
+  const row = (cells: string[]) => `<tr>${cells.map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
+  const labels = ['Estimate', 'Opened at', 'Hammer', 'With 18% premium'];
+
+  it('says which of them is what was paid', () => {
+    const html = `<table>${row(labels)}${row(['£300-450', '£100', '£410', '£483.80'])}</table>`;
+    expect(priceOf(html)).toEqual(['410', 'GBP', 'sold']);
+  });
+
+  it('is none where more rows follow', () => {
+    const rows = [row(['What', 'Hammer']), row(['Box of shuttles', '£12']), row(['Piano stool', '£14'])];
+    expect(priceOf(`<p class="price">£45</p><table>${rows.join('')}</table>`)?.[0]).toBe('45');
+  });
+});
