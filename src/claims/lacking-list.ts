@@ -24,7 +24,7 @@ export function isListedAsLacking(
     if (before.tokens.at(-1)?.folded !== ':') continue;
     if (explains(before) || isAnswer(before)) return false;
     // "What it is not:".
-    const isHeading = WHAT.test(before.tokens[0]!.folded);
+    const isHeading = WHAT.test(before.tokens[firstWordOf(before.tokens)]?.folded ?? '');
     return triggersIn(before).some(({ value: { effect, side }, lastToken }) => {
       if (effect !== 'denies') return false;
       return isHeading || (side === 'before' && before.last - lastToken <= 3);

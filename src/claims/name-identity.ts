@@ -140,9 +140,13 @@ function isOffered(name: number, { tokens }: TextPart): boolean {
 
 const MAKER = /^(?:maker|make|brand|manufacturer|hersteller|marke|fabrikat|marque|fabricant)$/;
 
-/** Nothing stands before it in its sentence. */
+const SIGN = /^\p{Extended_Pictographic}/u;
+
+/** Nothing stands before it in its sentence, but signs. */
 function isOpening(tokens: TextPart['tokens'], at: number): boolean {
-  const before = tokens[at - 1];
+  let behind = at - 1;
+  while (SIGN.test(tokens[behind]?.folded ?? '')) behind--;
+  const before = tokens[behind];
   return before === undefined || before.kind === 'break' || /^[.!?]$/.test(before.folded);
 }
 

@@ -103,7 +103,7 @@ function isInside({ tokens }: TextPart, name: number): boolean {
 function isOnOffer(part: TextPart, name: number): boolean {
   const clause = clauseAt(part, name);
   if (!clause || name - clause.first > MOST_OF_AN_OFFER) return false;
-  const words = part.tokens.slice(clause.first, name).map(({ folded }) => folded);
+  const words = part.tokens.slice(clause.first, name).flatMap(({ kind, folded }) => (kind === 'mark' ? [] : [folded]));
   return /^(?:for sale|selling|offering|up for sale) (?:is )?(?:my|our|the|a)\b/.test(words.join(' '));
 }
 

@@ -118,7 +118,7 @@ export class ShortNames {
   #opensTitle(match: NameMatch): boolean {
     const next = this.#part.tokens[match.lastToken + 1];
     return (
-      match.firstToken === 0 &&
+      this.#part.tokens.slice(0, match.firstToken).every(({ kind }) => kind === 'mark') &&
       (next === undefined || next.kind === 'mark') &&
       this.#isWrittenAsName(match) &&
       this.#named.has(packOf(match.value.of))

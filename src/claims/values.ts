@@ -67,14 +67,14 @@ function ofOneThing({ part }: PartReading, hit: Hit, claim: Stanced): Stanced {
 /** "Names after '33 use class 15, but mine …": what is said of all that are called so. */
 function ofItsKind({ part }: PartReading, hit: Hit, claim: Stanced): Stanced {
   const clause = clauseAt(part, hit.firstToken);
-  const opens = clause?.tokens[0];
-  const next = clause && part.clauses[clauseIndexAt(part, clause.first) + 1];
-  if (claim.subject === 'other' || !opens || !/[^s']s$/.test(opens.folded) || next?.sentence !== clause.sentence)
-    return claim;
-  const [but, mine] = next.tokens.map(({ folded }) => folded);
+  const opens = clause?.tokens.find(({ kind }) => kind === 'word')?.folded ?? '';
+  if (!clause || claim.subject === 'other' || !/[^s']s$/.test(opens) || SMALL.test(opens)) return claim;
+  const next = part.clauses[clauseIndexAt(part, clause.first) + 1];
+  const [but, mine] = next?.sentence === clause.sentence ? next.tokens.map(({ folded }) => folded) : [];
   return but === 'but' && /^(?:mine|this|ours)$/.test(mine ?? '') ? ofAnother(claim, 'noun', claim.quote) : claim;
 }
 
+const SMALL = /^(?:this|its|is|was|as|has|does|always|us|his|hers|yours|plus)$/;
 const SEVERAL = /^(?:the|these|those|their|our|other|later|earlier|many|most|all|both|some)$/;
 const VERBS = /^(?:sews|goes|works|runs|does|stitches|has|is|makes|reverses)$/;
 
