@@ -22,12 +22,13 @@ export function offersWork(description: TextPart | null, { price, priceText }: L
 }
 
 /** The first sentence says "I am looking for". */
-export function asksFirst(description: TextPart | null): boolean {
+export function asksFirst(description: TextPart | null, names: readonly NameClaim[]): boolean {
   const first = description && firstClause(description);
   if (!description || !first) return false;
   return cuesIn(description).some(
     (cue) =>
       (cue.value === 'asks' && isInFirstSentence(description, cue)) ||
+      (cue.value === 'after' && isInFirstSentence(description, cue) && isNameBehind(description, cue, names)) ||
       (cue.value === 'wanted' &&
         cue.firstToken === first.first + firstWordOf(first.tokens) &&
         description.tokens[cue.firstToken]!.folded === 'wanted'),
@@ -91,6 +92,10 @@ export function describesThing(
   const head = headOf(description, hits, names, cues);
   const isNumbered = findSerialShapes(description.text).some(({ normal }) => /[A-Z]/.test(normal));
   return head === 'item' || (isNumbered && head !== 'lot');
+}
+
+function isNameBehind(part: TextPart, { end }: CueMatch, names: readonly NameClaim[]): boolean {
+  return names.some(({ field, start }) => field === part.field && start >= end && start - end <= SMALL_WORDS);
 }
 
 function isInFirstSentence(part: TextPart, { firstToken }: CueMatch): boolean {

@@ -2,6 +2,7 @@ import { PhraseIndex, type PhraseMatch } from '../text/phrases';
 import { beginningWithin, contains, LONGEST_PHRASE } from './hits';
 import {
   ACCOMPANYING,
+  AFTER,
   AS_DONOR,
   ASKING,
   COUNTED,
@@ -23,6 +24,7 @@ const WORDS = {
   wanted: WANTED,
   asks: WANTED_FIRST_PERSON,
   asking: ASKING,
+  after: AFTER,
   'not-wanted': NOT_WANTED,
   lot: LOT,
   'no-machine': NO_MACHINE,

@@ -8,7 +8,7 @@ export const WANTED =
 
 /** These ask for something even inside a text that doesn't begin with them. */
 export const WANTED_FIRST_PERSON =
-  "i'm after a|i'm after an|i am after a|i am after an|i would like to buy|i'd like to buy|would like to buy one|i am after one|i'm after one|i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
+  "i would like to buy|i'd like to buy|would like to buy one|i am after one|i'm after one|i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
 
 export const LOT =
   'all must go together|must all go together|contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
@@ -37,7 +37,7 @@ export const ASKING =
 
 /** A text that says so offers work, not a thing. */
 export const SERVICE_FIRST_PERSON =
-  "brought back to life|at your home|i clean oil and|i clean, oil and|in your own home|bei ihnen zu hause|à domicile|years repairing|years of repairing|strip clean and set up|bring it to me|bring them to me|i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i mend|we mend|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
+  "i clean oil and|i clean, oil and|years repairing|years of repairing|strip clean and set up|bring it to me|bring them to me|i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i mend|we mend|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
 
 /** Words that make several named machines one offer: "X and Y, the pair". */
 export const TOGETHER =
@@ -61,4 +61,7 @@ export const COUNTED = 'machines|heads|maschinen';
 
 /** The name of a machine is that of what the parts are of: "Name motor and pedal. No machine." */
 export const NO_MACHINE =
-  'no machine|no head|machine not included|machine is not included|not the machine|not a machine|without the machine|keine maschine|ohne maschine|nicht die maschine|sans la machine|sans machine|pas de machine|pas la machine';
+  'no machine|machine not included|machine is not included|without the machine|keine maschine|ohne maschine|sans la machine|sans machine|pas de machine';
+
+/** Before a name these ask for it: "I'm after a Name", not "after a quick sale". */
+export const AFTER = "i'm after a|i'm after an|i'm after the|i am after a|i am after an|we are after a|we're after a";

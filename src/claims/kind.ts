@@ -26,7 +26,7 @@ export function kindOf(input: KindInput): Kind {
   if (listing.offers >= OFFERS_OF_A_LIST && !listing.description) return 'list';
   const byTitle = title && kindByTitle(input, title);
   if (byTitle) return byTitle;
-  if (asksFirst(description)) return 'wanted';
+  if (asksFirst(description, names)) return 'wanted';
   if (title || !description) return 'item';
   return headOf(description, hits.get(description) ?? [], names, cuesIn(description)) ?? 'item';
 }
@@ -40,23 +40,29 @@ function kindByTitle({ listing, description, hits, names }: KindInput, title: Te
   const inDescription = (description && hits.get(description)) ?? [];
   const head = headOf(title, inTitle, names, cues);
   if (head === 'lot' || countsNames(description, names)) return 'lot';
-  const sellsParts = offersParts(description, inDescription, names) || isWithoutIt(inTitle, description);
+  const sellsParts = offersParts(description, inDescription, names) || isWithoutIt(inTitle, names, description);
   if (head === 'part') {
     const goesOn = opensWithName(inTitle, names) && !sellsParts && describesThing(description, inDescription, names);
-    return goesOn ? itemOrWanted(description) : 'part';
+    return goesOn ? itemOrWanted(description, names) : 'part';
   }
   if (sellsParts) return 'part';
-  return head && itemOrWanted(description);
+  return head && itemOrWanted(description, names);
 }
 
-/** "Name motor and pedal. No machine, just what you see." */
-function isWithoutIt(inTitle: readonly Hit[], description: TextPart | null): boolean {
-  if (!description || !inTitle.some(({ value }) => value.kind === 'part')) return false;
-  return cuesIn(description).some(({ value }) => value === 'no-machine');
+/** "Name motor and pedal. No machine, just what you see.": of a title with a part and no machine in it but by name. */
+function isWithoutIt(inTitle: readonly Hit[], names: readonly NameClaim[], description: TextPart | null): boolean {
+  const isName = ({ start, end }: Hit): boolean =>
+    names.some((name) => name.field === 'title' && name.start <= start && name.end >= end);
+  const sellsPart = inTitle.some(({ value }) => value.kind === 'part');
+  if (!description || !sellsPart || inTitle.some((hit) => hit.value.kind === 'thing' && !isName(hit))) return false;
+  // "There is no machine oil".
+  return cuesIn(description).some(
+    ({ value, lastToken }) => value === 'no-machine' && description.tokens[lastToken + 1]?.kind !== 'word',
+  );
 }
 
-function itemOrWanted(description: TextPart | null): Kind {
-  return asksFirst(description) ? 'wanted' : 'item';
+function itemOrWanted(description: TextPart | null, names: readonly NameClaim[]): Kind {
+  return asksFirst(description, names) ? 'wanted' : 'item';
 }
 
 /** "Wanted: …", "Name gesucht", "wer hat …?" */

@@ -27,7 +27,7 @@ const BRINGS_UP = oneOf([
   new RegExp(
     `^(?:and )?(?:my|our|his|her|the|a) (?:\\w+ )?${PERSON} (?:has|owns|keeps|uses|had|also has|still has|swears by) (?:a|an|one|another|hers|his|the other|the big|the small|the heavy|the light)\\b`,
   ),
-  /^(?:someone|somebody|an? (?:man|woman|lady|chap|bloke|guy|lad|collector|dealer))(?: (?!who|that|said|told)\w+){0,3} (?:has|owns|keeps|uses|had) (?:an?|one|another|the|hers|his)\b/,
+  /^(?:someone|somebody|an? (?:man|woman|lady|chap|bloke|guy|lad|collector|dealer))(?: (?!who|that|said|told)\w+){0,3} (?:has|owns|keeps|uses|had) (?:an?|one|another|the \w+ one|hers|his)\b/,
   /^(?:my|our|the) (?:other|second|next|new|newer|modern|everyday|main|own|spare|previous|last|first) (?:one|machine)\b/,
   /^only the (?:other|right|left|second|first|big|bigger|small|smaller|old|older|new|newer|later|earlier)(?:[ -]hand)? one\b/,
   /^(?:the other|that one|that other|theirs|hers|other ad)\b/,

@@ -13,8 +13,24 @@ const AMONG_EUROPEAN = new Map([
 const EUROPEAN =
   /^[\ufe0f\0-\u017f\u0218-\u021b\u0400-\u045f\u0490\u0491\u2010-\u205f\u20a0-\u20c0\u2116\u2122\u2190-\u245f\u2500-\u2775\u2794-\u27bf\u{1f300}-\u{1faff}]*$/u;
 
-let asked = '';
-let isEuropean = true;
+/** So short a text is looked at anew each time. */
+const SHORT = 64;
+/** Of few long texts at a time, whole and in pieces, many patterns are asked: each is looked at once. */
+const FEW = 4;
+const asked: string[] = [];
+const answers: boolean[] = [];
+let next = 0;
+
+function isEuropean(text: string): boolean {
+  if (text.length <= SHORT) return EUROPEAN.test(text);
+  const place = asked.indexOf(text);
+  if (place >= 0) return answers[place]!;
+  const answer = EUROPEAN.test(text);
+  asked[next] = text;
+  answers[next] = answer;
+  next = (next + 1) % FEW;
+  return answer;
+}
 
 type Written<T> = (source: TemplateStringsArray, ...parts: readonly string[]) => T;
 
@@ -47,14 +63,12 @@ export const fittingTo =
     let european: RegExp | undefined;
     let any: RegExp | undefined;
     return (text) => {
-      // Of one text many patterns are asked.
-      if (text !== asked) {
-        asked = text;
-        isEuropean = EUROPEAN.test(text);
+      if (isEuropean(text)) {
+        european ??= new RegExp(amongEuropean(whole), flags);
+        return european;
       }
-      if (isEuropean) european ??= new RegExp(amongEuropean(whole), flags);
-      else any ??= new RegExp(whole, flags);
-      return (isEuropean ? european : any)!;
+      any ??= new RegExp(whole, flags);
+      return any;
     };
   };
 

@@ -17,6 +17,11 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Cressiter', description: 'We also repair machines, ask. A lovely old sewing machine.' },
     { title: 'Old sewing machine', description: 'Repaired by a man with 30 years in the trade.' },
     { title: 'Old sewing machine', description: 'I can bring it to you, cleaned and set up.' },
+    { title: 'Cressiter', description: 'Perfect for sewing in your own home.' },
+    { title: 'Cressiter with case', description: "I'm after a quick sale." },
+    { title: 'Cressiter with case', description: 'There is no machine oil in the can.' },
+    { title: 'Old sewing machine with bobbin case', description: 'A shop said: no machine, a wreck. It runs.' },
+    { title: 'Cressiter', description: 'Brought back to life last winter.' },
     { title: 'Cressiter', description: 'If you need delivery I can help with that. Serial KD 372118. £60.' },
   ],
   part: [
@@ -35,6 +40,7 @@ const kinds: Record<string, readonly (string | { title: string; description: str
       title: 'Ulversholt Q 41 motor and pedal, two pin',
       description: 'Motor, bracket and belt from a Q 41 that broke.',
     },
+    { title: 'Cressiter motor and pedal', description: 'Both work. No machine, just what you see.' },
     { title: 'Foot controller', description: 'Came off a Q 43. Fits the Q 45 as well.' },
   ],
   wanted: [
@@ -46,6 +52,7 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     'Fennicote - does anyone have one they would part with?',
     'Wer hat eine Q 41 abzugeben?',
     'Achète Cressiter',
+    { title: 'Swap?', description: "I'm after a Cressiter, working or not." },
     { title: 'Q 41 please', description: 'I would like to buy one of these.' },
     'Suche Grindlewade Nähmaschine',
     { title: 'Grindlewade Cressiter', description: 'I am looking for one of these in good order.' },
