@@ -86,7 +86,7 @@ export function candidatesIn(asRead: Harvest): Found {
   const structured = mains.flatMap(({ main, source, weight }) => candidatesOf(main, source, weight));
   const state = fromState(harvest.state, { ...about, titles, shown: visible.price >= 0.2 || visible.marks.contact });
   const isProduct = mains.some(({ weight }) => weight > OF_ANOTHER);
-  const isLaidOut = visible.marks.particulars && visible.rows >= 2;
+  const isLaidOut = (visible.marks.particulars || visible.marks.selling) && visible.rows >= 2;
   const offers = offersIn({
     page: visible,
     titleAgrees:

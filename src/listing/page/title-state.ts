@@ -20,6 +20,8 @@ export function stateBefore(text: string): string | null {
 const OFFERED = fitted(
   'iu',
 )`^(?:(?:for sale|te koop|biete|verkaufe|zu verkaufen|zu verschenken|(?:je )?vends|[àa] (?:vendre|donner)|vendo|in vendita|se vende|en venta)\s*[:|–—-]|(?:lot[eo]?|los|kavel)\.?\s?(?:n[°ºro]\.?\s?)?\d{1,5}[a-z]?\s*[.:|·–—-])\s+(?=.{3})`;
+/** "For sale" over an advert names nothing. */
+const ONLY_OFFERED = /^(?:for sale|te koop|zu verkaufen|à vendre|in vendita|se vende|en venta)[.:!]?$/i;
 /** What it stands in is set off by a mark. */
 const SET_OFF = /^[^:|·.–—-]{3,20}[:|·.–—-]/;
 /** The state of the sale behind a title, in brackets or after a mark. */
@@ -34,4 +36,5 @@ export const withoutState = (text: string): string => {
   return its.length >= 3 ? its : text;
 };
 
-export const isState = (text: string): boolean => begins(text) && `${text} · x`.replace(STATE, '') === 'x';
+export const isState = (text: string): boolean =>
+  ONLY_OFFERED.test(text) || (begins(text) && `${text} · x`.replace(STATE, '') === 'x');

@@ -162,6 +162,13 @@ describe('a title', () => {
     expect(read(html('')).offers).toBe(0);
   });
 
+  it('is told by rows and words of selling, though the head calls every page an article', () => {
+    const html = (words: string) =>
+      `${ADVERT}<meta property="og:type" content="article"><h2>Oak stand with a treadle</h2><p>Asking £95</p><dl><dt>Wood</dt><dd>Oak</dd><dt>Drawers</dt><dd>Two</dd></dl><p>${WORDS}</p><p>${words}</p>`;
+    expect(read(html('For sale as we are moving.')).offers).toBe(1);
+    expect(read(html('Read more about oak.')).offers).toBe(0);
+  });
+
   it('is told by a place for the price with no amount in it', () => {
     const { offers, price } = read(
       `${ADVERT}<div class="side"><span class="price-now">0.00 руб.</span> <a href="/b">В корзину</a></div><p>${WORDS}</p>`,
