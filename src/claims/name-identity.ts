@@ -68,13 +68,8 @@ function isInOrder(first: number, last: number, part: TextPart): boolean {
 
 /** "A Name, in other words". */
 function isReworded(last: number, { tokens }: TextPart): boolean {
-  const behind = tokens.slice(last + 1, last + 5).filter(({ kind }) => kind === 'word');
-  return /^in other words$/.test(
-    behind
-      .slice(0, 3)
-      .map(({ folded }) => folded)
-      .join(' '),
-  );
+  const behind = tokens.slice(last + 1, last + 5).flatMap(({ kind, folded }) => (kind === 'word' ? [folded] : []));
+  return behind.join(' ').startsWith('in other words');
 }
 
 /** The name is what its own clause is about. */

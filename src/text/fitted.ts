@@ -1,3 +1,5 @@
+import { remembering } from './remember';
+
 /** Capital letters between the small ones of Latin Extended-A, and the two beyond it that Romanian has. */
 const CAPITALS = Array.from({ length: 0x80 }, (_, at) => String.fromCharCode(0x100 + at))
   .filter((letter) => letter !== letter.toLowerCase())
@@ -13,24 +15,10 @@ const AMONG_EUROPEAN = new Map([
 const EUROPEAN =
   /^[\ufe0f\0-\u017f\u0218-\u021b\u0400-\u045f\u0490\u0491\u2010-\u205f\u20a0-\u20c0\u2116\u2122\u2190-\u245f\u2500-\u2775\u2794-\u27bf\u{1f300}-\u{1faff}]*$/u;
 
-/** So short a text is looked at anew each time. */
-const SHORT = 64;
-/** Of few long texts at a time, whole and in pieces, many patterns are asked: each is looked at once. */
-const FEW = 4;
-const asked: string[] = [];
-const answers: boolean[] = [];
-let next = 0;
-
-function isEuropean(text: string): boolean {
-  if (text.length <= SHORT) return EUROPEAN.test(text);
-  const place = asked.indexOf(text);
-  if (place >= 0) return answers[place]!;
-  const answer = EUROPEAN.test(text);
-  asked[next] = text;
-  answers[next] = answer;
-  next = (next + 1) % FEW;
-  return answer;
-}
+const YES = { isEuropean: true };
+const NO = { isEuropean: false };
+/** Of one text, whole and in pieces, many patterns are asked in turns. */
+const lettersOf = remembering((text: string) => (EUROPEAN.test(text) ? YES : NO));
 
 type Written<T> = (source: TemplateStringsArray, ...parts: readonly string[]) => T;
 
@@ -63,7 +51,7 @@ export const fittingTo =
     let european: RegExp | undefined;
     let any: RegExp | undefined;
     return (text) => {
-      if (isEuropean(text)) {
+      if (lettersOf(text).isEuropean) {
         european ??= new RegExp(amongEuropean(whole), flags);
         return european;
       }

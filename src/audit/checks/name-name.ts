@@ -1,6 +1,7 @@
 import { onSale } from '../../claims/claimed';
 import type { NameClaim } from '../../claims/reading';
 import type { FamilyKnown, ModelKnown } from '../../pack/knowledge';
+import type { LocalText } from '../../pack/schema/parts';
 import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
@@ -78,83 +79,96 @@ function contained(inner: NameClaim, outer: NameClaim): boolean {
   return inner.field === outer.field && inner.start >= outer.start && inner.end <= outer.end;
 }
 
+/** The model that the advert names, with all names that it gives the thing in so many words. */
+interface Named {
+  model: ModelKnown;
+  said: readonly NameClaim[];
+  claim: NameClaim;
+}
+
+function namedIn({ reading }: AuditCase): Named | null {
+  const model = reading.claimedModels.find((one) => !one.isType);
+  const said = onSale(reading.names).filter((name) => name.stance === 'says' && !name.misspelt);
+  const claim = model && said.find((name) => isOf(name, model));
+  return claim ? { model, said, claim } : null;
+}
+
+const isOf = ({ of }: NameClaim, model: ModelKnown): boolean => 'model' in of && of.model.ref === model.ref;
+const isCalledSo = (name: NameClaim): boolean => name.field === 'title' || name.identity;
+
 /** The title or a "this is a …" gives one maker's name to another maker's model, and nowhere is the model's own maker named apart. */
 function anotherMaker(auditCase: AuditCase): Finding[] {
-  const { reading, knowledge } = auditCase;
-  const model = reading.claimedModels.find((one) => !one.isType);
-  const own = makerOf(model);
-  if (!model || !own) return [];
-  const said = onSale(reading.names).filter((name) => name.stance === 'says' && !name.misspelt);
+  const named = namedIn(auditCase);
+  const own = makerOf(named?.model);
+  if (!named || !own) return [];
+  const { model, said, claim } = named;
   const makers = said.flatMap((name) => {
     const maker =
       'maker' in name.of ? name.of.maker : 'family' in name.of ? name.of.family.def.maker : makerOf(name.of.model);
     return maker ? [{ name, maker: maker.toLowerCase() }] : [];
   });
-  const isModelsName = (name: NameClaim): boolean => 'model' in name.of && name.of.model.ref === model.ref;
-  const called = makers.find(
-    ({ name, maker }) => (name.field === 'title' || name.identity) && maker !== own && !('model' in name.of),
-  );
-  const claim = said.find(isModelsName);
+  const others = makers.flatMap(({ name, maker }) => (maker !== own && !('model' in name.of) ? [name] : []));
   // "Other Name, number …": right before the model's name, wherever it stands.
-  const other =
-    called ??
-    makers.find(
-      ({ name, maker }) =>
-        maker !== own &&
-        !('model' in name.of) &&
-        said.some((one) => isModelsName(one) && one.field === name.field && one.start === name.end + 1),
-    );
-  const ownNamed = makers.some(({ name, maker }) => maker === own && !isModelsName(name));
+  const isBeside = ({ field, end }: NameClaim): boolean =>
+    said.some((one) => isOf(one, model) && one.field === field && one.start === end + 1);
+  const other = others.find(isCalledSo) ?? others.find(isBeside);
+  const ownNamed = makers.some(({ name, maker }) => maker === own && !isOf(name, model));
   // "This Other is in good order" says so, whatever the title says.
-  if (!other || (ownNamed && !other.name.identity) || !claim) return [];
-  const source = sourceOf(knowledge, model.pack, model.def.source);
+  if (!other || (ownNamed && !other.identity)) return [];
   return [
-    {
-      id: `name-name:${model.ref}:maker`,
-      check: 'name-name',
-      standing: 'disproved',
-      attribute: null,
-      said: [saidOf(other.name), saidOf(claim)],
-      known: [
-        { pack: model.pack, entry: model.id, text: texts.knownMaker(model.label, model.def.maker ?? own), source },
-      ],
-      text: texts.anotherMaker(other.name.quote, claim.quote),
-      ask: askOf(askTexts.maker, auditCase),
-    },
+    excluded(auditCase, named, other, {
+      of: 'maker',
+      known: texts.knownMaker(model.label, model.def.maker ?? own),
+      text: texts.anotherMaker(other.quote, claim.quote),
+      ask: askTexts.maker,
+    }),
   ];
 }
 
 /** The title or a "this is a …" counts the model to a line of its maker's that it isn't of: "Name 118, of the … class". */
 function anotherFamily(auditCase: AuditCase): Finding[] {
-  const { reading, knowledge } = auditCase;
-  const model = reading.claimedModels.find((one) => !one.isType);
-  const said = onSale(reading.names).filter((name) => name.stance === 'says' && !name.misspelt);
-  const claim = said.find(({ of }) => 'model' in of && of.model.ref === model?.ref);
-  if (!model?.family || !claim) return [];
-  const { family } = model;
+  const named = namedIn(auditCase);
+  const family = named?.model.family;
+  if (!named || !family) return [];
+  const { model, said, claim } = named;
   const other = said.find(
     (name) =>
       'family' in name.of &&
       name.of.family.pack === family.pack &&
       name.of.family.ref !== family.ref &&
       !isMakersOwn(name.of.family) &&
-      (name.field === 'title' || name.identity) &&
+      isCalledSo(name) &&
       !isSamePlace(name, claim),
   );
-  if (!other || !('family' in other.of)) return [];
-  const source = sourceOf(knowledge, model.pack, model.def.source);
+  if (!other) return [];
   return [
-    {
-      id: `name-name:${model.ref}:family`,
-      check: 'name-name',
-      standing: 'disproved',
-      attribute: null,
-      said: [saidOf(other), saidOf(claim)],
-      known: [{ pack: model.pack, entry: model.id, text: texts.knownFamily(model.label, family.def.label), source }],
+    excluded(auditCase, named, other, {
+      of: 'family',
+      known: texts.knownFamily(model.label, family.def.label),
       text: texts.anotherFamily(other.quote, claim.quote),
-      ask: askOf(askTexts.whichIsRight(other.quote, claim.quote), auditCase),
-    },
+      ask: askTexts.whichIsRight(other.quote, claim.quote),
+    }),
   ];
+}
+
+/** The model's name excludes another name that the advert gives it. */
+function excluded(
+  auditCase: AuditCase,
+  { model, claim }: Named,
+  other: NameClaim,
+  { of, known, text, ask }: { of: string; known: string; text: string; ask: LocalText },
+): Finding {
+  const source = sourceOf(auditCase.knowledge, model.pack, model.def.source);
+  return {
+    id: `name-name:${model.ref}:${of}`,
+    check: 'name-name',
+    standing: 'disproved',
+    attribute: null,
+    said: [saidOf(other), saidOf(claim)],
+    known: [{ pack: model.pack, entry: model.id, text: known, source }],
+    text,
+    ask: askOf(ask, auditCase),
+  };
 }
 
 /** All that a maker made goes by the maker's name. */
