@@ -11,7 +11,7 @@ const NUMBERS_OF_THINGS = /^(?:two|three|four|five|zwei|drei|vier|deux|trois|qua
 
 /** "Three machines", "30 heads": the advert counts them without their full name. */
 export function countsMachines(part: TextPart, cues: readonly CueMatch[]): boolean {
-  const numbers = new Set(numbersIn(cues).map(({ lastToken }) => lastToken));
+  const numbers = new Set(numbersIn(part, cues).map(({ lastToken }) => lastToken));
   return cues.some(({ value, firstToken }) => {
     if (value !== 'counted') return false;
     return [1, 2, 3].some((back) => numbers.has(firstToken - back)) || digitBefore(part, firstToken);
@@ -20,7 +20,7 @@ export function countsMachines(part: TextPart, cues: readonly CueMatch[]): boole
 
 /** "Three old sewing machines", "3 sewing machines". */
 export function countsThings(part: TextPart, nouns: readonly Noun[], cues: readonly CueMatch[]): boolean {
-  const numbers = numbersIn(cues);
+  const numbers = numbersIn(part, cues);
   return nouns.some(
     ({ what, plural, firstToken }) =>
       what === 'thing' && plural && (wordBefore(part, numbers, firstToken) || digitBefore(part, firstToken)),
@@ -41,8 +41,12 @@ export function countsAt(part: TextPart, start: number): boolean {
   return part.tokens.slice(Math.max(0, at - reach), at).some(({ folded }) => NUMBERS_OF_THINGS.test(folded));
 }
 
-function numbersIn(cues: readonly CueMatch[]): CueMatch[] {
-  return cues.filter(({ value }) => value === 'number');
+/** "One of my two machines" is one. */
+function numbersIn({ tokens }: TextPart, cues: readonly CueMatch[]): CueMatch[] {
+  return cues.filter(
+    ({ value, firstToken }) =>
+      value === 'number' && !(tokens[firstToken - 2]?.folded === 'of' && tokens[firstToken - 3]?.folded === 'one'),
+  );
 }
 
 /** A word of number stands before, with at most so many words between. */

@@ -19,7 +19,10 @@ export function headOf(
   if (!first)
     return counted || cues.some((cue) => cue.value === 'lot' && cue.lastToken > cue.firstToken) ? 'lot' : null;
   if (first.what !== 'part' && endsInTimes(part)) return 'lot';
-  if (counted && nouns.every(({ what }) => what !== 'part')) return 'lot';
+  // "Three heads, no tables".
+  const phrase = clauseAt(part, first.firstToken);
+  const isOther = ({ what, firstToken }: Noun) => what !== 'part' || (phrase !== null && firstToken > phrase.last);
+  if (counted && nouns.every(isOther)) return 'lot';
   if (first.isName && isFittedTo(part, first, cues)) return 'part';
   if (isPairOfNames(part, names, cues) || isCountOfNames(part, names) || isLot(part, nouns, first, cues)) return 'lot';
   return headOfPhrase(part, nouns, first, cues);

@@ -39,6 +39,8 @@ function kindByTitle({ listing, description, hits, names }: KindInput, title: Te
   const inTitle = hits.get(title) ?? [];
   const inDescription = (description && hits.get(description)) ?? [];
   const head = headOf(title, inTitle, names, cues);
+  // "Treadle irons only, no machine".
+  if (cues.some(({ value }) => value === 'no-machine')) return 'part';
   if (head === 'lot' || countsNames(description, names)) return 'lot';
   const sellsParts = offersParts(description, inDescription, names) || isWithoutIt(inTitle, names, description);
   if (head === 'part') {
@@ -54,7 +56,7 @@ function isWithoutIt(inTitle: readonly Hit[], names: readonly NameClaim[], descr
   const isName = ({ start, end }: Hit): boolean =>
     names.some((name) => name.field === 'title' && name.start <= start && name.end >= end);
   const sellsPart = inTitle.some(({ value }) => value.kind === 'part');
-  if (!description || !sellsPart || inTitle.some((hit) => hit.value.kind === 'thing' && !isName(hit))) return false;
+  if (!sellsPart || !description || inTitle.some((hit) => hit.value.kind === 'thing' && !isName(hit))) return false;
   // "There is no machine oil".
   return cuesIn(description).some(
     ({ value, lastToken }) => value === 'no-machine' && description.tokens[lastToken + 1]?.kind !== 'word',

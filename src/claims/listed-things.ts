@@ -5,11 +5,13 @@ import type { Stanced } from './types';
 
 /** An item is of what its first words name. */
 const OPENS_WITHIN = 30;
+const PRICE = /\p{Sc} ?\d|\d ?(?:\p{Sc}|eur|euros?\b|quid\b)/iu;
 const MARKER = /(?:^|\s)(\d{1,2})[).](?=\s)/g;
 
 /**
  * Things numbered in a list ("1) the machine … 2) a doorstop …"): only the one that names what is on sale speaks of it.
- * Needs three numbers in order from 1; where no item names it, the list is of features and all of it does.
+ * Needs three numbers in order from 1, or two with a price for each; where no item names it, the list is of features
+ * and all of it does.
  */
 export class ListedThings {
   readonly #others = new Map<TextPart, { start: number; end: number }[]>();
@@ -43,6 +45,8 @@ export class ListedThings {
 
 function itemsOf(part: TextPart): { start: number; end: number }[] {
   const marks = [...part.text.matchAll(MARKER)];
-  if (marks.length < 3 || !marks.every((mark, i) => Number(mark[1]) === i + 1)) return [];
-  return marks.map((mark, i) => ({ start: mark.index, end: marks[i + 1]?.index ?? part.text.length }));
+  if (marks.length < 2 || !marks.every((mark, i) => Number(mark[1]) === i + 1)) return [];
+  const items = marks.map((mark, i) => ({ start: mark.index, end: marks[i + 1]?.index ?? part.text.length }));
+  const arePriced = items.every(({ start, end }) => PRICE.test(part.text.slice(start, end)));
+  return marks.length > 2 || arePriced ? items : [];
 }

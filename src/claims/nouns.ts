@@ -25,7 +25,15 @@ export function nounsIn(
   cues: readonly CueMatch[],
 ): Noun[] {
   const donors = cues.filter(({ value }) => value === 'as-donor');
+  // "Small hand crank": a machine of that drive, as a pack calls the crank itself too.
+  const isDrive = (hit: Hit): boolean =>
+    hit.lastToken > hit.firstToken &&
+    hitsOver(hits, hit.firstToken).some(
+      ({ value, firstToken, lastToken }) =>
+        value.kind === 'value' && firstToken === hit.firstToken && lastToken === hit.lastToken,
+    );
   const isHeld = (hit: Hit): boolean =>
+    isDrive(hit) ||
     hitsOver(hits, hit.firstToken).some((other) => NAMING_KINDS.has(other.value.kind) && contains(other, hit)) ||
     beginningWithin(donors, hit.firstToken - LONGEST_PHRASE, hit.firstToken).some((cue) => contains(cue, hit));
   const inField = names.filter(({ field }) => field === part.field);

@@ -14,7 +14,7 @@ import type { StanceReader } from './stance';
 
 const MOST = 20;
 const NUMBER_WORDS = new Set(
-  'number numbered no nr nos stamped reads nummer nummern numero n° nº num plate plakette plaque'.split(' '),
+  "number number's numbered no nr nos stamped reads nummer nummern numero n° nº num plate plakette plaque".split(' '),
 );
 const CALLED_WITHIN = 12;
 

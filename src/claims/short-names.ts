@@ -35,15 +35,15 @@ export class ShortNames {
     this.#part = part;
     this.#named = named;
     for (const match of all) {
-      const voucher = voucherOf(match.value.of);
-      if (match.value.stands !== 'alone' || voucher === null) continue;
-      this.#anywhere.add(voucher);
+      const vouchers = vouchersIn(match.value.of);
+      if (match.value.stands !== 'alone' || vouchers.length === 0) continue;
+      for (const voucher of vouchers) this.#anywhere.add(voucher);
       add(this.#alone, match.firstToken, match);
       const clause = clauseAt(part, match.firstToken);
       if (!clause || match.lastToken > clause.last) continue;
-      const there = this.#inClause.get(clause.first);
-      if (there) there.add(voucher);
-      else this.#inClause.set(clause.first, new Set([voucher]));
+      const there = this.#inClause.get(clause.first) ?? new Set();
+      this.#inClause.set(clause.first, there);
+      for (const voucher of vouchers) there.add(voucher);
     }
   }
 
@@ -76,7 +76,7 @@ export class ShortNames {
       for (const { lastToken, value } of this.#alone.get(first) ?? []) {
         const gap = lastToken < match.firstToken ? match.firstToken - lastToken : first - match.lastToken;
         const isBeside = gap >= 0 && gap <= NEAR && lastToken <= clause.last;
-        if (isBeside && wanted.includes(voucherOf(value.of)!)) return true;
+        if (isBeside && vouches(value.of, wanted)) return true;
         if (lastToken + 1 === match.firstToken && this.#isCalled(match)) return true;
       }
     return false;
@@ -109,7 +109,7 @@ export class ShortNames {
         const [from, to] =
           lastToken < match.firstToken ? [lastToken + 1, match.firstToken] : [match.lastToken + 1, firstToken];
         const between = this.#part.tokens.slice(from, to).filter(({ kind }) => kind !== 'mark');
-        if (between.length < NEAR && wanted.includes(voucherOf(value.of)!)) return true;
+        if (between.length < NEAR && vouches(value.of, wanted)) return true;
       }
     return false;
   }
@@ -136,10 +136,16 @@ export class ShortNames {
   }
 }
 
-function voucherOf(of: NameKnown['of']): Voucher | null {
-  if ('maker' in of) return of.maker.toLowerCase();
-  return 'family' in of ? of.family : null;
+/** A family that is called like its maker is all of the maker's: its other spellings vouch as the maker's name does. */
+function vouchersIn(of: NameKnown['of']): Voucher[] {
+  if ('maker' in of) return [of.maker.toLowerCase()];
+  if (!('family' in of)) return [];
+  const { label, maker } = of.family.def;
+  return maker !== undefined && label === maker ? [of.family, maker.toLowerCase()] : [of.family];
 }
+
+const vouches = (of: NameKnown['of'], wanted: readonly Voucher[]): boolean =>
+  vouchersIn(of).some((one) => wanted.includes(one));
 
 function vouchersFor(of: NameKnown['of']): Voucher[] {
   if ('maker' in of) return [];

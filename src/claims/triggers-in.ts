@@ -19,13 +19,14 @@ function indexFor(languages: ReadonlySet<string>): PhraseIndex<Trigger> {
   for (const language of known.length > 0 ? known : Object.keys(BY_LANGUAGE))
     for (const [phrases, trigger] of BY_LANGUAGE[language]!)
       for (const phrase of phrases.split('|'))
-        for (const written of language === 'fr' ? waysToElide(phrase) : [phrase]) index.add(written, trigger);
+        for (const written of waysToWrite(phrase, language)) index.add(written, trigger);
   return index;
 }
 
-/** "C'est", "cest", "c est": sellers leave the apostrophe out. */
-function waysToElide(phrase: string): ReadonlySet<string> {
-  return new Set([phrase, phrase.replaceAll("'", ''), phrase.replaceAll("'", ' ')]);
+/** "C'est", "cest", "c est"; "isn't", "isnt": sellers leave the apostrophe out. */
+function waysToWrite(phrase: string, language: string): ReadonlySet<string> {
+  if (language === 'fr') return new Set([phrase, phrase.replaceAll("'", ''), phrase.replaceAll("'", ' ')]);
+  return new Set([phrase, phrase.replaceAll("n't", 'nt')]);
 }
 
 const cache = new Map<string, PhraseIndex<Trigger>>();

@@ -166,7 +166,7 @@ function embedded(words: readonly Word[], before: number): Turn | null {
     const word = words[i]!;
     if (word.is === 'speech' && !isPlainlySaid(words, i)) return { to: 'quotes', word };
     if (word.is === 'thinks') return { to: 'guesses', word };
-    if (word.is === 'supposes' || WISHES.test(word.folded)) return { to: 'guesses', word };
+    if (word.is === 'supposes' || (word.is !== 'own' && WISHES.test(word.folded))) return { to: 'guesses', word };
   }
   return null;
 }

@@ -66,6 +66,8 @@ for (const [is, verbs] of Object.entries(VERBS))
   for (const verb of verbs.split(' ')) for (const form of englishForms(verb)) add(form, is as WordClass);
 
 export const english: Lexicon = {
-  classOf: (folded) => classes.get(folded) ?? 'plain',
+  // "Doesnt", "isnt": people leave the apostrophe out.
+  classOf: (folded) =>
+    classes.get(folded) ?? (folded.endsWith('nt') ? classes.get(`${folded.slice(0, -1)}'t`) : undefined) ?? 'plain',
   split: (folded) => (folded.includes("'") && SPLIT.get(folded)) || [folded],
 };
