@@ -23,6 +23,11 @@ const AFTER_ITS = set(
   'a an the got in been not all very really quite so only just too also never still from now made had done works working great lovely good about solid heavy light old',
 );
 const OF_ME = set("have am had was bought used got think can will would need want never did do just also don't dont");
+/** A verb without a subject goes on about the thing behind a word that can be none, and behind "a" and a noun. */
+const VERBS = set('weighs takes uses comes sews runs works needs has does');
+const NO_SUBJECT = set(
+  'anywhere everywhere well fine lovely nicely great too now today perfectly beautifully smoothly condition order easily',
+);
 const ALONE = set("ive im weve theres it's i've i'm we've there's she's");
 
 /**
@@ -35,6 +40,7 @@ export function beginsStatement(tokens: readonly Token[], at: number, words: num
   const before = tokens[at - 1];
   if (words < LEAST || kind !== 'word' || !before || before.kind === 'mark' || BINDS.has(before.folded)) return false;
   if (ALONE.has(folded)) return true;
+  if (VERBS.has(folded) && (NO_SUBJECT.has(before.folded) || /^an?$/.test(tokens[at - 2]?.folded ?? ''))) return true;
   const next = tokens[at + 1]?.folded ?? '';
   switch (folded) {
     case 'it':

@@ -75,6 +75,7 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         // "The newer plastic one with zigzag": of that one.
         if (before && isOfOthers(words, i - 1)) return answer(i - 1, 'generic');
         if (word.folded === 'with' || word.folded === 'w') accompanies = true;
+        if (endsBefore(words, i, first)) return answer(-1, 'start');
         const passed = PASSED[word.folded];
         if (!passed || (before ? !passed.test(before.folded) && !isOwnOf(word, before) : word.folded === 'of'))
           return answer(i, word.is);
@@ -100,6 +101,21 @@ export function governorOf(words: readonly Word[], first: number): Governor {
     }
   }
   return answer(-1, 'start');
+}
+
+/** Words without a stop from which on a clause is a list that runs on. */
+const RUNS_ON = 18;
+
+/** "… gone at the edge spoked wheel round needles …": its noun ends what a preposition governs, where features follow. */
+function endsBefore(words: readonly Word[], preposition: number, first: number): boolean {
+  const [article, noun, next] = words.slice(preposition + 1, preposition + 4);
+  return (
+    words.length > RUNS_ON &&
+    article?.is === 'article' &&
+    noun?.is === 'plain' &&
+    next?.is === 'feature' &&
+    preposition + 3 < first
+  );
 }
 
 /** "Any … will do", "any … fits". */
