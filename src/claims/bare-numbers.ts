@@ -7,7 +7,7 @@ import type { SerialClaim } from './reading';
 /** What may follow such a number; before any other word it counts something ("123456 happy customers"). */
 const FOLLOWS = new Set(
   (
-    'stamped engraved my i it its she he was is on at by under underneath below behind right left in so which that this says puts makes means dates from and as ' +
+    'stamped engraved my i it its she he was is on at by under underneath inside outside below behind right left in so which that this says puts makes means dates from and as ' +
     'works working sews needs with has comes eingeschlagen eingestanzt gestempelt ist auf am an unter hinter laut also und mit aus ' +
     'grave gravee frappe est sur sous dans derriere donc et avec de selon'
   ).split(' '),

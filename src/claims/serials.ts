@@ -90,8 +90,13 @@ function isWithin(claim: SerialClaim, others: readonly SerialClaim[]): boolean {
 const TAKEN_BACK =
   /^\s*(?:\?|(?:\w+\s?)?(?:\.{2,3}|…)\s*sorry\b|\.?\s*no,? wait\b|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+(?:is not|isn['’]t) (?:mine|ours|this|its|the|it)\b|\s+(?:was|is) my (?:old|other|previous|last|first)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s)/i;
 
+/** "Sorry, it's 453000": what takes the other one's place. */
+const CORRECTED =
+  /(?:\bit(?:['’]s| is)|\bshould (?:be|read)|\b(?:mean|meant|make that|make it|correction:?|rather)) $/i;
+
 function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
   const part = parts.find((one) => one.field === claim.field);
+  if (part && CORRECTED.test(part.text.slice(Math.max(0, claim.start - 16), claim.start))) return false;
   return part !== undefined && TAKEN_BACK.test(part.text.slice(claim.end, claim.end + 24));
 }
 

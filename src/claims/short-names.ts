@@ -11,6 +11,9 @@ const NEAR = 3;
 /** In tokens: a name that begins farther away doesn't reach up to here. */
 const LONGEST_NAME = 80;
 
+/** "Maker treadle sewing machine 44": a title's words for the thing part no name from its maker's. */
+const PLAIN = /^(?:sewing|treadle|hand|crank|cranked|electric|portable|machine|the|model|no|number)$/;
+
 type NameMatch = PhraseMatch<NameKnown>;
 /** What vouches for a short name: its maker, in small letters, or its family. */
 type Voucher = string | object;
@@ -108,7 +111,9 @@ export class ShortNames {
       for (const { firstToken, lastToken, value } of there) {
         const [from, to] =
           lastToken < match.firstToken ? [lastToken + 1, match.firstToken] : [match.lastToken + 1, firstToken];
-        const between = this.#part.tokens.slice(from, to).filter(({ kind }) => kind !== 'mark');
+        const between = this.#part.tokens
+          .slice(from, to)
+          .filter(({ kind, folded }) => kind !== 'mark' && !PLAIN.test(folded));
         if (between.length < NEAR && vouches(value.of, wanted)) return true;
       }
     return false;

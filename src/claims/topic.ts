@@ -31,7 +31,8 @@ const BRINGS_UP = oneOf([
   /^(?:my|our|the) (?:other|second|next|new|newer|modern|everyday|main|own|spare|previous|last|first) (?:one|machine)\b/,
   // "The spare chuck is off another one, it's …", "the firm began in 1908 with …".
   /^(?:the|a|this|my) (?:\w+ ){1,3}(?:is|was|came) off (?:an?|my|another|some)\b/,
-  /^(?:a (?:bit|little) of history )?(?:\w+ ){1,4}(?:began|started|was founded|were founded) (?:in|at|as|with|by)\b/,
+  /^(?:and )?(?:a (?:bit|little|spot) of|some|brief) history\b/,
+  /^(?:\w+ ){1,4}(?:began|started|was founded|were founded) (?:in|at|as|with|by)\b/,
   /^only the (?:other|right|left|second|first|big|bigger|small|smaller|old|older|new|newer|later|earlier)(?:[ -]hand)? one\b/,
   /^(?:the other|that one|that other|theirs|hers|other ad)\b/,
   new RegExp(

@@ -12,7 +12,7 @@ const BINDS = set(
   'and or that which who whom whose if when whenever because cos cause coz as since until till before after while where although though than like how why what ' +
     'whether once unless think thinks thought say says said saying told tell tells believe believes know knows sure hope hopes hoping reckon reckons guess guessing see ' +
     'means meaning suppose feel wish imagine suspect assume swore swears insisted insists claimed claims convinced promised found discovered noticed figured decided heard read shows showed proves ' +
-    'remember remembers assured mentioned states stated asked me him us them you is was are were be been has have had having do does did with without of to in on at from by for into onto off about ' +
+    'remember remembers assured mentioned states stated asked me him us them is was are were be been has have had having do does did with without of to in on at from by for into onto off about ' +
     "over under round behind not no never nor just only even also then so the a an my his her our their your this these those let make makes made call calls called named plus it it's i we",
 );
 const OF_IT = set(
@@ -28,7 +28,7 @@ const VERBS = set('weighs takes uses comes sews runs works needs has does');
 const NO_SUBJECT = set(
   'anywhere everywhere well fine lovely nicely great too now today perfectly beautifully smoothly condition order easily',
 );
-const ALONE = set("ive im weve theres it's i've i'm we've there's she's");
+const ALONE = set("ive im weve theres shes hes it's i've i'm we've there's she's");
 
 /**
  * Does a text that runs on without stops begin a new statement there: "… in a suitcase it does zigzag"? In English

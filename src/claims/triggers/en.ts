@@ -86,7 +86,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'likens', side: 'before', reach: 6 },
   ],
   [
-    'had it down as|has it down as|had this down as|has this down as|have it down as|told me|tells me|label saying|sign saying|a note saying|some would call it|would call it|might call it|catalogued as|catalogued it as|the auctioneer|somebody wrote|someone wrote|oh sure|yeah right|yeah sure|oh yes sure|listed this as|listed it as|was listed as|had listed it as|advertised this as|often advertised with|often sold with|usually advertised with|often listed with|the internet says|internet says|online it says|websites say|a website says|forums say|adverts say|adverts call',
+    'had it down as|has it down as|had this down as|has this down as|have it down as|told me|tells me|tell me|tell me that|label saying|sign saying|a note saying|some would call it|would call it|might call it|catalogued as|catalogued it as|the auctioneer|somebody wrote|someone wrote|oh sure|yeah right|yeah sure|oh yes sure|listed this as|listed it as|was listed as|had listed it as|advertised this as|often advertised with|often sold with|usually advertised with|often listed with|the internet says|internet says|online it says|websites say|a website says|forums say|adverts say|adverts call',
     { effect: 'quotes', side: 'before', reach: 99, across: true },
   ],
   [
