@@ -13,6 +13,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     'Haddercombe sewing machine spares or repair',
     'Wendelow without its lid',
     'Cressiter on treadle table',
+    'Grindlewade Pellucket small hand crank',
+    'One of my two machines must go: Cressiter',
     { title: 'Cressiter treadle cabinet', description: 'Grindlewade Cressiter, cast iron. KD 372118.' },
     { title: 'Cressiter', description: 'We also repair machines, ask. A lovely old sewing machine.' },
     { title: 'Old sewing machine', description: 'Repaired by a man with 30 years in the trade.' },
@@ -41,6 +43,7 @@ const kinds: Record<string, readonly (string | { title: string; description: str
       description: 'Motor, bracket and belt from a Q 41 that broke.',
     },
     { title: 'Cressiter motor and pedal', description: 'Both work. No machine, just what you see.' },
+    'Grindlewade treadle irons only, no machine',
     { title: 'Foot controller', description: 'Came off a Q 43. Fits the Q 45 as well.' },
   ],
   wanted: [
@@ -68,6 +71,7 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     'Cressiter and Pellucket sewing machines',
     '5x sewing machines for spares',
     'Cressiter and Wendelow, the pair',
+    'Three Grindlewade heads, no tables',
   ],
   service: [
     'Sewing machine repair service',

@@ -14,8 +14,12 @@ describe('things numbered in a list', () => {
   it('where none does, the list is of features', () =>
     expect(values('1) cast iron 2) zigzag 3) clean')).toEqual(['cast iron', 'zigzag']));
 
-  it('two numbers are no list, nor numbers out of order', () => {
+  it('two numbers are no list unless each has its price, nor numbers out of order', () => {
     expect(values('1) The Cressiter. 2) zigzag.')).toEqual(['zigzag']);
+    expect(values('1) The Cressiter, cast iron. £90. 2) An oven, zigzag handle. £20.')).toEqual([
+      'cast iron',
+      'zigzag (other)',
+    ]);
     expect(values('3) The Cressiter. 7) zigzag. 9) clean')).toEqual(['zigzag']);
   });
 });

@@ -15,6 +15,7 @@ describe('numbers and letters that are names only beside their maker', () => {
   it.each([
     ['Ulversholt 41 sewing machine', 'Ulversholt,41'],
     ['Ulversholt model 41', 'Ulversholt,41'],
+    ['Ulversholt treadle sewing machine 41', 'Ulversholt,41'],
     ['Ulversholt Q 41', 'Ulversholt Q 41'],
   ])('%s', (title, expected) => expect(inTitle(title).join()).toBe(expected));
 

@@ -22,6 +22,8 @@ describe('serials that an advert states', () => {
     ['The number is 21 45 32.', '214532'],
     ['Number on it: 2 14 532, and it works.', '214532'],
     ['Number KD372118 ... sorry, the other one.', 'KD372118 ?'],
+    ["The number, it's KD372118, sorry.", 'KD372118'],
+    ["It's painted and the number's 118402.", '118402'],
     ['No KD372118. no wait, not that.', 'KD372118 ?'],
   ])('%s', (text, expected) => expect(serials(text)).toEqual([expected]));
 

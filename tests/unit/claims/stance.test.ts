@@ -33,6 +33,9 @@ const english: Record<string, readonly string[]> = {
     'No case. {Zigzag} works.',
     'It is not a lightweight: {10 kg} on the scale.',
     'Not pretty, {cast iron}.',
+    'no to both: {cast iron}, zigzag.',
+    'dont be fooled, {cast iron} all over',
+    'not much to carry takes {long bobbins}',
     'If you take the tray off it has a {free arm}.',
     'The booklet says neither: it is {cast iron}.',
     'There is nothing better: {zigzag} all day.',
@@ -56,6 +59,8 @@ const english: Record<string, readonly string[]> = {
     "You won't find another of these, {cast iron}.",
   ],
   denies: [
+    'isnt {zigzag}.',
+    'doesnt do {zigzag} either',
     'It is not {cast iron}.',
     "It isn't a {zigzag} machine.",
     "This isn't the {zigzag} one.",

@@ -17,6 +17,8 @@ describe('what a sentence goes on about', () => {
     'The Bodrannock came later. It does zigzag.',
     'The Bodrannock is the alloy one. That one does zigzag.',
     "My neighbour's is newer. Hers has a zigzag.",
+    'The knob is off an old one. It does zigzag.',
+    'A bit of history for you: they made it with zigzag.',
     'My aunt has another one. It is loud. It sews zigzag as well.',
     'Both are old. Only the right one does zigzag.',
     'Meine Schwester hat auch eine. Sie näht Zickzack.',
