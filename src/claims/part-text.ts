@@ -2,6 +2,7 @@ import type { Listing } from '../listing/types';
 import { type Clause, clauses } from '../text/clauses';
 import { firstNotBefore } from '../text/in-order';
 import { type Token, tokenise } from '../text/tokens';
+import { statementsIn } from './statements';
 import type { Quote, TextField } from './types';
 
 /** One field of an advert, cut into tokens and clauses once for all that read it. */
@@ -29,7 +30,7 @@ export function textParts(listing: Listing): TextPart[] {
 export function textPart(field: TextField, text: string): TextPart {
   const tokens = tokenise(text);
   let at = 0;
-  const ranges = clauses(text, tokens).map(({ sentence, tokens: own, start, end }) => {
+  const ranges = statementsIn(clauses(text, tokens)).map(({ sentence, tokens: own, start, end }) => {
     while (tokens[at] !== own[0]) at++;
     const first = at;
     at += own.length;

@@ -1,5 +1,4 @@
 import { cutAfter, cutBefore } from './boundaries';
-import { beginsStatement, endOfRun } from './run-on';
 import type { Span } from './span';
 import type { Token } from './tokens';
 
@@ -16,8 +15,8 @@ const CLOSERS = new Set(['.', '!', '?', ';', ':', ',', ')', ']', '}', '"', "'", 
 
 /**
  * The clauses of a text. A sentence ends at . ! ? ; (not inside numbers and abbreviations), at line breaks, bullets
- * and emoji; a clause ends at commas, spaced dashes, colons before words, brackets, before words of contrast in
- * English, German and French, and where an English text without stops begins a new statement. Every word and number of `tokens` (from `tokenise(text)`) is in exactly one clause.
+ * and emoji; a clause ends at commas, spaced dashes, colons before words, brackets, and before words of contrast in
+ * English, German and French. Every word and number of `tokens` (from `tokenise(text)`) is in exactly one clause.
  */
 export function clauses(text: string, tokens: readonly Token[]): readonly Clause[] {
   const there = known.get(tokens);
@@ -36,8 +35,6 @@ function cut(text: string, tokens: readonly Token[]): Clause[] {
   let hasWords = false;
   let sentence = 0;
   let sentenceIsEmpty = true;
-  let runUntil = 0;
-  let runKnown = 0;
 
   const close = (endsSentence: boolean) => {
     if (hasWords) {
@@ -61,11 +58,6 @@ function cut(text: string, tokens: readonly Token[]): Clause[] {
     }
     const before = cutBefore(text, tokens, at);
     if (before !== 'none') close(before === 'sentence');
-    if (at >= runKnown) {
-      runUntil = endOfRun(tokens, at);
-      runKnown = Math.max(runUntil, at + 1);
-    }
-    if (at < runUntil && beginsStatement(tokens, at, current.length)) close(false);
     const last = found.at(-1);
     if (current.length === 0 && last?.end === token.start && token.kind === 'mark' && CLOSERS.has(token.folded)) {
       last.tokens.push(token);

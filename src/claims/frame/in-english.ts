@@ -67,8 +67,6 @@ function statementOf(words: Word[], token: number): Word[] {
   const at = words.findIndex((word) => word.token === token);
   for (let i = at - 2; i > 0; i--) {
     if (!/^(?:it|this)$/.test(words[i]!.folded) || !startsVerb(words[i + 1])) continue;
-    // "… in a suitcase it does zigzag …": written without a stop, it begins behind any noun.
-    if (i > RUNS_ON && NOUNS.has(words[i - 1]!.is)) return words.slice(i);
     if (words[i - 1]!.is !== 'joins' && !CONCLUDES.test(words[i - 1]!.folded)) continue;
     const governed = words.slice(0, i).some(({ is }) => is === 'speech' || is === 'thinks' || is === 'supposes');
     return governed ? words : words.slice(i);
@@ -78,10 +76,6 @@ function statementOf(words: Word[], token: number): Word[] {
 
 /** "Mine is the later sort, which means it takes …". */
 const CONCLUDES = /^(?:means|meaning|so|hence)$/;
-
-/** Words behind which a sentence without a stop runs on. */
-const RUNS_ON = 12;
-const NOUNS: ReadonlySet<Word['is']> = new Set<Word['is']>(['plain', 'part', 'feature']);
 
 const isVerb = (word: Word | undefined): boolean =>
   word !== undefined && ['be', 'have', 'asserts', 'takes', 'can', 'not'].includes(word.is);

@@ -32,7 +32,7 @@ const WORDS: Partial<Record<WordClass, string>> = {
   lacks: 'lack lacks lacking lacked missing',
   sells: 'sold sell sells selling sale',
   speech:
-    'said say says saying told tell tells telling called call calls calling wrote write writes written writing read reads reading heard hear hears hearing myth rumour rumor legend story term word words claimed typo label labelled labeled mislabelled mislabeled misdescribed described correction edit edited edits question questions classed',
+    'swore sworn said say says saying told tell tells telling called call calls calling wrote write writes written writing read reads reading heard hear hears hearing myth rumour rumor legend story term word words claimed typo label labelled labeled mislabelled mislabeled misdescribed described correction edit edited edits question questions classed',
   thinks:
     'thought think thinks thinking felt feel feels feeling reckon reckons reckoned reckoning guess guesses guessed guessing supposed suppose supposedly presumably suspect doubt unsure uncertain guesswork opinion seem seems seemed appear appears appeared believe believes believed assume assumes assumed wonder wonders wondering perhaps maybe possibly probably',
   adverb:

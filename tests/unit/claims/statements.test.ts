@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { clauses } from '../../../src/text/clauses';
-import { tokenise } from '../../../src/text/tokens';
+import { textPart } from '../../../src/claims/part-text';
 
-const cut = (text: string): string[] => clauses(text, tokenise(text)).map(({ start, end }) => text.slice(start, end));
+const cut = (text: string): string[] =>
+  textPart('description', text).clauses.map(({ start, end }) => text.slice(start, end));
 
 const RUN = 'and mum made every curtain in the house with it until her eyes went last winter';
 
