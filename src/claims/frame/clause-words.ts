@@ -32,12 +32,16 @@ export function wordsOf(part: TextPart, clause: ClauseRange, lexicon: Lexicon, k
     // "Sought after", "sought-after".
     if (folded === 'after' && /^sought$/.test(words.at(-1)?.folded ?? '')) return 'adverb';
     const own = lexicon.classOf(folded);
+    // "Hit and miss" as a pack's phrase: no verb.
+    if (NAMED.has(own) && known.classes.get(token) === 'feature') return 'feature';
     if (own !== 'plain' && own !== 'asserts' && own !== 'own') return own;
     const here = known.classes.get(token);
     if (here) return here;
     return own === 'plain' && known.vocabulary.has(folded) ? 'own' : own;
   }
 }
+
+const NAMED: ReadonlySet<WordClass> = new Set<WordClass>(['deals', 'speech', 'thinks', 'sells']);
 
 function isNounHere(before: Word | undefined, is: WordClass, folded: string): boolean {
   const isVerb = is === 'asserts' || is === 'takes' || is === 'uses' || /^(?:market|brand)s?$/.test(folded);

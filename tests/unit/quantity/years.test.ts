@@ -123,6 +123,8 @@ describe('findYears: of what', () => {
     ['sortie en 1954', 'launched', 'sortie'],
     ["d'époque 1954", 'made', "d'époque"],
     ['launched in 1947', 'launched', 'launched'],
+    ['the works built these from 1947', 'launched', 'built these'],
+    ['made between 1947 and 1950', 'launched', 'made between'],
     ['this model came out in 1947', 'launched', 'came out'],
     ['first sold in 1947', 'launched', 'first sold in'],
     ['1947 eingeführt', 'launched', 'eingeführt'],

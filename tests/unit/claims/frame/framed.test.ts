@@ -123,6 +123,7 @@ const NO_CLAIM: Record<string, readonly string[]> = {
     'I assume the body to be aluminium.',
   ],
   'quoting and correcting': [
+    "The auction's page said 'small aluminium, zigzag, a rare beast'. None of it is right.",
     'Often described as industrial, but it is a domestic machine.',
     "The advert I bought it from said zigzag; it isn't.",
     'The previous seller called it aluminium, which is wrong.',
