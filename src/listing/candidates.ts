@@ -95,7 +95,8 @@ export function candidatesIn(asRead: Harvest): Found {
     state: state.length > 0,
     // Many a site says so in the head of whatever it shows.
     isArticle:
-      jsonLd.isArticle || (meta.isArticle && !(visible.price >= PLAIN_PRICE && (visible.marks.contact || isLaidOut))),
+      jsonLd.isArticle ||
+      (meta.isArticle && !isProduct && !(visible.price >= PLAIN_PRICE && (visible.marks.contact || isLaidOut))),
     isList: jsonLd.isList || microdata.isList,
     // One product whose offers are many, beside cards: the "product" is the category of a list.
     isCategory: visible.cards > 2 && structured.some(({ field, how }) => field === 'price' && how === 'from'),

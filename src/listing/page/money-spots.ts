@@ -63,10 +63,13 @@ function spotAt(text: string, number: number, from: number): Spot | null {
   if (number > 0 && HELD.test(text[number - 1]!)) return null;
   for (const pattern of BY_THEMSELVES) {
     const end = endOf(pattern, text, number);
-    if (end >= 0) return { start: number, end };
+    if (end >= 0) return isLength(text.slice(number, end)) ? null : { start: number, end };
   }
   return null;
 }
+
+/** "25 ft": feet, unless there are as many of them, written so, as no forint price goes without. */
+const isLength = (spot: string): boolean => /^(?:\d{1,2}(?:[.,]\d*)?\s?[Ff][Tt]|\d{3}\s?(?:ft|FT|fT))$/.test(spot);
 
 /** A sign, code or name of a currency, and nothing else. */
 export const isCurrency = (text: string): boolean => ALONE.test(text);

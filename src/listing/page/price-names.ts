@@ -6,4 +6,4 @@ export const OLD_NAMES =
   /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|list-price|price-list)\b/;
 /** Names of amounts that are no price: what is saved or compared, postage, instalments. */
 export const OTHER_NAMES =
-  /\b(?:compare|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|alt|alter|vecchio|viejo|anterior|precedente|listino|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan\w*|fees?|(?:excl|excluding|without)-(?:tax|vat)|tax-excl\w*|estimate|estimation|approx|converted)\b/;
+  /\b(?:compare|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|alt|alter|vecchio|viejo|anterior|precedente|listino|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan(?!cials)\w*|fees?|(?:excl|excluding|without)-(?:tax|vat)|tax-excl\w*|estimate|estimation|approx|converted)\b/;

@@ -21,6 +21,8 @@ export interface Heading {
 }
 
 const HEADINGS_MOST = 60;
+/** Of the window's title a line says most: the rest is a place, or what the sale is like. */
+const MOST_OF_IT = 0.5;
 /** Of a heading's words so many are in the window's title. */
 const SAID = 0.6;
 /** What a line is worth by its form where there are headings. */
@@ -119,9 +121,17 @@ export function titlesOf(
   );
   const isBare = !found.some(({ line }) => level[lines[line]!.box]! > 0);
   if (isBare) found.push(...shortLines(reading, windowTitle, wholeTitle), ...lastCrumbs(reading));
-  else if (!isHeaded)
-    for (const one of shortLines(reading, windowTitle, wholeTitle))
-      found.push({ ...one, weight: Math.min(one.weight, BESIDE_HEADINGS) });
+  else if (!isHeaded) {
+    const lines = shortLines(reading, windowTitle, wholeTitle);
+    const isMost = ({ text }: Heading) => {
+      const share = sharedWords(windowTitle, text);
+      return wordsOf(text).length >= 3 && sharedWords(text, windowTitle) === 1 && share >= MOST_OF_IT && share < 1;
+    };
+    // Headings that say nothing of the window's title, beside a line that says most of it, are of parts of the page.
+    if (lines.some(isMost))
+      for (const one of found) if (sharedWords(one.text, windowTitle) === 0) one.weight = Math.min(one.weight, 0.3);
+    for (const one of lines) found.push({ ...one, weight: isMost(one) ? 0.5 : Math.min(one.weight, BESIDE_HEADINGS) });
+  }
   return found.sort((a, b) => b.weight - a.weight || a.line - b.line).slice(0, HEADINGS_MOST);
 }
 

@@ -89,7 +89,12 @@ function withRest(reading: Reading, from: number, end: number, isCut: boolean): 
   for (; goesOn(reading, to); to++) {
     if (to >= boxes[at]!.to && !isParagraphAfter(reading, at, to)) break;
     const isHeading = levelOf(reading, to) > 0;
-    if (isHeading ? !isHeaded && !isAlike(to + 1) : isOneOf && !isAlike(to)) break;
+    if (
+      isHeading
+        ? !isHeaded && !isAlike(to + 1)
+        : isOneOf && !isAlike(to) && !(isSentence(lines[end - 1]!) && isOfListIn(reading, at, to))
+    )
+      break;
   }
   while (to > end && !isSentence(lines[to - 1]!) && !isListed(reading, to - 1)) to--;
   const its = Array.from({ length: to - from }, (_, line) => from + line);
@@ -112,6 +117,14 @@ const isParagraphAfter = ({ lines, boxes }: Reading, box: number, line: number):
   boxes[box]!.tag === 'p' &&
   boxes[lines[line]!.box]!.tag === 'p' &&
   boxes[lines[line]!.box]!.parent === boxes[box]!.parent;
+
+/** An item of a list that stands in `box` below the words: its points. */
+function isOfListIn({ lines, boxes }: Reading, box: number, line: number): boolean {
+  let at = lines[line]!.box;
+  if (boxes[at]!.tag !== 'li') return false;
+  while (at >= 0 && boxes[at]!.parent !== box) at = boxes[at]!.parent;
+  return at >= 0 && /^[uo]l$/.test(boxes[at]!.tag);
+}
 
 const isListed = (reading: Reading, index: number): boolean =>
   boxOf(reading, index).tag === 'li' || LISTED.test(reading.lines[index]!.text);

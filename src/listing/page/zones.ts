@@ -13,9 +13,10 @@ export const AWAY = 2;
 
 const AWAY_TAGS = /^(?:nav|footer|menu|dialog)$/;
 const AWAY_WORDS =
-  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|footer|contentinfo|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/;
+  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|(?<!\b(?:section|card|panel|box|item|article|content|product)-)footer|contentinfo|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/;
 /** Such a box may hold most of the page's text, and is not the advert for that. */
 const ASKING_WORDS = /\b(?:alert-?dialog|cookies?|consent|gdpr)\b/;
+const OPENED = /\b(?:popup|modal|(?:alert-?)?dialog)\b/g;
 const BESIDE_TAGS = /^(?:aside|header)$/;
 const BESIDE_WORDS = /\b(?:sidebar|aside|complementary|banner)\b/;
 const LINES_OF_PRICE = 3;
@@ -60,7 +61,9 @@ export function zonesOf(reading: Reading): Uint8Array {
     ) {
       // "price-without-login"
       const isOfPrice = sizeOf(box) <= LINES_OF_PRICE && PRICE_NAMES.test(box.hint);
-      if (ASKING_WORDS.test(box.hint) || (AWAY_WORDS.test(box.hint) && !isOfPrice)) own = AWAY;
+      // A button that opens one is none.
+      const hint = /^(?:button|a)$/.test(box.tag) ? box.hint.replace(OPENED, '') : box.hint;
+      if (ASKING_WORDS.test(hint) || (AWAY_WORDS.test(hint) && !isOfPrice)) own = AWAY;
       else if (BESIDE_WORDS.test(box.hint)) own = BESIDE;
     }
     ofBox[index] = Math.max(above, own);

@@ -94,7 +94,9 @@ function pick(products: { thing: Thing; isMain: boolean }[], page: { url: string
       0,
       ...page.titles.map((title) => Math.min(sharedWords(name, title), sharedWords(title, name) * 1.5)),
     );
-    if (likeness > most) {
+    // Of two of one name the one with an offer: some mark the page's frame as the thing once more.
+    const isOffered = likeness === most && best !== null && isSoldAs(thing) && !isSoldAs(best);
+    if (likeness > most || isOffered) {
       most = likeness;
       best = thing;
     }

@@ -178,3 +178,30 @@ describe('condition in a row of any of the languages', () => {
     expect(read(html).condition).toBe(value);
   });
 });
+
+describe('names of classes that mislead', () => {
+  it('a row of figures is no financing', () => {
+    const row = (name: string, value: string) => `<p><span class="title">${name}:</span> <span>${value}</span></p>`;
+    const body = `<div class="lg-financials"><div class="price asking">${row('Asking price', '£1,450')}</div>${row('Turnover', '£700')}</div>`;
+    expect(priced(body)).toMatchObject({ amount: '1450' });
+  });
+
+  it('a button that opens a dialog is none, nor is the foot of a section that of the page', () => {
+    expect(priced('<div><button class="button js-open-modal">Buy from £145</button></div>')).toMatchObject({
+      amount: '145',
+    });
+    expect(priced('<div class="section-footer-dark"><b>£145</b></div>')).toMatchObject({ amount: '145' });
+    expect(priced('<div class="site-footer"><b>£145</b></div>')).toBeNull();
+  });
+
+  it('of two things of one name the one with an offer is the page’s', () => {
+    const outer = `<div itemscope itemtype="https://schema.org/Product"><meta itemprop="name" content="${TITLE}">`;
+    const inner = `<div itemscope itemtype="https://schema.org/Product"><meta itemprop="name" content="${TITLE}"><div itemprop="offers" itemscope itemtype="https://schema.org/Offer"><meta itemprop="price" content="45.00"><meta itemprop="priceCurrency" content="CAD"></div></div>`;
+    expect(priced('<p class="price">$45.00</p>', `${outer}${inner}</div>`)).toMatchObject({ currency: 'CAD' });
+  });
+
+  it('a thing that linked data names is no article, whatever the head says of every page', () => {
+    const head = `<meta property="og:type" content="article"><title>${TITLE}</title><script type="application/ld+json">{"@type":"Product","name":"${TITLE}","offers":{"@type":"Offer","price":"0"}}</script>`;
+    expect(read(`<html lang="en"><head>${head}</head><body><h1>${TITLE}</h1><p>${WORDS}</p></body>`).title).toBe(TITLE);
+  });
+});

@@ -28,6 +28,14 @@ describe('a heading with a price in it', () => {
   });
 });
 
+describe('a line that says most of what the window says', () => {
+  it('is the title, where the headings are of parts of the page', () => {
+    const head = '<title>Hand crank of 1904 No reserve</title>';
+    const body = '<div class="text-lg">Hand crank of 1904</div><h1>Auctioneer</h1><h1>Bids office</h1>';
+    expect(titleOf(head, body)).toBe('Hand crank of 1904');
+  });
+});
+
 describe('a name without its maker’s', () => {
   const told =
     '<script type="application/ld+json">{"@type":"Product","name":"Haddercombe","brand":{"@type":"Brand","name":"Brindfold Works"}}</script>';

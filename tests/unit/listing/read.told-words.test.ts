@@ -27,6 +27,21 @@ describe('what machines are told, as the page shows it', () => {
     expect(wordsOf(body, told(FIRST))).toBe(`${FIRST}\nCast of iron and brass.`);
   });
 
+  it('goes on with the list of points below it', () => {
+    const body = `<div><div class="blurb">${FIRST}</div><ul class="points"><li>a key</li><li>a shuttle</li></ul></div><p>${OTHER}</p>`;
+    expect(wordsOf(body, told(FIRST))).toBe(`${FIRST}\na key\na shuttle`);
+  });
+
+  it('is said once, though its cut beginning stands below it for small screens', () => {
+    const body = `<h2>Description</h2><div><p>${OTHER}</p><p>${SECOND}</p><p>${OTHER.slice(0, 150)}... read more</p></div>`;
+    expect(wordsOf(body)).toBe(`${OTHER}\n${SECOND}`);
+  });
+
+  it('is the one of two blocks of one name that machines are told', () => {
+    const body = `<div class="description">${FIRST}</div><p>In stock</p><div class="description">${SECOND}</div>`;
+    expect(wordsOf(body, told(SECOND))).toBe(SECOND);
+  });
+
   it('goes on with paragraphs of its kind under headings between them', () => {
     const body = `<div><div class="copy">${FIRST}</div><h4>In use</h4><div class="copy">${SECOND}</div></div><ul><li>${THIRD}</li><li>${OTHER}</li></ul>`;
     expect(wordsOf(body, told(FIRST))).toBe(`${FIRST}\nIn use\n${SECOND}`);

@@ -16,6 +16,8 @@ describe('money in a text', () => {
     ['9 Kč, 20 złotych, 30 円', ['9 Kč', '20 złotych', '30 円']],
     ['12 kg of 5 Euroschrauben, model 15K', []],
     ['K20417€ and 3.145.€', []],
+    ['25 ft. of belt, 2.5 ft wide, 120 ft', []],
+    ['990 Ft, 12 500 ft', ['990 Ft', '12 500 ft']],
   ])('%s', (text, spots) => expect(spotsIn(text)).toEqual(spots));
 
   it('ends with as many as are asked for', () => expect(moneySpots('£1 £2 £3', 2)).toHaveLength(2));
