@@ -62,7 +62,9 @@ function wordBefore(part: TextPart, numbers: readonly CueMatch[], at: number): b
 /** "3 sewing machines", "5x sewing machines". */
 function digitBefore(part: TextPart, at: number): boolean {
   for (let i = Math.max(0, at - DIGITS_WITHIN); i < at; i++) {
-    const { kind, folded } = part.tokens[i]!;
+    const { kind, folded, glued } = part.tokens[i]!;
+    // "T2": of a name.
+    if (glued && part.tokens[i - 1]?.kind === 'word') continue;
     const isPercent = part.tokens[i + 1]?.folded.startsWith('%');
     if (kind === 'number' && /^\d{1,2}$/.test(folded) && Number(folded) > 1 && !isPercent) return true;
   }

@@ -60,7 +60,8 @@ export function offersParts(description: TextPart | null, hits: readonly Hit[], 
 /** "Two Names", "zwei Name": the first sentence counts them. */
 export function countsNames(description: TextPart | null, names: readonly NameClaim[]): boolean {
   const opening = description && firstSentence(description);
-  if (!description || !opening) return false;
+  // "Two of them in the shop. This one, …".
+  if (!description || !opening || /\bthis one\b/i.test(description.text)) return false;
   return names.some(
     ({ field, start, end, of, stance }) =>
       field === description.field &&

@@ -49,7 +49,9 @@ function isCountOfNames({ field, tokens }: TextPart, names: readonly NameClaim[]
 
 /** "Old heads, x7", "Name (x 3)". */
 function endsInTimes({ tokens, field }: TextPart): boolean {
-  const [times, count] = tokens.filter(({ kind }) => kind !== 'mark').slice(-2);
+  const [before, times, count] = tokens.filter(({ kind }) => kind !== 'mark').slice(-3);
+  // "10x7" are inches.
+  if (before?.kind === 'number' && times?.glued) return false;
   return field === 'title' && /^[x×]$/.test(times?.folded ?? '') && /^(?:[2-9]|[1-9]\d)$/.test(count?.folded ?? '');
 }
 

@@ -47,7 +47,7 @@ export function nounsIn(
     firstToken: hit.firstToken,
     lastToken: hit.lastToken,
     isName: isName(hit),
-    plural: /[sn]$/.test(part.tokens[hit.lastToken]!.folded) && !singular.has(hit.lastToken),
+    plural: /(?:[^s]s|n)$/.test(part.tokens[hit.lastToken]!.folded) && !singular.has(hit.lastToken),
   });
   return [
     ...ofKind(hits, 'thing').map((hit) => noun('thing', hit)),

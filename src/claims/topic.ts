@@ -33,6 +33,8 @@ const BRINGS_UP = oneOf([
   /^(?:the|a|this|my) (?:\w+ ){1,3}(?:is|was|came) off (?:an?|my|another|some)\b/,
   /^(?:and )?(?:a (?:bit|little|spot) of|some|brief) history\b/,
   /^(?:\w+ ){1,4}(?:began|started|was founded|were founded) (?:in|at|as|with|by)\b/,
+  // "I'm keeping my other one because it has …".
+  /^(?:i'm|im|i am|we're|we are) keeping (?:my|our|the) (?:\S+ ){1,3}(?:because|as|since|for|which)\b/,
   /^only the (?:other|right|left|second|first|big|bigger|small|smaller|old|older|new|newer|later|earlier)(?:[ -]hand)? one\b/,
   /^(?:the other|that one|that other|theirs|hers|other ad)\b/,
   new RegExp(

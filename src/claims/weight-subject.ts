@@ -10,7 +10,7 @@ const WEIGHING = set('weighs weigh weighed weighing wiegt wog wiegen pese pesee 
 
 /** Right after a weight these make it the weight of something else: "12 kg parcel", "400 g of thread". */
 const AFTER = set(`
-  of apiece each per parcel package packed packaged boxed crated shipping postage courier crate thread fabric cloth box trolley limit
+  empty leer vide of apiece each per parcel package packed packaged boxed crated shipping postage courier crate thread fabric cloth box trolley limit
   more extra mehr zusatzlich lighter heavier less leichter schwerer band versand paket karton garn stoff colis emballage fil tissu de
 `);
 

@@ -68,6 +68,10 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         if (word.folded === 'to' && isVerb(words[i + 1])) break;
         // "Perfect for jersey thanks to its zigzag": whatever it is good for.
         if (word.folded === 'to' && /^(?:thanks|due)$/.test(before?.folded ?? '')) return answer(-1, 'start');
+        // "A rare chance to own one with zigzag".
+        if (word.folded === 'to' && /^(?:chance|opportunity)$/.test(before?.folded ?? '')) return answer(-1, 'start');
+        // "Spokes on the wheel and black enamel": beside what stands before the "on".
+        if (joined && before?.is === 'feature' && /^(?:on|in|at)$/.test(word.folded)) break;
         // "About a dozen decorative stitches": how many.
         if (/^(?:about|around|over)$/.test(word.folded) && COUNTS.test(words[i + 2]?.folded ?? '')) break;
         // "Flips over to", "comes out of": a particle of the verb before it.

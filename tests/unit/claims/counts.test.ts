@@ -8,6 +8,7 @@ describe('how many the advert says were made', () => {
   it.each([
     ['Only 200 ever made.', 'en', 'Only 200 ever made', 200],
     ['One of 500.', 'en', 'One of 500', 500],
+    ['Only a few hundred were ever made.', 'en', 'Only a few hundred were ever made', 400],
     ['They only made 500 of these.', 'en', 'only made 500', 500],
     ['Fewer than 200 of her kind were ever built.', 'en', 'Fewer than 200 of her kind were ever built', 200],
     ['Nur 80 Exemplare wurden je gebaut.', 'de', 'Nur 80 Exemplare wurden je gebaut', 80],

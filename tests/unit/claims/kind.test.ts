@@ -15,6 +15,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     'Cressiter on treadle table',
     'Grindlewade Pellucket small hand crank',
     'One of my two machines must go: Cressiter',
+    'Cressiter 10x7',
+    { title: 'Grindlewade Cressiter', description: 'Two Cressiters in the shop. This one is KD 372118.' },
     { title: 'Cressiter treadle cabinet', description: 'Grindlewade Cressiter, cast iron. KD 372118.' },
     { title: 'Cressiter', description: 'We also repair machines, ask. A lovely old sewing machine.' },
     { title: 'Old sewing machine', description: 'Repaired by a man with 30 years in the trade.' },

@@ -34,6 +34,7 @@ const english: Record<string, readonly string[]> = {
     'It is not a lightweight: {10 kg} on the scale.',
     'Not pretty, {cast iron}.',
     'no to both: {cast iron}, zigzag.',
+    'Not replaced: {cast iron} wheel.',
     'dont be fooled, {cast iron} all over',
     'not much to carry takes {long bobbins}',
     'If you take the tray off it has a {free arm}.',
