@@ -35,6 +35,7 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
   // "It's the Name's works": of something that is the Name's.
   if (part.tokens[lastToken]!.folded.endsWith("'s") && part.tokens[lastToken + 1]?.kind === 'word') return false;
   if (isInOrder(firstToken, lastToken, part) || isReworded(lastToken, part)) return true;
+  if (isOfLine(firstToken, lastToken, part)) return true;
   if (opensWithMine(firstToken, part) || isOffered(firstToken, part)) return true;
   const opens = clauseAt(part, firstToken)?.first ?? 0;
   let words = 0;
@@ -63,6 +64,17 @@ function isInOrder(first: number, last: number, part: TextPart): boolean {
     part.tokens[first - 1]?.folded === 'the' &&
     isOpening(part.tokens, first - 1) &&
     /^is in (?:full|good|perfect|excellent|lovely|great|nice|very|fair|working|fine)$/.test(behind.join(' '))
+  );
+}
+
+/** "This belongs to the Name range". */
+function isOfLine(first: number, last: number, { tokens }: TextPart): boolean {
+  const before = tokens.slice(Math.max(0, first - 6), first).map(({ folded }) => folded);
+  return (
+    /^(?:range|family|series|line|group)$/.test(tokens[last + 1]?.folded ?? '') &&
+    /(?:^| )(?:this|it|she|machine)(?: one)? (?:belongs to|is from|comes from|is one of|is of|is part of) the$/.test(
+      before.join(' '),
+    )
   );
 }
 

@@ -41,7 +41,6 @@ add(
   'launched',
   'built these, made these, produced these, built them, made them, turned them out, they were made, these were made, these were built, they were built, launched, launch, introduced, introduction, came out, brought out, released, first sold, first sold in, first made, first made in, first produced, first built, first built in, first appeared, debuted, on the market',
 );
-add('launched', 'made from, made between, built from, built between', { isWeak: true });
 add('launched', 'eingeführt, vorgestellt, auf den markt, auf dem markt, erschien, erschienen, erstmals', {
   mayFollow: true,
 });

@@ -17,13 +17,15 @@ const SMALL = new Set(
     ' ',
   ),
 );
-const ARTICLES = new Set('a an this my our ein eine einer diese une cette'.split(' '));
-const MACHINES = new Set('machine machines maschine nahmaschine model modell'.split(' '));
+const ARTICLES = new Set("a an this my our it's its ein eine einer diese une cette".split(' '));
+const MACHINES = new Set('machine machines maschine nahmaschine model modell version example'.split(' '));
 /** How near a stronger word must be to overrule a weak one: "manual dated 1954", "owned from 1954". */
 const OVERRULES_WITHIN = 3;
 /** English and French put what belongs to a year before it: what follows must stand right beside it. */
 const FOLLOWS_WITHIN = 1;
 
+/** "Bought in 1961, the year it was made". */
+const IN_WHICH = /^,? the (?:same |very )?(year (?:in which )?(?:it|she|this(?: one)?) was (?:made|built|produced))\b/i;
 /** "Est. 1851", "© 2023". Without its full stop "est" is a French verb. */
 const FOUNDED = /(?:^|[^\p{L}])(©|\(c\)|est\.|estd\.?) ?$/iu;
 
@@ -158,6 +160,8 @@ function kindOf(text: string, tokens: readonly Token[], place: Place, cues: read
   }
   const start = tokens[place.first]!.start;
   const founded = FOUNDED.exec(text.slice(Math.max(0, start - 8), start));
+  const same = IN_WHICH.exec(text.slice(tokens[place.last]!.end, tokens[place.last]!.end + 48));
+  if (same) return { kind: 'made', cue: same[1]! };
   if (founded) return { kind: 'other', cue: founded[1]! };
   if (best) return { kind: best.cue.value.kind, cue: text.slice(best.cue.start, best.cue.end) };
   const after = tokens[place.last + 1];

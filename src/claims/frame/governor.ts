@@ -71,7 +71,7 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         // "A rare chance to own one with zigzag".
         if (word.folded === 'to' && /^(?:chance|opportunity)$/.test(before?.folded ?? '')) return answer(-1, 'start');
         // "Spokes on the wheel and black enamel": beside what stands before the "on".
-        if (joined && before?.is === 'feature' && /^(?:on|in|at)$/.test(word.folded)) break;
+        if (joined && before?.is === 'feature' && /^(?:on|in|at|to)$/.test(word.folded)) break;
         // "About a dozen decorative stitches": how many.
         if (/^(?:about|around|over)$/.test(word.folded) && COUNTS.test(words[i + 2]?.folded ?? '')) break;
         // "Flips over to", "comes out of": a particle of the verb before it.

@@ -31,8 +31,10 @@ describe('stated weights', () => {
   it('nor where the list numbers what is on sale', () =>
     expect(check('1) Cressiter, iron. £40.\n2) A treadle table in oak, no machine on it, 24 kg. £30.')).toEqual([]));
 
-  it('a little too much may be the case: a question', () =>
-    expect(check('It weighs 18 kg.')).toEqual(['unproved: 18 kg']));
+  it('a little too much may be the case, where one is spoken of: a question', () => {
+    expect(check('It weighs 18 kg. The case is split.')).toEqual(['unproved: 18 kg']);
+    expect(check('It weighs 18 kg.')).toEqual(['disproved: 18 kg']);
+  });
 
   it.each([
     'It weighs 18 kg in its case.',
