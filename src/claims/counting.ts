@@ -5,6 +5,7 @@ import { type TextPart, tokenAt } from './part-text';
 
 const WORDS_BETWEEN = 3;
 const DIGITS_WITHIN = 4;
+const UNITS = /^(?:inch(?:es)?|in|"|'|cm|mm|kg|lbs?|hp|volts?|watts?|v|w|zoll|pouces)$/;
 const OF_ONE =
   /^(?:colou?r|coloured|tone|toned|piece|speed|step|way|drawer|spool|needle|owner|farbige?|farben|ton|tons|couleurs?|vitesses)$/;
 const NUMBERS_OF_THINGS = /^(?:two|three|four|five|zwei|drei|vier|deux|trois|quatre)$/;
@@ -65,6 +66,8 @@ function digitBefore(part: TextPart, at: number): boolean {
     const { kind, folded, glued } = part.tokens[i]!;
     // "T2": of a name.
     if (glued && part.tokens[i - 1]?.kind === 'word') continue;
+    // "14 inch mowers".
+    if (UNITS.test(part.tokens[i + 1]?.folded ?? '')) continue;
     const isPercent = part.tokens[i + 1]?.folded.startsWith('%');
     if (kind === 'number' && /^\d{1,2}$/.test(folded) && Number(folded) > 1 && !isPercent) return true;
   }

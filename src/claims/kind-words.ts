@@ -3,7 +3,7 @@
  * matched token by token.
  */
 export const WANTED =
-  'seeking|in need of|buying old|buying any|wanted|wtb|want to buy|looking for|looking to buy|in search of|iso|searching for|does anyone have|does anybody have|' +
+  'seeking|in need of|buying old|buying any|wanted|wtd|wtb|want to buy|looking for|looking to buy|in search of|iso|searching for|does anyone have|does anybody have|' +
   'suche|gesucht|ich suche|wir suchen|kaufe|ankauf|achète|recherche|je recherche|cherche|je cherche|gezocht|cerco|cercasi|busco|se busca';
 
 /** These ask for something even inside a text that doesn't begin with them. */

@@ -39,7 +39,8 @@ function kindByTitle({ listing, description, hits, names }: KindInput, title: Te
   const inTitle = hits.get(title) ?? [];
   const inDescription = (description && hits.get(description)) ?? [];
   const head = headOf(title, inTitle, names, cues);
-  // "Treadle irons only, no machine".
+  // "Breaking a Name for spares", "treadle irons only, no machine".
+  if (/^(?:breaking|dismantling)$/.test(title.tokens[firstWordOf(title.tokens)]?.folded ?? '')) return 'part';
   if (cues.some(({ value }) => value === 'no-machine')) return 'part';
   if (head === 'lot' || countsNames(description, names)) return 'lot';
   const sellsParts = offersParts(description, inDescription, names) || isWithoutIt(inTitle, names, description);
@@ -91,7 +92,9 @@ function endsInWork({ clauses }: TextPart): boolean {
   const words = clauses[0]?.tokens.filter(({ kind }) => kind === 'word') ?? [];
   return (
     words.length > 1 &&
-    /^(?:repairs|servicing|reparaturen|reparations)$/.test(words.at(-1)!.folded) &&
+    /^(?:repairs|servicing|sharpening|regrinding|rewinding|overhauls|refinishing|reparaturen|reparations)$/.test(
+      words.at(-1)!.folded,
+    ) &&
     !/^(?:needs?|requires?|no|without|after|or|for)$/.test(words.at(-2)!.folded)
   );
 }

@@ -51,6 +51,8 @@ export function isIdentified({ firstToken, lastToken }: Place, part: TextPart): 
     if (/^(?:called|named)$/.test(token.folded) && part.tokens[i - 1]?.folded !== 'also')
       return words === 1 && isOfThis(part, i);
     // "It's the iron one, the Name is alloy".
+    // "I had one before this one (a Name)".
+    if (token.folded === 'this' && PARTING.has(part.tokens[i - 1]?.folded ?? '')) return false;
     if (IDENTITY.has(token.folded)) return i >= opens || !startsPredicate(part, lastToken);
   }
   return false;

@@ -47,12 +47,19 @@ export function placesIn(reading: PartReading): PlaceClaim[] {
 const PEOPLE =
   /^(?:grew|born|trained|retired|aufgewachsen|geboren|grandi|nee?|live|lives|lived|living|worked|collect|visit|wohne|wohnt|arbeitete|gearbeitet|habite|habitait|travaillait|travaille)$/;
 
+const ALL_MADE = /^\S+ (?:these|them)\b|\bfirst$/;
+
 /** "Motor made in …", "I live near the … works": the place is of a part, or of people. */
 function isOfAnother(part: TextPart, hits: readonly Hit[], clause: ClauseRange, cue: number): boolean {
   const words = part.tokens.slice(clause.first, clause.last + 1);
   // "Der Prospekt zeigt das Werk".
   const told = part.tokens.slice(clause.first, cue);
   if (words.some(({ folded }) => PEOPLE.test(folded)) || told.some(({ folded }) => FOUND.test(folded))) return true;
+  // "The works at … made iron ones": what they made, not where this was made.
+  if (part.tokens[clause.first]!.folded === 'the' && cue === clause.first + 1) return true;
+  // "They made these at … first, then moved": of all that was made there.
+  const behind = part.tokens.slice(cue, clause.last + 1);
+  if (ALL_MADE.test(behind.map(({ folded }) => folded).join(' '))) return true;
   // "L'usine de Name fermait": the works are what it speaks of.
   if (/^l'?$/.test(part.tokens[clause.first]!.folded) && cue === clause.first + 1) return true;
   // "Bis 1929 war das Werk in …"; from there it is "aus dem Werk".

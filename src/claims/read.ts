@@ -16,7 +16,7 @@ import { OtherModels } from './other-models';
 import { packsNamed } from './packs-named';
 import { type TextPart, textParts } from './part-text';
 import { placesIn } from './places';
-import type { Reading } from './reading';
+import type { NameClaim, Reading, YearClaim } from './reading';
 import { rowValuesIn } from './row-values';
 import { serialsOf } from './serials';
 import { StanceReader } from './stance';
@@ -88,7 +88,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     values: [...each(valuesIn), ...each((reading) => rowValuesIn(reading, measurable))],
     wordings: each(wordingsIn),
     measures: each((reading) => measuresIn(reading, measurable, listing.language)),
-    years: each(yearsIn),
+    years: each(yearsIn).filter((year) => !names.some((name) => holds(name, year))),
     ages: each(agesIn),
     counts: each(countsIn),
     places: each(placesIn),
@@ -99,3 +99,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     cautions: plainly('caution', ({ pack, entry }) => ({ pack, entry })),
   };
 }
+
+/** "Name 1650": a number that belongs to the name of a model is no year. */
+const holds = (name: NameClaim, { field, start, end }: YearClaim): boolean =>
+  'model' in name.of && name.field === field && name.start <= start && name.end >= end;

@@ -55,7 +55,11 @@ function measured(auditCase: AuditCase): Finding[] {
     const tooHeavy = held.facts.every(({ fact }) => fact.allowed.kind === 'range' && claim.low > fact.allowed.to);
     const inCase: Allowed = { kind: 'range', from: exact.from - allowance, to: exact.to };
     const evenInCase = hold(auditCase, claim.attribute, inCase, false)?.verdict === 'refutes';
-    if (tooHeavy && !claim.alone && (claim.withMore || (!evenInCase && speaksOfCase(auditCase)))) {
+    if (
+      tooHeavy &&
+      !claim.alone &&
+      (claim.withMore || (!evenInCase && (speaksOfCase(auditCase) || !isMuchOver(claim, held.facts))))
+    ) {
       return claim.withMore ? [] : [report(auditCase, stated, held.facts, 'unproved', texts.withCase)];
     }
     // Of two weights the one that fits is the thing's; the other is more likely something else's.
@@ -75,7 +79,13 @@ function measured(auditCase: AuditCase): Finding[] {
 
 /** What a machine may have been weighed with. Folded; English, German, French, Dutch. Common practice, no source. */
 const CASES =
-  /(?:^|[^\p{L}])(?:\w*cases?|lids?|covers?|hood|bases?|plinth|cabinets?|tables?|box(?:es)?|\w*box|bags?|trunk|parcel|package|packed|carton|paket|karton|colis|stand|crate|\w*koffers?|hauben?|\w*haube|deckel|tisch\w*|kasten|kiste|gestell|sockel|valise|coffret|coffre|mallette|housse|couvercle|capot|meuble|socle|kist|kap|kast|tas|tafel)(?!\p{L})/u;
+  /(?:^|[^\p{L}])(?:\w*cases?|lids?|covers?|hood|bases?|plinth|cabinets?|tables?|box(?:es)?|\w*box|bags?|trunk|shipping|postage|all in|in all|total|altogether|gesamt\w*|insgesamt|versand\w*|expedition|motors?|pedals?|parcel|package|packed|carton|paket|karton|colis|stand|crate|\w*koffers?|hauben?|\w*haube|deckel|tisch\w*|kasten|kiste|gestell|sockel|valise|coffret|coffre|mallette|housse|couvercle|capot|meuble|socle|kist|kap|kast|tas|tafel)(?!\p{L})/u;
+
+/** So much over what is known is more than a plug and its lead, or a scale's whim. Common practice, no source. */
+const MUCH_OVER = 1.15;
+
+const isMuchOver = ({ low }: MeasureClaim, facts: readonly { fact: FactKnown }[]): boolean =>
+  facts.every(({ fact: { allowed } }) => allowed.kind === 'range' && low > allowed.to * MUCH_OVER);
 
 /** A case, lid or base stands in the advert: its weight may be in the one that is told. */
 const speaksOfCase = ({ listing }: AuditCase): boolean =>

@@ -63,7 +63,10 @@ export const french: readonly TriggerRow[] = [
   ['façon|genre', { effect: 'likens', side: 'before', reach: 2 }],
   ["tant qu'à|quitte à", { effect: 'guesses', side: 'before', reach: 99 }],
   ['très peu pour', { effect: 'denies', side: 'after', reach: 4, across: true }],
-  ['non|aucun|aucune|sans|pas|néant|remise en main propre', { effect: 'denies', side: 'row', reach: 0 }],
+  [
+    "non|aucun|aucune|sans|pas|il n'y en a pas|n'y en a pas|elle n'en a pas|néant|remise en main propre",
+    { effect: 'denies', side: 'row', reach: 0 },
+  ],
   ['inconnu|inconnue|probablement|peut-être', { effect: 'guesses', side: 'row', reach: 0 }],
   [
     'aussi solide que|aussi robuste que|aussi lourde que|aussi bonne que|presque une|presque un|presque comme',

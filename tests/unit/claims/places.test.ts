@@ -16,6 +16,8 @@ describe('where the advert says it was made', () => {
 
   it.each([
     'The company had a works at Harrowslade.',
+    'They made these at Harrowslade.',
+    'The works at Harrowslade made iron ones before.',
     'Grew up two streets from the Brindfold works.',
     "L'usine de Harrowslade n'existe plus.",
   ])('of the firm or of people: %s', (text) => expect(places(text)).toEqual([]));

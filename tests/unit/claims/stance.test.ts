@@ -61,6 +61,7 @@ const english: Record<string, readonly string[]> = {
   ],
   denies: [
     'isnt {zigzag}.',
+    'An early one so {zigzag} it has not, nor a lamp.',
     'doesnt do {zigzag} either',
     'It is not {cast iron}.',
     "It isn't a {zigzag} machine.",

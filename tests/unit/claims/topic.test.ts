@@ -19,6 +19,7 @@ describe('what a sentence goes on about', () => {
     "My neighbour's is newer. Hers has a zigzag.",
     'The knob is off an old one. It does zigzag.',
     'A bit of history for you: they made it with zigzag.',
+    'The ordinary Bodrannock has a lamp and does zigzag.',
     "I'm keeping my other one because it has zigzag.",
     'My aunt has another one. It is loud. It sews zigzag as well.',
     'Both are old. Only the right one does zigzag.',

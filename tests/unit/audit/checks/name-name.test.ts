@@ -25,6 +25,8 @@ describe('two models’ names for one thing', () => {
     'Sold next to the Wendelow in its day.',
     'This is a Cressiter.',
     'It may be a Wendelow.',
+    'I had a heavier one before this one (a Wendelow, sold last year).',
+    'Here it was called the Wendelow.',
     "It's the iron one, the Wendelow is alloy.",
     'It is pretty much a Wendelow with another badge.',
     'My Wendelow is the same underneath.',
