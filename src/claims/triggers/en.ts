@@ -15,8 +15,6 @@ export const english: readonly TriggerRow[] = [
     { effect: 'denies', side: 'before', reach: 4 },
   ],
   ['with an adaptor|with an adapter', { effect: 'guesses', side: 'after', reach: 4 }],
-  // What is gone was there.
-  ['is missing|are missing|missing|is gone', { effect: 'guesses', side: 'after', reach: 6 }],
   [
     "they jam|they jammed|they rattle|they rattled|they don't fit|they do not fit|they won't fit|they don't work",
     { effect: 'guesses', side: 'after', reach: 99, across: true },
@@ -24,7 +22,7 @@ export const english: readonly TriggerRow[] = [
   ['free of|free from', { effect: 'denies', side: 'before', reach: 2 }],
   ['i tried a|i tried the|tried a', { effect: 'other', side: 'before', reach: 3 }],
   [
-    "won't fit|will not fit|doesn't fit|does not fit|do not fit|don't fit|won't work|does not work on|not included|is not included|are not included|not present|not supplied|excluded|not part of the sale|not fitted|not available|is absent|are absent|was ruled out|is ruled out",
+    "won't fit|will not fit|doesn't fit|does not fit|do not fit|don't fit|won't work|does not work on|not included|is not included|are not included|not present|is missing|are missing|missing|is gone|not supplied|excluded|not part of the sale|not fitted|not available|is absent|are absent|was ruled out|is ruled out",
     { effect: 'denies', side: 'after', reach: 6 },
   ],
   [

@@ -99,7 +99,6 @@ const english: Record<string, readonly string[]> = {
     'name:Takes the same bobbin as the {Wendelow}.',
   ],
   guesses: [
-    'The {knee lift} bar is missing.',
     'It may be {cast iron}.',
     'It may not be {cast iron}.',
     'I think it is {cast iron}.',
