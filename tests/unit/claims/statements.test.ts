@@ -29,6 +29,11 @@ describe('a text that runs on without stops', () => {
     `kept with its good cover ${RUN}`,
   ])('is one statement: %s', (text) => expect(cut(text)).toEqual([text]));
 
+  it('is cut alike with signs before it', () => {
+    const short = 'works a treat i have had it for years and mum made curtains with it every winter';
+    expect(cut(`🧵 ${short}`)).toHaveLength(cut(short).length);
+  });
+
   it('is not cut where it is short or has its stops', () => {
     expect(cut('comes in a suitcase it does zigzag')).toHaveLength(1);
     expect(cut('comes in a suitcase it does zigzag. And mum made every curtain in the house with it.')).toHaveLength(2);
