@@ -1,5 +1,5 @@
 import { setTimeout as sleep } from 'node:timers/promises';
-import type { BrowserContext, CDPSession } from 'playwright-core';
+import type { BrowserContext, CDPSession, Request } from 'playwright-core';
 import { type Panel, panelOf } from './panel';
 import { attachRaw, type RawTarget } from './raw-target';
 import type { NetworkWatch, RequestBy } from './watch-network';
@@ -29,8 +29,17 @@ export function watchPages(
     const worker = request.serviceWorker();
     if (worker) network?.claim(request.url(), worker.url().startsWith(ours) ? 'worker' : 'page');
     // A navigation is the tab's own, whatever page stood there before.
-    else network?.claim(request.url(), request.isNavigationRequest() ? 'page' : whereOf(request.frame().url()));
+    else network?.claim(request.url(), request.isNavigationRequest() ? 'page' : whereOf(askedFrom(request)));
   });
+}
+
+/** The address of the page that asks; of what a tab asks for before its frame is known, that of what is asked for. */
+export function askedFrom(request: Pick<Request, 'frame' | 'url'>): string {
+  try {
+    return request.frame().url();
+  } catch {
+    return request.url();
+  }
 }
 
 /** Attaches to each side panel as it opens. */
