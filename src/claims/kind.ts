@@ -57,7 +57,7 @@ function isWithoutIt(inTitle: readonly Hit[], names: readonly NameClaim[], descr
   const isName = ({ start, end }: Hit): boolean =>
     names.some((name) => name.field === 'title' && name.start <= start && name.end >= end);
   const sellsPart = inTitle.some(({ value }) => value.kind === 'part');
-  if (!sellsPart || !description || inTitle.some((hit) => hit.value.kind === 'thing' && !isName(hit))) return false;
+  if (!description || !sellsPart || inTitle.some((hit) => hit.value.kind === 'thing' && !isName(hit))) return false;
   // "There is no machine oil".
   return cuesIn(description).some(
     ({ value, lastToken }) => value === 'no-machine' && description.tokens[lastToken + 1]?.kind !== 'word',

@@ -32,25 +32,23 @@ const NO_SUBJECT = set('anywhere everywhere fine lovely great today perfectly be
  * a suitcase it does zigzag …". English alone, in which it was seen; others have none of these words.
  */
 export function statementsIn(clauses: readonly Clause[]): readonly Clause[] {
-  return clauses.some(({ tokens }) => tokens.length >= RUN && wordsOf(tokens) >= RUN) ? clauses.flatMap(cut) : clauses;
+  return clauses.some(runsOn) ? clauses.flatMap((clause) => (runsOn(clause) ? cut(clause) : [clause])) : clauses;
 }
 
 /** Signs before and between them don't count. */
 const wordsOf = (tokens: readonly Token[]): number => tokens.filter(({ kind }) => kind !== 'mark').length;
 
-function cut(clause: Clause): Clause[] {
-  const { tokens, sentence, start, end } = clause;
-  if (tokens.length < RUN || wordsOf(tokens) < RUN) return [clause];
+const runsOn = ({ tokens }: Clause): boolean => tokens.length >= RUN && wordsOf(tokens) >= RUN;
+
+function cut({ tokens, sentence, start, end }: Clause): Clause[] {
   const found: Clause[] = [];
   let from = 0;
   for (let at = LEAST; at <= tokens.length; at++) {
     if (at < tokens.length && (at - from < LEAST || !begins(tokens, at) || wordsOf(tokens.slice(from, at)) < LEAST))
       continue;
     const own = tokens.slice(from, at);
-    found.push({
-      ...{ sentence, tokens: own },
-      ...{ start: from === 0 ? start : own[0]!.start, end: at === tokens.length ? end : own.at(-1)!.end },
-    });
+    const [begin, stop] = [from === 0 ? start : own[0]!.start, at === tokens.length ? end : own.at(-1)!.end];
+    found.push({ sentence, tokens: own, start: begin, end: stop });
     from = at;
   }
   return found;
