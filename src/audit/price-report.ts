@@ -6,6 +6,7 @@ import type { Rate } from '../pack/schema/prices';
 import { MOST_AMOUNT, type Observation } from '../price/observation';
 import { type PriceBand, priceBand } from '../price/price-band';
 import { conversion, type RateKnown, ratesKnown } from '../price/rates';
+import { findMoney, readMoney } from '../quantity/money';
 import { bandTold, rounded, seenTold } from './price-told';
 import { type FactorSaid, factorsSaid, gradeSaid, isPricedApart } from './price-words';
 import type { NotComparable, PriceReport, PriceStanding } from './types';
@@ -21,7 +22,7 @@ const MOST_SEEN = 60;
 
 const NO_BAND: PriceReport = {
   ...{ standing: 'no-band', why: null, ratio: null, probability: null, band: null, converted: null },
-  ...{ factors: [], seen: [] },
+  ...{ taken: null, factors: [], seen: [] },
 };
 
 export interface PriceCase {
@@ -77,7 +78,7 @@ export function priceReport(input: PriceInput): PriceCase {
     ...{
       ratio: rounded(asked.amount / band.mid),
       probability: rounded(probability),
-      converted: asked.converted,
+      ...{ converted: asked.converted, taken: asked.taken },
       ...told,
     },
   };
@@ -102,13 +103,24 @@ export function standingOf(probability: number): PriceStanding {
 
 /** The asking price in the band's currency, or why it can't be held against it. */
 function comparableAmount(
-  { listing: { price }, knowledge, rates, asOf }: PriceInput,
+  { listing, knowledge, rates, asOf }: PriceInput,
   band: PriceBand,
-): Placed | NotComparable {
+): (Placed & { taken: string | null }) | NotComparable {
+  const { price } = listing;
   if (!price) return 'no-price';
   if (price.how === 'bid') return 'bid';
-  if (price.currency === null) return 'currency';
-  return inBandsCurrency(Number(price.amount), price.currency, band, ratesKnown(rates, knowledge), asOf);
+  const taken = price.currency === null && mayBeIn(band.currency, listing) ? band.currency : null;
+  const currency = price.currency ?? taken;
+  if (currency === null) return 'currency';
+  const there = inBandsCurrency(Number(price.amount), currency, band, ratesKnown(rates, knowledge), asOf);
+  return typeof there === 'string' ? there : { ...there, taken };
+}
+
+/** Is the price written with a sign that several currencies share, and this is one of them? Of a bare number nothing is. */
+function mayBeIn(currency: string, { price, priceText, language }: Listing): boolean {
+  const isSigned = findMoney(priceText, { language }).some((money) => money.amount === price?.amount);
+  const money = isSigned ? readMoney(priceText, { currency, language }) : null;
+  return money?.currency === currency && money.amount === price?.amount;
 }
 
 /** A price in the band's currency, and how it was brought there; null where it was of that currency. */

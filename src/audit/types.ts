@@ -192,6 +192,8 @@ export interface PriceReport {
   /** The price in the band's currency, where it is asked in another: by what one unit cost there, on which date, and the
    * pack that says so (null: the user). */
   converted: { from: string; to: string; amount: number; times: number; date: string; pack: string | null } | null;
+  /** The band's currency, where the advert's sign may mean it and others (“$”), and was taken for it. */
+  taken: string | null;
   band: {
     low: number;
     mid: number;

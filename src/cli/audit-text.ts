@@ -120,9 +120,10 @@ function asksOf(audit: Audit, width: number): string[] {
 }
 
 function priceOf(audit: Audit, width: number): string[] {
-  const { standing, why, ratio, converted, band, factors } = audit.price;
+  const { standing, why, ratio, converted, taken, band, factors } = audit.price;
   if (!audit.listing.price && !band) return [];
   const sentences: string[] = [why ? priceTexts.why[why] : texts.price.standings[standing]];
+  if (taken) sentences.push(priceTexts.taken(taken));
   if (converted) sentences.push(priceTexts.converted(converted, `${money(converted.amount)} ${converted.to}`));
   if (band) {
     sentences.push(texts.price.band(money(band.low), money(band.mid), money(band.high), band.currency));

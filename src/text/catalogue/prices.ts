@@ -22,6 +22,9 @@ export const priceTexts = {
   /** A price of another currency, brought to the band's. */
   converted: ({ from, to, times, date, pack }: Converted, amount: string): string =>
     `At the rate of ${date}, ${Number(times.toPrecision(4))} ${to} for 1 ${from} (${pack ?? 'typed in by you'}), that is ${amount}.`,
+  /** A sign that several currencies share, taken for the band's. */
+  taken: (currency: string) =>
+    `No currency is named: its sign is taken for ${currency}, in which the pack’s prices are.`,
   kinds: { asked: 'asked', paid: 'paid' },
   factor: (label: string, times: string) => `${label}: ${times} times the price, counted in.`,
 } as const;

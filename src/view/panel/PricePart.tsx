@@ -85,9 +85,10 @@ export function PriceLine({ audit, keep }: Keeping) {
 }
 
 /** What is asked, and where that stands. */
-function priceText({ price: { converted, standing, why }, listing: { price } }: Audit): string {
+function priceText({ price: { converted, taken, standing, why }, listing: { price } }: Audit): string {
   return [
     price ? texts.hows[price.how](moneyText(price.amount, price.currency)) : texts.none,
+    taken ? priceTexts.taken(taken) : '',
     converted ? priceTexts.converted(converted, wholeMoney(converted.amount, converted.to)) : '',
     price || standing === 'no-band' ? (why ? priceTexts.why[why] : texts.standings[standing]) : '',
   ]

@@ -13,8 +13,8 @@ import { auditOf, findingsOf } from './support/demo';
 type Rates = NonNullable<NonNullable<Pack['prices']>['rates']>;
 
 /** An Ottermere M: worn 20 to 80, good (the usual grade) 50 to 200 with a median of 100. */
-function known(rates: Rates = []) {
-  const band = { model: 'm', currency: 'GBP', date: '2026-01' };
+function known(rates: Rates = [], currency = 'GBP') {
+  const band = { model: 'm', currency, date: '2026-01' };
   return knowing(
     smallPack(
       {
@@ -74,7 +74,8 @@ describe('where the price stands', () => {
 
   it('with ratio, probability and the band', () =>
     expect(priceOf({ priceText: '£200' })).toEqual({
-      ...{ standing: 'within', why: null, ratio: 2, probability: 0.9, converted: null, factors: [], seen: [] },
+      ...{ standing: 'within', why: null, ratio: 2, probability: 0.9, converted: null },
+      ...{ taken: null, factors: [], seen: [] },
       band: {
         ...{ low: 50, mid: 100, high: 200, half: { low: expect.closeTo(70, -1), high: expect.closeTo(142, -1) } },
         ...{ currency: 'GBP', kind: 'paid', askedToPaid: expect.closeTo(1.11, 1), grade: 'good' },
@@ -99,8 +100,11 @@ describe('what can’t be compared, and why', () => {
   );
   it('a start of an auction', () =>
     expect(whyOf({ priceText: 'Current bid: £10' })).toEqual(['not-comparable', 'bid']));
-  it('a sign that several currencies share', () =>
-    expect(whyOf({ priceText: '$100' })).toEqual(['not-comparable', 'currency']));
+  it('a sign that several currencies share, and the pack’s is none of them', () => {
+    expect(whyOf({ priceText: '$100' })).toEqual(['not-comparable', 'currency']);
+    expect(whyOf({ priceText: '100 kr' })).toEqual(['not-comparable', 'currency']);
+  });
+  it('a bare number', () => expect(whyOf({ priceText: '100' })).toEqual(['not-comparable', 'currency']));
   it('another currency without a rate; with one it can', () => {
     expect(whyOf({ priceText: '€200' })).toEqual(['not-comparable', 'no-rate']);
     const rates = [{ from: 'EUR', to: 'GBP', date: '2026-01-01', rate: 0.5 }];
@@ -188,5 +192,18 @@ describe('the finding', () => {
   });
   it('of far below asks to pay nothing ahead', () => {
     expect(sentence('£20')).toMatchObject({ standing: 'caution', text: expect.stringContaining('pay nothing ahead') });
+  });
+});
+
+describe('a sign that several currencies share', () => {
+  const inDollars = known([], 'USD');
+  it.each([
+    ['$100', 'within', 'USD'],
+    ['100 dollars', 'within', 'USD'],
+    ['US$100', 'within', null],
+    ['C$100', 'not-comparable', null],
+    ['100', 'not-comparable', null],
+  ])('%s is taken for the one that the pack prices in: %s', (priceText, standing, taken) => {
+    expect(auditOf({ title: TITLE, language: 'en', priceText }, inDollars).price).toMatchObject({ standing, taken });
   });
 });

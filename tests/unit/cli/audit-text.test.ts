@@ -16,7 +16,7 @@ const finding = (over: Partial<Finding>): Finding => ({
 });
 
 const NO_BAND: PriceReport = {
-  ...{ standing: 'no-band', why: null, ratio: null, probability: null, converted: null, band: null },
+  ...{ standing: 'no-band', why: null, ratio: null, probability: null, converted: null, taken: null, band: null },
   ...{ factors: [], seen: [] },
 };
 const BAND: PriceReport['band'] = {

@@ -104,7 +104,7 @@ export function sampleAudit(change: Partial<Audit> = {}): Audit {
       standing: 'above',
       ratio: 1.6,
       probability: 0.93,
-      ...{ why: null, converted: null, factors: [], seen: [] },
+      ...{ why: null, converted: null, taken: null, factors: [], seen: [] },
       band: {
         ...{ low: 95, mid: 150, high: 220, half: { low: 120, high: 185 }, currency: 'EUR', kind: 'paid', grade: null },
         ...{ askedToPaid: 1.1, observations: 14, effective: 9.5, stated: 4 },
