@@ -10,6 +10,7 @@ import type { NameClaim } from './reading';
 import { type Named, topicsOf } from './topic';
 
 const NOTHING_NAMED: ReadonlyMap<number, Named> = new Map();
+const AND_ONE = /\b(?:one|eine?|une?) .*\b(?:and one|und eine?|et une?) $/is;
 const COPULA = /^(?:is|are|was|were|ist|sind|war|waren|est|sont|etait|c'est)$/;
 /** " a ", " the old ": as long as may stand between "from" and a name. */
 const SMALL_WORDS = 8;
@@ -62,15 +63,13 @@ export function countsNames(description: TextPart | null, names: readonly NameCl
   const opening = description && firstSentence(description);
   // "Two of them in the shop. This one, …".
   if (!description || !opening || /\bthis one\b/i.test(description.text)) return false;
-  return names.some(
+  const said = names.filter(
     ({ field, start, end, of, stance }) =>
-      field === description.field &&
-      start >= opening.start &&
-      end <= opening.end &&
-      'model' in of &&
-      stance === 'says' &&
-      countsAt(description, start),
+      field === description.field && start >= opening.start && end <= opening.end && 'model' in of && stance === 'says',
   );
+  // "One Name and one Other".
+  const isOneMore = said.some(({ start }) => AND_ONE.test(description.text.slice(opening.start, start)));
+  return (isOneMore && said.length > 1) || said.some(({ start }) => countsAt(description, start));
 }
 
 /** The title's head is a part's, but the text goes on about the machine: by what it is, or with its number. */

@@ -62,7 +62,9 @@ function isLot(part: TextPart, nouns: readonly Noun[], first: Noun, cues: readon
     first.what !== 'part' &&
     cues.some(
       ({ value, firstToken }) =>
-        value === 'lot' && part.tokens[firstToken]!.folded !== 'machines' && firstToken <= first.firstToken + 1,
+        value === 'lot' &&
+        part.tokens[firstToken]!.folded !== 'machines' &&
+        firstToken <= Math.max(first.firstToken, first.plural ? first.lastToken : 0) + 1,
     )
   );
 }

@@ -11,6 +11,7 @@ import {
   NO_MACHINE,
   NOT_WANTED,
   NUMBER_WORDS,
+  PICTURE,
   SERVICE,
   SERVICE_FIRST,
   SERVICE_FIRST_PERSON,
@@ -37,6 +38,7 @@ const WORDS = {
   works: SERVICE_FIRST_PERSON,
   fitting: FITTING,
   accompanying: ACCOMPANYING,
+  picture: PICTURE,
 } as const;
 
 export type Cue = keyof typeof WORDS;

@@ -19,7 +19,7 @@ export const NUMBER_WORDS =
   'two|three|four|five|six|seven|eight|nine|ten|several|various|assorted|multiple|zwei|drei|vier|fünf|sechs|mehrere|diverse|deux|trois|quatre|cinq|plusieurs|diverses';
 
 export const SERVICE =
-  'machines cleaned|machines mended|machines set up|servicing and rewiring|rewiring and servicing|servicing and tuning|i mend|we mend|repairs and services|repairs & services|repair and services|machines serviced|machines repaired|machines overhauled|machines restored|serviced and repaired|repaired and serviced|maschinen repariert|i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
+  'machines cleaned|machines mended|machines freed|machines timed|machines rewired|machines tuned|gears fitted|motors rewound|motors rewired|machines set up|servicing and rewiring|rewiring and servicing|servicing and tuning|i mend|we mend|repairs and services|repairs & services|repair and services|machines serviced|machines repaired|machines overhauled|machines restored|serviced and repaired|repaired and serviced|maschinen repariert|i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
   'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
   'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 
@@ -65,3 +65,8 @@ export const NO_MACHINE =
 
 /** Before a name these ask for it: "I'm after a Name", not "after a quick sale". */
 export const AFTER = "i'm after a|i'm after an|i'm after the|i am after a|i am after an|we are after a|we're after a";
+
+/** What only shows a machine: neither one nor a part of one. */
+export const PICTURE =
+  'poster|enamel sign|shop sign|advertising sign|tin sign|magazine ad|magazine advert|magazine advertisement|newspaper advertisement|trade card|postcard|tea towel|' +
+  'werbeplakat|plakat|emailschild|emailleschild|blechschild|werbeschild|ansichtskarte|postkarte|werbeanzeige|affiche|plaque émaillée|carte postale|publicité ancienne';

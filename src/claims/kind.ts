@@ -3,6 +3,7 @@ import { asksFirst, countsNames, describesThing, offersParts, offersWork } from 
 import { headOf } from './head-noun';
 import type { Hit } from './hits';
 import { type CueMatch, cuesIn } from './kind-cues';
+import { listsOffers } from './offers-listed';
 import { firstWordOf, type TextPart } from './part-text';
 import type { NameClaim } from './reading';
 import type { Kind } from './types';
@@ -24,6 +25,7 @@ export function kindOf(input: KindInput): Kind {
   const { listing, title, description, hits, names } = input;
   if (!listing.title && !listing.description && !listing.price) return 'none';
   if (listing.offers >= OFFERS_OF_A_LIST && !listing.description) return 'list';
+  if (listsOffers(description, names)) return 'list';
   const byTitle = title && kindByTitle(input, title);
   if (byTitle) return byTitle;
   if (asksFirst(description, names)) return 'wanted';
@@ -36,6 +38,7 @@ function kindByTitle({ listing, description, hits, names }: KindInput, title: Te
   const cues = cuesIn(title);
   if (asksForOne(title, cues)) return 'wanted';
   if (offersService(title, cues) || offersWork(description, listing)) return 'service';
+  if (offersPicture(cues)) return 'none';
   const inTitle = hits.get(title) ?? [];
   const inDescription = (description && hits.get(description)) ?? [];
   const head = headOf(title, inTitle, names, cues);
@@ -87,15 +90,28 @@ function offersService(title: TextPart, cues: readonly CueMatch[]): boolean {
   );
 }
 
-/** "Name and Other repairs, south of the river": the first phrase of a title is work of some sort. */
+/** "Poster with a Name on it", "enamel sign": neither the thing nor a part; not "Name with a poster". */
+function offersPicture(cues: readonly CueMatch[]): boolean {
+  const picture = cues.find(({ value }) => value === 'picture');
+  const isBeside = ({ value, firstToken }: CueMatch): boolean =>
+    value === 'accompanying' && firstToken < picture!.firstToken;
+  return picture !== undefined && !cues.some(isBeside);
+}
+
+/** "Name and Other repairs, south of the river", "Name repair, rewiring": the first phrase is work of some sort. */
 function endsInWork({ clauses }: TextPart): boolean {
-  const words = clauses[0]?.tokens.filter(({ kind }) => kind === 'word') ?? [];
+  const [words = [], next = []] = clauses
+    .slice(0, 2)
+    .map(({ tokens }) => tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded));
+  const isWork = /^(?:repairs?|rewiring|servicing|timing|tuning|cleaning|overhauls?|restoration)$/;
+  if (words.length > 1 && words.at(-1) === 'repair' && next.length > 0 && next.every((word) => isWork.test(word)))
+    return true;
   return (
     words.length > 1 &&
     /^(?:repairs|servicing|sharpening|regrinding|rewinding|overhauls|refinishing|reparaturen|reparations)$/.test(
-      words.at(-1)!.folded,
+      words.at(-1)!,
     ) &&
-    !/^(?:needs?|requires?|no|without|after|or|for)$/.test(words.at(-2)!.folded)
+    !/^(?:needs?|requires?|no|without|after|or|for)$/.test(words.at(-2)!)
   );
 }
 

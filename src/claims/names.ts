@@ -116,6 +116,10 @@ function isBesides({ tokens }: TextPart, { firstToken, lastToken }: NameMatch): 
   return besides && /^(?:an?|the|another)$/.test(tokens[firstToken - 1]?.folded ?? '');
 }
 
+/** "The cams came off my old Name." */
+const OFF_MINE =
+  /\b(?:off|from|than) (?:my|our|his|her|the|an?) (?:old|other|previous|first|last|dead|scrapped|broken)$/i;
+
 /** "My daughter's Name", "a Name one is too long": somebody else's, or another of its kind. */
 function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   const before = part.tokens[match.firstToken - 1];
@@ -131,8 +135,9 @@ function ownOf(part: TextPart, match: NameMatch, stance: StanceOf): StanceOf {
   // "Name one of 12".
   const another = (after?.folded === 'one' && next?.folded !== 'of') || after?.folded === 'ones';
   const alsoHad = part.field === 'description' && isBesides(part, match);
+  const offMine = part.field !== 'title' && before !== undefined && OFF_MINE.test(part.text.slice(0, before.end));
   const holder = HOLDER.test(after?.folded ?? '') && isInside(part, match.firstToken);
-  if (!theirs && !another && !holder && !alsoHad) return stance;
-  const { start, end } = (theirs ? before : after)!;
+  if (!theirs && !another && !holder && !alsoHad && !offMine) return stance;
+  const { start, end } = (theirs || offMine ? before : after)!;
   return ofAnother(stance, 'owner', part.text.slice(start, end));
 }

@@ -43,7 +43,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
   const allHits = new Map(allReadings.map(({ part, hits }) => [part, hits]));
   const covering = coveringPacks(knowledge, allHits, names, listing.byHand);
   const titled = parts.find((part) => part.field === 'title') ?? null;
-  const called = titleNames(titled, (titled && allHits.get(titled)) ?? []);
+  const called = titleNames(titled, (titled && allHits.get(titled)) ?? [], names);
   // A pack that doesn't cover the advert says nothing of it, not even what its words mean.
   const readings = allReadings.map((reading) => {
     const hits = reading.hits.filter((hit) => covering.has(hit.value.pack));

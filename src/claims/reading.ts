@@ -78,6 +78,8 @@ export interface SerialClaim extends Quote {
   normal: string;
   /** Words call it a serial, or it stands in a field for it; else only its shape speaks for it. */
   stated: boolean;
+  /** The advert's text itself says "serial number", or where it is stamped, and doesn't wonder what it is. */
+  named?: boolean;
   /** The advert itself takes it back, or asks. */
   doubted?: boolean;
 }

@@ -46,12 +46,20 @@ export function serialsOf(
   for (const part of parts) {
     const codes = schemeCodes(part.text, schemes);
     const codeOver = (found: SerialMention) => codes.find(({ start, end }) => start < found.end && end > found.start);
-    const addFound = (found: SerialMention, stated: boolean): void => {
+    const addFound = (found: SerialMention, stated: boolean, named?: boolean): void => {
       const { start, end, normal } = found;
       if (isOfThis(part, start, stances))
-        add({ field: part.field, quote: part.text.slice(start, end), start, end, normal, stated });
+        add({
+          field: part.field,
+          quote: part.text.slice(start, end),
+          start,
+          end,
+          normal,
+          stated,
+          ...(named && { named }),
+        });
     };
-    for (const found of findSerials(part.text)) addFound(codeOver(found) ?? found, true);
+    for (const found of findSerials(part.text)) addFound(codeOver(found) ?? found, true, !isWondered(part, found.end));
     for (const code of codes)
       if (!isOtherNumber(part, code.start, isAllotted(code.normal) ? RIGHT_BEFORE : undefined))
         addFound(code, isCalledNumber(part, code.start));
@@ -93,6 +101,15 @@ const TAKEN_BACK =
 /** "Sorry, it's 453000": what takes the other one's place. */
 const CORRECTED =
   /(?:\bit(?:['’]s| is)|\bshould (?:be|read)|\b(?:mean|meant|make that|make it|correction:?|rather)) $/i;
+
+/** "Serial no. T-44/9. That's all I can find on it and it's engraved by hand so maybe a school's". */
+const WONDERED =
+  /\b(?:maybe|perhaps|might|could be|possibly|(?:all|only one) (?:that )?I can (?:find|see)|vielleicht|evtl|wohl|peut-être)\b/i;
+const WONDERED_WITHIN = 90;
+
+function isWondered(part: TextPart, end: number): boolean {
+  return WONDERED.test(part.text.slice(end, end + WONDERED_WITHIN));
+}
 
 function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
   const part = parts.find((one) => one.field === claim.field);

@@ -134,10 +134,10 @@ export class ShortNames {
     return 'model' in value.of && /^[\p{Lu}\p{N}]/u.test(this.#part.text.slice(start));
   }
 
-  /** "Ottermere Sedge": a title's word with a capital behind another maker's name. That maker is the mistake. */
+  /** "Ottermere Sedge", "Ottermere F5": a title's capital behind another maker's name. That maker is the mistake. */
   #isCalled({ start, end, value }: NameMatch): boolean {
     const written = this.#part.text.slice(start, end);
-    return this.#part.field === 'title' && 'model' in value.of && /^\p{Lu}\p{L}{3,}$/u.test(written);
+    return this.#part.field === 'title' && 'model' in value.of && /^\p{Lu}(?:\p{L}{3,}|\d{1,3}\p{Lu}?)$/u.test(written);
   }
 }
 

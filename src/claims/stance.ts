@@ -35,6 +35,9 @@ const OWN_DENIAL = /^(?:pas|sans|aucune?|kein\w*|nicht|ohne|no|not|without)$/;
 const RESTRICTS = /^(?:seulement|uniquement|que|rien)$/;
 /** Things that one answer is given for. */
 const MOST_ROWS = 8;
+/** "According to him …, but that is nonsense, only 300 were made": what follows is the seller's own. */
+const REFUTED =
+  /\bbut (?:that|this|it)(?:['’]s| is| was)? (?:nonsense|rubbish|wrong|untrue|not so|not true|a mistake)\b/i;
 const JOINS = new Set(['and', '&', '+', 'plus', 'und', 'et']);
 
 /** Finds the triggers of one text and tells what any phrase in it is: said, denied, likened, guessed, quoted; of what. */
@@ -175,7 +178,8 @@ export class StanceReader {
       return (
         across === true &&
         found.clause?.sentence === clause.sentence &&
-        !(effect === 'other' && before && turnsBack(this.#part, clause))
+        !(effect === 'other' && before && turnsBack(this.#part, clause)) &&
+        !(before && REFUTED.test(this.#part.text.slice(found.end, this.#part.tokens[first]!.start)))
       );
     const [from, to] = before ? [found.lastToken + 1, first] : [last + 1, found.firstToken];
     if (this.#words(from, to) > reach || (reach < 99 && this.#stopped(from, to))) return false;

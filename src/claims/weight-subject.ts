@@ -44,7 +44,7 @@ export function otherWeighed(reading: PartReading, first: number, last: number):
   const opening = openingNoun(reading, clause, verb);
   if (opening !== null) return opening;
   for (let i = verb + 1; i < first; i++) if (isPronoun(part.tokens[i]!.folded)) return null;
-  const subject = lastWord(part, clause.first, verb);
+  const subject = lastWord(part, clause.first, beforeAdverbs(part, verb));
   if (subject >= 0 && isPronoun(part.tokens[subject]!.folded)) return null;
   return strangerIn(reading, clause.first, verb);
 }
@@ -201,6 +201,12 @@ function isSaidOf({ tokens }: TextPart, from: number, first: number): boolean {
   while (i > from && /^(?:only|just|about|under|barely|is|'s|at|nur|ist|gerade|est|que|a)$/.test(tokens[i]!.folded))
     i--;
   if (i === first - 1) return false;
+  // "I can lift it in and out on my own at 22 kg."
+  const lifted = tokens
+    .slice(from, i)
+    .findIndex(({ folded }) => /^(?:carry|lift|handle|move|shift|manage)$/.test(folded));
+  if (tokens[i + 1]!.folded === 'at' && lifted >= 0 && /^(?:it|her|this)$/.test(tokens[from + lifted + 1]!.folded))
+    return true;
   if (/^(?:carry|lift|handle|move|shift|manage)$/.test(tokens[i]!.folded) && tokens[i - 1]?.folded === 'to')
     return true;
   return /^(?:it|it's|she|she's|sie|elle|manageable|liftable|portable)$/.test(tokens[i]!.folded);
@@ -246,6 +252,13 @@ const isPronoun = (folded: string): boolean =>
 function lastWeighing(part: TextPart, clause: ClauseRange, before: number): number {
   for (let i = before - 1; i >= clause.first; i--) if (WEIGHING.has(part.tokens[i]!.folded)) return i;
   return -1;
+}
+
+/** "The whole machine only weighs": back over what stands between a subject and its verb. */
+function beforeAdverbs({ tokens }: TextPart, verb: number): number {
+  let i = verb;
+  while (i > 0 && /^(?:only|just|still|actually|really|itself|alone)$/.test(tokens[i - 1]!.folded)) i--;
+  return i;
 }
 
 function lastWord(part: TextPart, from: number, to: number): number {

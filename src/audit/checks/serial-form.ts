@@ -1,18 +1,20 @@
+import { onSale } from '../../claims/claimed';
 import { formText } from '../../pack/serial-form';
 import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
 import type { SerialCase } from '../serial-case';
 import { sourceOf } from '../source-of';
-import type { Finding, Known } from '../types';
+import type { Finding, Known, Standing } from '../types';
 import { askOf, modelsText, saidOf } from '../words';
 import { knownRun } from './serial-model';
 
 const texts = findingTexts.serialForm;
 
 /**
- * A serial that no table knows: a slip for one that it knows, not of its maker's form, or missing in a table that calls
- * itself complete. None of these disproves anything: tables have gaps and mistakes.
+ * A serial that no table knows: a slip for one that it knows, not of its maker's form, or missing in a table. That
+ * disproves it only where the table calls itself complete, or the advert says outright that such a number is the
+ * serial: other tables have gaps and mistakes, and other numbers are taken for the serial.
  */
 export function serialForm(auditCase: AuditCase): Finding[] {
   const { serial } = auditCase;
@@ -33,7 +35,7 @@ function misread(serial: SerialCase, auditCase: AuditCase): Finding {
   const [first] = suggestions;
   const models = modelsText([...new Set(first!.runs.flatMap((run) => run.models))], auditCase.knowledge);
   const known = suggestions.slice(0, 3).flatMap(({ runs }) => (runs[0] ? [knownRun(runs[0], auditCase)] : []));
-  return finding(serial, auditCase, known, texts.misread(claim.quote, first!.normal, models));
+  return finding(serial, auditCase, known, texts.misread(claim.quote, first!.normal, models), 'unproved');
 }
 
 function badForm(serial: SerialCase, auditCase: AuditCase): Finding {
@@ -45,7 +47,8 @@ function badForm(serial: SerialCase, auditCase: AuditCase): Finding {
       source: sourceOf(auditCase.knowledge, pack, scheme.source),
     }),
   );
-  return finding(serial, auditCase, known, texts.badForm(serial.claim.quote));
+  const isSure = serial.claim.named && !isGuessed(serial, auditCase);
+  return finding(serial, auditCase, known, texts.badForm(serial.claim.quote), isSure ? 'disproved' : 'unproved');
 }
 
 /** Missing in a table that calls itself complete: shown with the blocks on either side of it. */
@@ -65,14 +68,27 @@ function notAllotted(serial: SerialCase, auditCase: AuditCase): Finding[] {
     },
     ...knowledge.serials.around(pack, scheme.id, number, 1).map((run) => knownRun(run, auditCase)),
   ]);
-  return [finding(serial, auditCase, known, texts.gap(claim.quote))];
+  const standing = isGuessed(serial, auditCase) ? 'unproved' : 'disproved';
+  return [finding(serial, auditCase, known, texts.gap(claim.quote), standing)];
 }
 
-function finding({ claim }: SerialCase, auditCase: AuditCase, known: Known[], text: string): Finding {
+/** The number or whose it is isn't said for certain. */
+function isGuessed({ claim }: SerialCase, { reading }: AuditCase): boolean {
+  const names = onSale(reading.names);
+  return claim.doubted === true || names.every((name) => name.stance === 'guesses');
+}
+
+function finding(
+  { claim }: SerialCase,
+  auditCase: AuditCase,
+  known: Known[],
+  text: string,
+  standing: Standing,
+): Finding {
   return {
     id: `serial-form:${claim.normal}`,
     check: 'serial-form',
-    standing: 'unproved',
+    standing,
     attribute: null,
     said: [saidOf(claim)],
     known,

@@ -21,7 +21,7 @@ export function wordsOf(part: TextPart, clause: ClauseRange, lexicon: Lexicon, k
       continue;
     }
     for (const piece of lexicon.split(folded)) {
-      const is = classOf(piece, token);
+      const is = saysLittle(part, token) ? 'adverb' : classOf(piece, token);
       // "The handle", "a switch", "my use": a noun, not the verb that is written so.
       words.push({ token, folded: piece, is: isNounHere(words.at(-1), is, piece) ? 'plain' : is });
     }
@@ -40,6 +40,17 @@ export function wordsOf(part: TextPart, clause: ClauseRange, lexicon: Lexicon, k
     return own === 'plain' && known.vocabulary.has(folded) ? 'own' : own;
   }
 }
+
+/** "Brand new", "built like a tank", "if you push the lever it sews backwards": no speech, likeness or condition. */
+function saysLittle({ tokens }: TextPart, at: number): boolean {
+  const [word, next, third] = tokens.slice(at, at + 3).map(({ folded }) => folded);
+  if (word === 'brand') return next === 'new';
+  if (word === 'like') return next === 'a' && third !== undefined && PRAISES.test(third);
+  return word === 'if' && next === 'you' && third !== undefined && OPERATES.test(third);
+}
+
+const PRAISES = /^(?:tank|dream|train|charm|rocket|horse|brick|battleship)$/;
+const OPERATES = /^(?:push|press|pull|turn|flip|switch|move|lower|raise|drop|flick|twist|can|like|want|wish|prefer)$/;
 
 const NAMED: ReadonlySet<WordClass> = new Set<WordClass>(['deals', 'speech', 'thinks', 'sells']);
 

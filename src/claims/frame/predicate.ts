@@ -18,7 +18,7 @@ const MOST_OF_AN_OFFER = 12;
 
 /** A phrase that opens its clause: a list's item, or the subject of what follows ("zigzag works well"). */
 export function predicateTurns({ words, first, last }: Framed, governor: Governor): Turn | null {
-  const rest = words.slice(last + 1);
+  const rest = upToContrast(words.slice(last + 1));
   // "The big one was mother's, the alloy one my brother's."
   if (rest[0]?.is === 'possessive' && rest.length <= 3) return { to: 'other', word: rest[0] };
   const offered = rest.slice(0, MOST_OF_AN_OFFER).find(({ folded }) => OFFERED.test(folded));
@@ -85,13 +85,22 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
     return { to: 'other', word: whose };
   if (next.some(({ folded }) => WORKED.test(folded))) return null;
   if (next.some(({ is }) => is === 'speech')) return { to: 'quotes', word: found };
-  if (next.some(({ is }) => is === 'not' || is === 'would')) return { to: 'guesses', word: found };
+  // "The zigzag works as it should."
+  const asItShould = ({ folded }: Word, i: number): boolean => folded === 'should' && next[i - 1]?.folded === 'it';
+  if (next.some((word, i) => word.is === 'not' || (word.is === 'would' && !asItShould(word, i))))
+    return { to: 'guesses', word: found };
   if (/^(?:was|were|had|came|cost|arrived|existed|became|went)$/.test(found.folded))
     return { to: 'other', word: found };
   // "The alloy casting keeps the weight down."
   if (/^keeps?$/.test(found.folded)) return null;
   if (found.is === 'deals' || found.is === 'speech' || found.is === 'sells') return { to: 'other', word: found };
   return isGeneric(words, first, last, governor) ? { to: 'other', word: found } : null;
+}
+
+/** "All steel, not like modern ones" without its comma: what it is not like says nothing of what it is. */
+function upToContrast(rest: readonly Word[]): readonly Word[] {
+  const at = rest.findIndex(({ folded }, i) => folded === 'not' && rest[i + 1]?.folded === 'like');
+  return at < 0 ? rest : rest.slice(0, at);
 }
 
 /** "A free arm is handy", "zigzags have their place": of the kind, not of this one. */

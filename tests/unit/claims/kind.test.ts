@@ -77,6 +77,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     '5x sewing machines for spares',
     'Cressiter and Wendelow, the pair',
     'Three Grindlewade heads, no tables',
+    'Sewing machines job lot',
+    { title: 'Bought as a pair', description: 'One Wendelow and one Cressiter, going together.' },
   ],
   service: [
     'Sewing machine repair service',
@@ -87,6 +89,9 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     'Hook sharpening and regrinding',
     'Old machines serviced, Grindlewade a speciality',
     'Nähmaschinenreparatur',
+    'Grindlewade repair, rewiring, timing',
+    'Old sewing machines freed, timed and rewired',
+    'Nylon gears fitted to Wendelow and Cressiter',
     { title: 'Sewing machines', description: 'I repair all old machines. Call out 20 pounds.' },
     { title: 'Sewing machines', description: '30 years repairing them, everywhere.' },
     { title: 'Old sewing machine', description: 'Strip clean and set up, 40 pounds.' },
@@ -103,6 +108,19 @@ describe('what is on offer', () => {
       const language = /Suche|Nähm|Spulen/.test(draft.title) ? 'de' : 'en';
       expect(readingOf({ language, ...draft }).kind).toBe(kind);
     });
+
+  it('a shop’s list: line by line a name and its price', () => {
+    const description = 'Cressiter, treadle: £60\nWendelow, boxed ..... £145\nPellucket £45';
+    expect(readingOf({ title: 'October list', description }).kind).toBe('list');
+    expect(readingOf({ title: 'Grindlewade Cressiter', description }).kind).not.toBe('list');
+  });
+
+  it.each(['Poster of a Grindlewade Cressiter, framed', 'Enamel shop sign, Grindlewade', 'Werbeplakat Grindlewade'])(
+    'none where a machine is only shown: %s',
+    (title) => expect(readingOf({ title }).kind).toBe('none'),
+  );
+  it('a machine with a poster is a machine', () =>
+    expect(readingOf({ title: 'Cressiter with a poster of it' }).kind).toBe('item'));
 
   it('none where there is nothing', () => expect(readingOf({}).kind).toBe('none'));
 });

@@ -3,7 +3,7 @@ import { textPart } from '../../../src/claims/part-text';
 import { titleNames } from '../../../src/claims/title-names';
 import { readingOf } from './support/reading';
 
-const named = (title: string): string[] => [...titleNames(textPart('title', title), [])];
+const named = (title: string): string[] => [...titleNames(textPart('title', title), [], [])];
 
 describe('what a title calls the thing', () => {
   it.each<[string, string[]]>([

@@ -14,10 +14,16 @@ describe('a serial that no table knows', () => {
   });
 
   it('has not the form of its maker’s', () =>
-    expect(check('Serial number XZ99412345.')).toEqual(['unproved: XZ99412345']));
+    expect(check('Serial number XZ99412345.')).toEqual(['disproved: XZ99412345']));
 
-  it('is missing in a table that calls itself complete, which is no proof', () => {
-    expect(check('Serial number KD297000.')).toEqual(['unproved: KD297000']);
+  it('has not that form, and the advert wonders itself what it is, or doesn’t call it the serial', () => {
+    expect(check('Serial number XZ99412345, maybe that of a school.')).toEqual(['unproved: XZ99412345']);
+    expect(check('A repairer’s plate, stamped XZ99412345.')).toEqual(['unproved: XZ99412345']);
+  });
+
+  it('is missing in a table that calls itself complete', () => {
+    expect(check('Serial number KD297000.')).toEqual(['disproved: KD297000']);
+    expect(check('Serial number KD297000? Hard to read.')[0]).toBe('unproved: KD297000');
     const [finding] = findingsOf('serial-form', cressiter('Serial number KD297000.'));
     // As strong as what is known: the table is complete, so the number was not allotted unless the table is wrong.
     expect(finding?.text).toMatch(/^The serial KD297000 was never allotted, if the table is right/);
