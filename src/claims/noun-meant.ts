@@ -9,7 +9,7 @@ const ENDS = new Set(
     'and or but with without for in on at of to from by as is was are were has have had it its this that which who will would can could so than when if ' +
     'wich fit go goes drop drops load loads jam never always ever still yet handy useful ideal perfect brilliant behind using below beneath through into onto off near around against beside beyond between where via works work working runs sews sew makes make needs takes does do did being be been there here i we you he she they came comes gives feels looks weighs ' +
     'flat carries feeds after during against got gets ive im its theres close closes closed shut shuts opens slides plays winds lets let allows allow ensures ensure guarantees hums hum rattles turns spins helps means keeps saves adds stays says believe ' +
-    'because both each while since throughout inside outside everywhere instead underneath all over under up out not no apart except save bar besides very quite really too also only just my your his her our their the a an'
+    'because both each once ive while since throughout inside outside everywhere instead underneath all over under up out not no apart except save bar besides very quite really too also only just my your his her our their the a an'
   ).split(' '),
 );
 /** Heads that are the thing, or something said of it. */
@@ -18,7 +18,7 @@ const OF_THE_THING = new Set(
     'machine machines model one beast workhorse tool piece item gem beauty classic example head version type unit quality strength grade power powered ' +
     'performance stitching stitch stitcher build built construction weight size finish condition capability capabilities standard standards look feel ' +
     'sewing sewer seam seams function facility option feature setting settings capability mode mechanism system design action movement stitches width plus lever dial material casting bodied framed frame shell ' +
-    'sewing sewer portable treadle electric straight zigzag domestic cast iron metal aluminium aluminum alloy vintage old antique condition spec duty made girl lady brute monster lump tank warhorse baby treasure marvel wonder dream bargain specimen survivor creature companion ' +
+    'bobins bobin sewing sewer portable treadle electric straight zigzag domestic cast iron metal aluminium aluminum alloy vintage old antique condition spec duty made girl lady brute monster lump tank warhorse baby treasure marvel wonder dream bargain specimen survivor creature companion ' +
     'job ok okay bed arm pillar head casting body anvil dear horse darling stunner heavyweight lightweight antique oldie oldtimer veteran relic heirloom'
   ).split(' '),
 );
@@ -44,6 +44,7 @@ export function otherNounMeant(
     // "Iron like all of them"; "zigzag-like decoration" is of the noun.
     if (token.folded === 'like' && part.tokens[i - 1]!.folded !== '-') break;
     if (token.kind !== 'word' || ENDS.has(token.folded) || /..ly$/.test(token.folded)) break;
+    if (saysHowItIs(part, i, clause.last)) break;
     if (/..ed$/.test(token.folded)) continue;
     // "Solid iron little thing"; not "one was a zigzag thing".
     if (token.folded === 'thing' && hit.firstToken === clause.first) return null;
@@ -55,6 +56,17 @@ export function otherNounMeant(
   return head < 0 ? null : writtenAt(part, head);
 }
 
+/** "Chain drive stiff", "shuttle swings beautifully", "red showing well": an adjective that ends a statement, or a verb. */
+function saysHowItIs({ tokens }: TextPart, at: number, last: number): boolean {
+  const { folded } = tokens[at]!;
+  const next = at < last ? tokens[at + 1]! : undefined;
+  if (STATES.test(folded)) return next === undefined || next.kind !== 'word' || ENDS.has(next.folded);
+  return /[^s]s$|ing$/.test(folded) && next !== undefined && (/..ly$/.test(next.folded) || WAY.test(next.folded));
+}
+
+const STATES =
+  /^(?:stiff|loose|tight|dry|clean|dirty|rusty|smooth|seized|stuck|worn|missing|present|intact|broken|cracked|chipped|faded|shiny|bright|dull|crisp|strong|sound|perfect|good|fine|noisy|quiet|complete|original|tidy|free)$/;
+const WAY = /^(?:up|out|in|down|off|well|nicely|round|freely)$/;
 const PLURALS = /^(?:machines|ones|models|maschinen|modelle|modeles|motors|motoren|moteurs)$/;
 const OF = /^(?:aus|en|d'|de)$/;
 const FRENCH_HEADS =

@@ -115,7 +115,9 @@ function isOfItself(part: TextPart, clause: ClauseRange, { hit, classes, ways, i
     // "A machine with" is another; "a Name with" needn't be.
     const isOne = ways.indefinite.test(part.tokens[i - 1]?.folded ?? '') && !(hasNames && hasNameCapital(part, i));
     if (isOwn && !isOne && saysOn(part, i, hit, ways)) return true;
-    isFirst &&= ways.definite.test(folded);
+    // "There is a …".
+    if (isFirst && folded === 'there' && ways.is.test(part.tokens[i + 1]!.folded)) return !isAmong;
+    isFirst &&= ways.definite.test(folded) || JOINS.test(folded);
   }
   return false;
 }
@@ -130,6 +132,7 @@ function saysOn({ tokens }: TextPart, at: number, hit: Place, ways: Ways): boole
 const THINGS: ReadonlySet<WordClass> = new Set<WordClass>(['own', 'feature', 'part']);
 /** What isn't on sale, or no more. */
 const GONE = /^(?:sold|reserved|scrapped|spoken|verkauft|reserviert|vergeben|vendue?s?|reservee?s?)$/;
+const JOINS = /^(?:and|also|plus|und|et|auch|aussi)$/;
 const TOO = /^(?:too|also|auch|aussi)$/;
 /** What is offered here. */
 const SELLS = /^(?:selling|sell|sale|offer|offering|offered|verkaufe|verkauft|biete|abzugeben|vends|vend|vendre|cede)$/;

@@ -33,6 +33,7 @@ const PASSED: Record<string, RegExp> = {
   for: /./,
 };
 
+const EASY = /^(?:light|easy|nice|simple|quick|lovely|heavy|quiet|great|good)$/;
 const SUITED = /^(?:good|great|ideal|perfect|suitable|excellent|fine|brilliant|handy|useful|better|best)$/;
 
 export function governorOf(words: readonly Word[], first: number): Governor {
@@ -68,6 +69,8 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         if (word.folded === 'to' && isVerb(words[i + 1])) break;
         // "Perfect for jersey thanks to its zigzag": whatever it is good for.
         if (word.folded === 'to' && /^(?:thanks|due)$/.test(before?.folded ?? '')) return answer(-1, 'start');
+        // "Light to lift with its alloy body".
+        if (word.folded === 'to' && EASY.test(before?.folded ?? '')) return answer(-1, 'start');
         // "A rare chance to own one with zigzag".
         if (word.folded === 'to' && /^(?:chance|opportunity)$/.test(before?.folded ?? '')) return answer(-1, 'start');
         // "Spokes on the wheel and black enamel": beside what stands before the "on".
