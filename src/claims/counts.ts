@@ -54,7 +54,7 @@ const MADE =
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = inEitherForm(
   new RegExp(
-    `\\b${FEW} (?:noch )?(?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:them|these|those|(?:her|his|its|this|the) kind) )?(?:(?:zigzag|sewing|black|green|little|small|alloy|iron) )?(?:machines? |models? |heads? )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon |de )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
+    `\\b${FEW} (?:noch )?(?:about |around |some |etwa |rund |environ )?${NUMBER} ?(?:of (?:(?:them|these|those|(?:her|his|its|this|the) kind) |the (?:[\\p{L}\\d]{1,14} ){1,3}?))?(?:(?:zigzag|sewing|black|green|little|small|alloy|iron) )?(?:machines? |models? |heads? )?(?:\\p{Lu}\\p{Ll}+s? )?(?:were |was |stück |exemplare |exemplaires? |davon |de )*(?:wurden |ont été )?(?:ever |je |jemals )?${MADE}\\b`,
     'iuy',
   ),
 );

@@ -16,7 +16,7 @@ export const OF_THE_THING: ReadonlySet<string> = new Set(
   het de een en op van naaimachine hoofd kop gietijzer zonder ongeveer slechts lift carry yes bit little bloody damn
   honest exactly precisely sie es er maschine kopf kopfes die das der und insgesamt allein diese dieses ist sind war
   mit aus auf bei zu am im ein eine gute stolze schwer schwere leicht leichte etwa rund knapp gut gewogen gusseisen
-  als netto ohne federleicht federleichte mal gerade satte stattliche bringt waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
+  als netto ohne federleicht federleichte mal gerade trotzdem though say satte stattliche bringt waage kuchenwaage zeigt bringt kilo elle il tete qui et seule ensemble celle ci bati corps environ poids
   lourde legere pese fait la le les une un du des sur est sont etait etaient balance fonte nue net affiche kg kgs lb
   lbs pounds pfund livres je j'ai l'ai on nous ich wir weniger unter moins plume peine c' ce facile mini minimum less ne n' qu'environ qu'a dims dim dimensions measures size sizes x
 `
@@ -41,6 +41,8 @@ export function strangerIn(reading: Words, first: number, to: number): string | 
 export function strangerAt({ part, hits }: Words, i: number, from = i): string | null {
   const token = part.tokens[i];
   if (token?.kind !== 'word' || OF_THE_THING.has(token.folded)) return null;
+  // "Without case 6.5 kg".
+  if (LEFT_OUT.test(part.tokens[i - 1]?.folded ?? '')) return null;
   // "Pied en fonte" is harmless for being of something else.
   const known = hitsOver(hits, i).filter((hit) => hit.value.kind !== 'unless');
   if (known.some((hit) => hit.value.kind !== 'part')) return null;
@@ -48,6 +50,8 @@ export function strangerAt({ part, hits }: Words, i: number, from = i): string |
   const isName = known.length === 0 && i > from && hasNameCapital(part, i) && !isGermanNoun(part, i);
   return isName ? null : writtenAt(part, i);
 }
+
+const LEFT_OUT = /^(?:without|ohne|sans|minus)$/;
 
 /** Where most words inside sentences with capitals are nouns, a capital tells no name. */
 function isGermanNoun(part: TextPart, at: number): boolean {

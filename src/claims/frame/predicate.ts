@@ -16,6 +16,10 @@ const LOOK_AHEAD = 4;
 /** In a sentence that runs on without a stop, what is wanted far behind is something else. */
 const MOST_OF_AN_OFFER = 12;
 
+const NOT_SUCH = /^(?:like|plastic|cheap|modern|some|the|your)$/;
+const BARELY = /^(?:never|barely|hardly)$/;
+const TOUCHED = /^(?:worn|used|touched|chipped|scratched|needed|failed|marked)$/;
+
 /** A phrase that opens its clause: a list's item, or the subject of what follows ("zigzag works well"). */
 export function predicateTurns({ words, first, last }: Framed, governor: Governor): Turn | null {
   const rest = upToContrast(words.slice(last + 1));
@@ -97,9 +101,13 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
   return isGeneric(words, first, last, governor) ? { to: 'other', word: found } : null;
 }
 
-/** "All steel, not like modern ones" without its comma: what it is not like says nothing of what it is. */
+/** "Cast iron not plastic", "transfers barely worn": what it is not, or was not done to it, says nothing against it. */
 function upToContrast(rest: readonly Word[]): readonly Word[] {
-  const at = rest.findIndex(({ folded }, i) => folded === 'not' && rest[i + 1]?.folded === 'like');
+  const at = rest.findIndex(
+    ({ folded }, i) =>
+      (folded === 'not' && (i === 0 ? NOT_SUCH : /^like$/).test(rest[i + 1]?.folded ?? '')) ||
+      (BARELY.test(folded) && TOUCHED.test(rest[i + 1]?.folded ?? '')),
+  );
   return at < 0 ? rest : rest.slice(0, at);
 }
 
