@@ -12,7 +12,9 @@ export function headOf(
   names: readonly NameClaim[],
   cues: readonly CueMatch[],
 ): 'item' | 'part' | 'lot' | null {
-  const nouns = nounsIn(part, hits, names, cues);
+  const all = nounsIn(part, hits, names, cues);
+  // "Name 1951 grey, no case": what isn't there is no head.
+  const nouns = all.every(({ what, firstToken }) => what === 'part' && isLeftOut(part, firstToken)) ? [] : all;
   const first = nouns[0];
   if (isFeaturedPart(part, hits, first, cues)) return 'part';
   const counted = countsMachines(part, cues);
@@ -26,6 +28,10 @@ export function headOf(
   if (first.isName && isFittedTo(part, first, cues)) return 'part';
   if (isPairOfNames(part, names, cues) || isCountOfNames(part, names) || isLot(part, nouns, first, cues)) return 'lot';
   return headOfPhrase(part, nouns, first, cues);
+}
+
+function isLeftOut({ tokens }: TextPart, noun: number): boolean {
+  return /^(?:no|without|ohne|sans|minus)$/.test(tokens[noun - 1]?.folded ?? '');
 }
 
 /** "Name and Name, the pair". */
@@ -112,14 +118,18 @@ function isFeaturedPart(
 ): boolean {
   const lastFitting = cues.findLast(({ value }) => value === 'fitting')?.firstToken ?? -1;
   return ofKind(hits, 'value').some((hit) => {
-    const opens = !first || hit.lastToken < first.firstToken;
-    return opens && (!first || lastFitting > hit.lastToken) && endsInPart(part, hit);
+    const opens =
+      !first ||
+      hit.lastToken < first.firstToken ||
+      (hit.firstToken <= first.firstToken && hit.lastToken >= first.lastToken);
+    return opens && (!first || lastFitting > hit.lastToken) && endsInPart(part, hit, hits);
   });
 }
 
 const PART_NOUNS = /^(bobbins?|motors?|shuttles?|foot|feet|hooks?|spulen?|canettes?|moteurs?|navettes?|motoren)$/;
 
-function endsInPart(part: TextPart, hit: Hit): boolean {
+function endsInPart(part: TextPart, hit: Hit, hits: readonly Hit[]): boolean {
+  if (ofKind(hits, 'part').some(({ lastToken }) => lastToken === hit.lastToken)) return true;
   return PART_NOUNS.test(part.tokens[hit.lastToken]!.folded) || PART_NOUNS.test(part.tokens[hit.firstToken]!.folded);
 }
 

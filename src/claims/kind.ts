@@ -104,7 +104,11 @@ function endsInWork({ clauses }: TextPart): boolean {
     .slice(0, 2)
     .map(({ tokens }) => tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded));
   const isWork = /^(?:repairs?|rewiring|servicing|timing|tuning|cleaning|overhauls?|restoration)$/;
-  if (words.length > 1 && words.at(-1) === 'repair' && next.length > 0 && next.every((word) => isWork.test(word)))
+  if (
+    words.length > 1 &&
+    /^(?:repair|cleaning|servicing|rewiring)$/.test(words.at(-1)!) &&
+    next.some((word) => isWork.test(word))
+  )
     return true;
   return (
     words.length > 1 &&

@@ -30,7 +30,7 @@ const ASKS: readonly (readonly [verb: RegExp, who: RegExp])[] = [
   [/^(?:fait|a-t|est|est-ce)$/, /^(?:-|elle|que)$/],
 ];
 /** What a phrase can begin with that lacks something. */
-const OWN_DENIAL = /^(?:pas|sans|aucune?|kein\w*|nicht|ohne|no|not|without)$/;
+const OWN_DENIAL = /^(?:pas|sans|aucune?|kein\w*|nicht|ohne|no|not|without|\w+n['’]t)$/;
 /** They say of a feature that it is the only one: "pas de zigzag point droit uniquement". */
 const RESTRICTS = /^(?:seulement|uniquement|que|rien)$/;
 /** Things that one answer is given for. */
@@ -110,7 +110,7 @@ export class StanceReader {
     }
     if (isCompared(this.#part, clause, firstToken)) turn('likens', 'compared');
     // "❌ no lamp", "missing: no lamp": the mark and the word say the same.
-    const isDenial = OWN_DENIAL.test(this.#part.tokens[firstToken]!.folded);
+    const isDenial = this.#isDenial(firstToken, lastToken);
     if (stance === 'says' && !isDenial && isListedAsLacking(this.#part, clause, this.#in))
       turn('denies', 'lacking-list');
     if (stance === 'says' && !isDenial && isCrossed(this.#part, clause, lastToken)) turn('denies', 'crossed');
@@ -170,7 +170,7 @@ export class StanceReader {
     // "No reverse no light", "n'a pas" before "pas de lampe": the phrase is denied by its own word, and once.
     const isShort = effect === 'denies' && reach <= SHORT_DENIAL;
     const overlaps = before && found.lastToken >= first;
-    if ((isShort || overlaps) && OWN_DENIAL.test(this.#part.tokens[first]!.folded)) return false;
+    if ((isShort || overlaps) && this.#isDenial(first, last)) return false;
     // "Name 12 industrial-style": of the word that it is joined to, and no other.
     if (!before && side === 'after' && this.#isJoinedAway(found, last)) return false;
     const sameClause = found.clause?.first === clause.first;
@@ -184,6 +184,11 @@ export class StanceReader {
     const [from, to] = before ? [found.lastToken + 1, first] : [last + 1, found.firstToken];
     if (this.#words(from, to) > reach || (reach < 99 && this.#stopped(from, to))) return false;
     return !(effect === 'denies' && reach > SHORT_DENIAL && this.#joined(from, to));
+  }
+
+  /** "No reverse", "does not reverse": the phrase is one that denies. */
+  #isDenial(first: number, last: number): boolean {
+    return this.#part.tokens.slice(first, Math.min(first + 2, last + 1)).some(({ folded }) => OWN_DENIAL.test(folded));
   }
 
   #isJoinedAway({ firstToken }: Found, last: number): boolean {

@@ -80,6 +80,26 @@ export function waysToWrite(phrase: string): string[][] {
   if (!tokens.some((token) => token.kind === 'word' || token.kind === 'number')) return [];
   const keys = tokens.filter((_, at) => roleOf(tokens, at) === 'key').map((token) => token.folded);
   if (keys.length === 0 || keys.length > LONGEST_PHRASE) return [];
+  const ways = [keys];
   const other = otherFractions(keys);
-  return other.length === keys.length ? [keys] : [keys, other];
+  if (other.length !== keys.length) ways.push(other);
+  // "Sews backwards": "it will sew backwards", too.
+  const plain = PLAIN_FORMS.get(keys[0]!);
+  if (plain && keys.length > 1) ways.push([plain, ...keys.slice(1)]);
+  return ways;
 }
+
+const PLAIN_FORMS = new Map(
+  Object.entries({
+    sews: 'sew',
+    takes: 'take',
+    goes: 'go',
+    loads: 'load',
+    drops: 'drop',
+    runs: 'run',
+    uses: 'use',
+    does: 'do',
+    folds: 'fold',
+    prints: 'print',
+  }),
+);

@@ -22,10 +22,11 @@ export function rarity({ reading, claimed, knowledge }: AuditCase): Finding[] {
     const counts = reading.counts.filter(
       (claim) => isAsserted(claim) && claim.stance === 'says' && number >= FAR_MORE * claim.most,
     );
-    const said = counts.length > 0 ? counts : wrong;
+    const firmly = wrong.filter(({ entry }) => entry.use !== 'loose');
+    const said = counts.length + firmly.length > 0 ? [...counts, ...firmly] : wrong;
     const first = said[0];
     if (!first) return [];
-    const firm = counts.length > 0 || wrong.some(({ entry }) => entry.use !== 'loose');
+    const firm = said !== wrong;
     const shown = number.toLocaleString('en-GB');
     const source = sourceOf(knowledge, model.pack, model.def.source);
     return [

@@ -40,7 +40,7 @@ export const WAYS: Record<FramedLanguage, Ways> = {
     is: /^(?:is|are|isn't|can|will|a|an)$/,
     indefinite: /^an?$/,
     definite: /^the$/,
-    therefore: /^(?:so|which|as|because|and|for|therefore)$/,
+    therefore: /^(?:so|where|which|as|because|and|for|therefore)$/,
   },
   de: loose(german, {
     past: /^(?:war|waren|hatten?|kam|ging|wollten?|wurden?|braucht?en?|brauchte|hiess|meinte|sagte|versprach)$/,
@@ -48,7 +48,7 @@ export const WAYS: Record<FramedLanguage, Ways> = {
     is: /^(?:ist|sind)$/,
     indefinite: /^ein(?:e[nmrs]?)?$/,
     definite: /^d(?:er|ie|as|en|em)$/,
-    therefore: /^(?:damit|sodass|daher|deshalb|weil|und|so|zum)$/,
+    therefore: /^(?:wo|damit|sodass|daher|deshalb|weil|und|so|zum)$/,
   }),
   fr: loose(french, {
     past: /^(?:etait|etaient|avait|avaient|voulait|disait|fut|promettait|fallait|aurait)$/,
@@ -56,7 +56,7 @@ export const WAYS: Record<FramedLanguage, Ways> = {
     is: /^(?:est|sont)$/,
     indefinite: /^une?$/,
     definite: /^(?:les?|la|l')$/,
-    therefore: /^(?:donc|pour|car|qui|et)$/,
+    therefore: /^(?:ou|donc|pour|car|qui|et)$/,
   }),
 };
 

@@ -45,10 +45,13 @@ export function wordsOf(part: TextPart, clause: ClauseRange, lexicon: Lexicon, k
 function saysLittle({ tokens }: TextPart, at: number): boolean {
   const [word, next, third] = tokens.slice(at, at + 3).map(({ folded }) => folded);
   if (word === 'brand') return next === 'new';
+  if (word === 'where') return at > 0 && SORT.test(tokens[at - 1]!.folded);
   if (word === 'like') return next === 'a' && third !== undefined && PRAISES.test(third);
   return word === 'if' && next === 'you' && third !== undefined && OPERATES.test(third);
 }
 
+/** "The type where the bobbin drops in." */
+const SORT = /^(?:type|sort|kind|one|version|model)$/;
 const PRAISES = /^(?:tank|dream|train|charm|rocket|horse|brick|battleship)$/;
 const OPERATES = /^(?:push|press|pull|turn|flip|switch|move|lower|raise|drop|flick|twist|can|like|want|wish|prefer)$/;
 

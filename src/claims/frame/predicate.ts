@@ -16,6 +16,7 @@ const LOOK_AHEAD = 4;
 /** In a sentence that runs on without a stop, what is wanted far behind is something else. */
 const MOST_OF_AN_OFFER = 12;
 
+const BESIDE = /^(?:behind|beside|next|alongside)$/;
 const NOT_SUCH = /^(?:like|plastic|cheap|modern|some|the|your)$/;
 const BARELY = /^(?:never|barely|hardly)$/;
 const TOUCHED = /^(?:worn|used|touched|chipped|scratched|needed|failed|marked)$/;
@@ -48,6 +49,9 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
     ({ is }, i) => is === 'be' && /^(?:later|earlier|newer|older|different)$/.test(rest[i + 2]?.folded ?? ''),
   );
   if (later) return { to: 'other', word: later };
+  // "The green one behind it is …": beside this one.
+  if (rest[0] && BESIDE.test(rest[0].folded) && /^(?:one|machine)$/.test(words[last]!.folded))
+    return { to: 'other', word: rest[0] };
   const only = words[first - 1];
   if (only?.folded === 'only' && words[first - 2]?.folded === 'the' && rest.some(({ is }) => is === 'be'))
     return { to: 'other', word: only };
