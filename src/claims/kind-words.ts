@@ -37,7 +37,7 @@ export const ASKING =
 
 /** A text that says so offers work, not a thing. */
 export const SERVICE_FIRST_PERSON =
-  "i clean oil and|i clean, oil and|years repairing|years of repairing|strip clean and set up|bring it to me|bring them to me|i rewire|we rewire|i come to you|we come to you|send me your|send us your|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i mend|we mend|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
+  "i clean oil and|i clean, oil and|years repairing|years of repairing|strip clean and set up|bring it to me|bring them to me|i rewire|we rewire|i come to you|we come to you|send me your|send us your|we scan|i scan|we transfer|we digitise|i refinish|i overhaul|we overhaul|i will refinish|i'll refinish|i mend|we mend|i repair|we repair|i service|we service|i fix|we fix|i restore|we restore|ich repariere|wir reparieren|ich warte|ich restauriere|je répare|nous réparons|je restaure|i teach|we teach|i offer repairs|i offer servicing|call out|per visit|hourly rate";
 
 /** Words that make several named machines one offer: "X and Y, the pair". */
 export const TOGETHER =
@@ -68,5 +68,5 @@ export const AFTER = "i'm after a|i'm after an|i'm after the|i am after a|i am a
 
 /** What only shows a machine: neither one nor a part of one. */
 export const PICTURE =
-  'poster|enamel sign|shop sign|advertising sign|tin sign|magazine ad|magazine advert|magazine advertisement|newspaper advertisement|trade card|postcard|tea towel|' +
+  'poster|advertising card|display card|counter card|shop card|enamel sign|shop sign|advertising sign|tin sign|magazine ad|magazine advert|magazine advertisement|newspaper advertisement|trade card|postcard|tea towel|' +
   'werbeplakat|plakat|emailschild|emailleschild|blechschild|werbeschild|ansichtskarte|postkarte|werbeanzeige|affiche|plaque émaillée|carte postale|publicité ancienne';

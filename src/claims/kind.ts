@@ -103,6 +103,9 @@ function endsInWork({ clauses }: TextPart): boolean {
   const [words = [], next = []] = clauses
     .slice(0, 2)
     .map(({ tokens }) => tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded));
+  // "Old Names cleaned, timed, rewired".
+  if (/[^s]s$/.test(words.at(-2) ?? '') && DONE.test(words.at(-1)!) && next.length === 1 && DONE.test(next[0]!))
+    return true;
   const isWork = /^(?:repairs?|rewiring|servicing|timing|tuning|cleaning|overhauls?|restoration)$/;
   if (
     words.length > 1 &&
@@ -119,6 +122,7 @@ function endsInWork({ clauses }: TextPart): boolean {
   );
 }
 
+const DONE = /^(?:cleaned|freed|timed|retimed|tuned|oiled|rewired|serviced|mended|repaired|overhauled)$/;
 const OPENS_WITHIN = 12;
 
 /** "Name treadle cabinet": the name opens the title, before any part. */

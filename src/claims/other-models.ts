@@ -58,7 +58,7 @@ function namedIn(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<s
 }
 
 /** A comparison's trigger, as written. */
-const COMPARES = /(?:than|als|que)(?: \S+)?$/i;
+const COMPARES = /(?:than|als|que|same as)(?: \S+)?$/i;
 
 /** "…, lighter than my Name." at a sentence's end: what it says before is said of this one. */
 function endsCompared(part: TextPart, clause: ClauseRange, { stance, trigger }: NameClaim): boolean {

@@ -12,7 +12,7 @@ const NEAR = 3;
 const LONGEST_NAME = 80;
 
 /** "Maker treadle sewing machine 44": a title's words for the thing part no name from its maker's. */
-const PLAIN = /^(?:sewing|treadle|hand|crank|cranked|electric|portable|machine|the|model|no|number)$/;
+const PLAIN = /^(?:sewing|treadle|hand|crank|cranked|electric|portable|machine|the|by|from|model|no|number)$/;
 
 type NameMatch = PhraseMatch<NameKnown>;
 /** What vouches for a short name: its maker, in small letters, or its family. */
