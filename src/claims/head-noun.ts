@@ -16,7 +16,7 @@ export function headOf(
   // "Name 1951 grey, no case": what isn't there is no head.
   const nouns = all.every(({ what, firstToken }) => what === 'part' && isLeftOut(part, firstToken)) ? [] : all;
   const first = nouns[0];
-  if (isFeaturedPart(part, hits, first, cues)) return 'part';
+  if (isFeaturedPart(part, hits, nouns, cues)) return 'part';
   const counted = countsMachines(part, cues);
   if (!first)
     return counted || cues.some((cue) => cue.value === 'lot' && cue.lastToken > cue.firstToken) ? 'lot' : null;
@@ -113,17 +113,29 @@ function lastOtherThanSmall(part: TextPart, before: number): number {
 function isFeaturedPart(
   part: TextPart,
   hits: readonly Hit[],
-  first: Noun | undefined,
+  nouns: readonly Noun[],
   cues: readonly CueMatch[],
 ): boolean {
+  const first = nouns[0];
   const lastFitting = cues.findLast(({ value }) => value === 'fitting')?.firstToken ?? -1;
   return ofKind(hits, 'value').some((hit) => {
     const opens =
       !first ||
       hit.lastToken < first.firstToken ||
       (hit.firstToken <= first.firstToken && hit.lastToken >= first.lastToken);
-    return opens && (!first || lastFitting > hit.lastToken) && endsInPart(part, hit, hits);
+    return (
+      opens && (!first || lastFitting > hit.lastToken || isBesideNames(part, nouns, hit)) && endsInPart(part, hit, hits)
+    );
   });
+}
+
+/** "10 class 66 bobbins - Name / Other". */
+function isBesideNames({ tokens }: TextPart, nouns: readonly Noun[], { lastToken }: Hit): boolean {
+  return (
+    /^[-–—/|]$/.test(tokens[lastToken + 1]?.folded ?? '') &&
+    PART_NOUNS.test(tokens[lastToken]!.folded) &&
+    nouns.every((one) => one.isName || one.firstToken <= lastToken)
+  );
 }
 
 const PART_NOUNS = /^(bobbins?|motors?|shuttles?|foot|feet|hooks?|spulen?|canettes?|moteurs?|navettes?|motoren)$/;

@@ -85,10 +85,20 @@ function asksForOne(title: TextPart, cues: readonly CueMatch[]): boolean {
 function offersService(title: TextPart, cues: readonly CueMatch[]): boolean {
   const first = firstWordOf(title.tokens);
   return (
+    saysWhatWeDo(title, first) ||
     cues.some(({ value, firstToken }) => value === 'service' || (value === 'service-first' && firstToken <= first)) ||
     endsInWork(title)
   );
 }
+
+/** "We re-tire friction wheels." */
+function saysWhatWeDo({ tokens }: TextPart, first: number): boolean {
+  const verb = tokens[first + 1];
+  return tokens[first]?.folded === 'we' && verb?.kind === 'word' && !NO_WORK.test(verb.folded);
+}
+
+const NO_WORK =
+  /^(?:buy|sell|have|are|am|want|wish|need|bought|sold|found|can|cannot|can't|don't|collect|love|think|got|had|were|will|also|ship|inherited)$/;
 
 /** "Poster with a Name on it", "enamel sign": neither the thing nor a part; not "Name with a poster". */
 function offersPicture(cues: readonly CueMatch[]): boolean {

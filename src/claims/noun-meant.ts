@@ -70,7 +70,7 @@ function saysHowItIs({ tokens }: TextPart, at: number, last: number): boolean {
 
 const STATES =
   /^(?:stiff|loose|tight|dry|clean|dirty|rusty|smooth|seized|stuck|worn|missing|present|intact|broken|cracked|chipped|faded|shiny|bright|dull|crisp|strong|sound|perfect|good|fine|noisy|quiet|complete|original|tidy|free)$/;
-const WAY = /^(?:up|well|nicely|round|freely)$/;
+const WAY = /^(?:up|right|well|nicely|round|freely)$/;
 const PLURALS = /^(?:machines|ones|models|maschinen|modelle|modeles|motors|motoren|moteurs)$/;
 const OF = /^(?:aus|en|d'|de)$/;
 const FRENCH_HEADS =

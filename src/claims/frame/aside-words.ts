@@ -40,7 +40,7 @@ export const WAYS: Record<FramedLanguage, Ways> = {
     is: /^(?:is|are|isn't|can|will|a|an)$/,
     indefinite: /^an?$/,
     definite: /^the$/,
-    therefore: /^(?:so|where|which|as|because|and|for|therefore)$/,
+    therefore: /^(?:so|where|when|which|as|because|and|for|therefore)$/,
   },
   de: loose(german, {
     past: /^(?:war|waren|hatten?|kam|ging|wollten?|wurden?|braucht?en?|brauchte|hiess|meinte|sagte|versprach)$/,

@@ -2,7 +2,7 @@ import { packPhrases } from '../../text/packed-phrases';
 import type { Knowledge, Meaning, PhraseKnown } from '../knowledge';
 import type { PackParts, PhraseTable } from '../parts';
 import type { Pack } from '../schema/index';
-import type { Phrase } from '../schema/parts';
+import type { LocalText, Phrase } from '../schema/parts';
 import { Column } from '../serials/column';
 import { Dictionary } from '../serials/dictionary';
 
@@ -37,7 +37,8 @@ export function phrasesOf(pack: Pack): PhraseTable {
   add(covers.parts, 'part');
   add(covers.not, 'not-thing');
   pack.attributes?.forEach((def, i) => {
-    if (def.kind === 'choice') def.values.forEach((value, at) => void add(value.words, 'value', i, at));
+    if (def.kind === 'choice')
+      def.values.forEach((value, at) => void add(withPredicates(value.words ?? [], def, home), 'value', i, at));
     if (def.kind === 'yes-no') {
       add(def.yes, 'value', i, 1);
       add(def.no, 'value', i, 0);
@@ -62,6 +63,24 @@ export function phrasesOf(pack: Pack): PhraseTable {
     ...{ kinds: Column.of(kinds), entries: Column.of(entries), within: Column.of(within), places },
   };
 }
+
+/** "Steel gears": "the gears are all steel" says the same, where the attribute is called by the noun. English only. */
+function withPredicates(
+  words: readonly Phrase[],
+  { id, label }: { id: string; label: LocalText },
+  home: string,
+): Phrase[] {
+  const called = `${id} ${typeof label === 'string' ? label : (label.en ?? '')}`.toLowerCase();
+  const said = words.flatMap((phrase): Phrase[] => {
+    const { text, lang = home } = typeof phrase === 'string' ? { text: phrase } : phrase;
+    const [kind, noun, ...more] = text.split(' ');
+    if (!lang.startsWith('en') || !kind || !noun || more.length > 0 || noun.length < LEAST_NOUN) return [];
+    if (!called.includes(noun.toLowerCase().replace(/s$/, ''))) return [];
+    return ['is', 'are', 'are all'].map((verb) => ({ text: `${noun} ${verb} ${kind}`, lang }));
+  });
+  return [...words, ...said];
+}
+const LEAST_NOUN = 4;
 
 /** Every place made that the pack names, once. */
 function placesOf(pack: Pack): string[] {
