@@ -24,7 +24,7 @@ export function assertions({ reading, knowledge }: AuditCase): Assertion[] {
   const add = (claim: Stanced, attribute: AttributeKnown, allowed: Allowed, loose: boolean): void => {
     if (claim.subject !== 'this' || claim.stance === 'likens' || claim.stance === 'quotes') return;
     const denied = claim.stance === 'denies';
-    const guessed = claim.stance === 'guesses';
+    const guessed = claim.stance === 'guesses' || isLost(claim, allowed);
     const key = [attribute.ref, keyOf(allowed), denied, guessed, loose].join(' ');
     const there = byKey.get(key);
     const aside = claim.aside ?? false;
@@ -49,6 +49,13 @@ export function assertions({ reading, knowledge }: AuditCase): Assertion[] {
   }
   return [...byKey.values()];
 }
+
+/** "Knee bar is missing": what is no longer there was there, and belongs to it. */
+function isLost({ stance, trigger }: Stanced, allowed: Allowed): boolean {
+  return stance === 'denies' && allowed.kind === 'yes-no' && allowed.value && LOST.test(trigger ?? '');
+}
+
+const LOST = /\b(?:missing|gone|lost|broken off|fehlt|fehlen|abgebrochen|verloren|manque|manquant|perdue?)\b/i;
 
 function keyOf(allowed: Allowed): string {
   if (allowed.kind === 'values') return [...allowed.values].sort().join('|');

@@ -25,7 +25,7 @@ export function kindOf(input: KindInput): Kind {
   const { listing, title, description, hits, names } = input;
   if (!listing.title && !listing.description && !listing.price) return 'none';
   if (listing.offers >= OFFERS_OF_A_LIST && !listing.description) return 'list';
-  if (listsOffers(description, names)) return 'list';
+  if (listsOffers(title, description, names)) return 'list';
   const byTitle = title && kindByTitle(input, title);
   if (byTitle) return byTitle;
   if (asksFirst(description, names)) return 'wanted';

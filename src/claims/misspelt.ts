@@ -70,6 +70,11 @@ export function misspeltNames(
     for (const item of spellingsLike(token.folded, knowledge)) {
       if (!isNear(token.folded, item.folded)) continue;
       out.push({ start: token.start, end: token.end, firstToken: i, lastToken: i, value: item.known, misspelt: true });
+      // "Nmae Mk II": the longer name that it begins, or ends.
+      const mended = part.tokens.with(i, { ...token, folded: item.folded });
+      for (const match of knowledge.names.search(mended))
+        if (match.firstToken <= i && match.lastToken >= i && match.lastToken > match.firstToken)
+          out.push({ ...match, misspelt: true });
     }
   }
   return out;

@@ -91,7 +91,8 @@ function byFirstToken(all: readonly NameMatch[]): ReadonlyMap<number, readonly N
   return beginning;
 }
 
-const HOLDER = /^(?:cabinet|case|table|lid|box|tin|schrank|koffer|tisch|meuble|valise|coffret)$/;
+const HOLDER =
+  /^(?:cabinet|case|table|lid|box|tin|treadle|irons|base|stand|suitcase|gestell|untergestell|schrank|koffer|tisch|meuble|valise|coffret)$/;
 
 /** "In a Name cabinet": the cabinet's name. */
 function isInside({ tokens }: TextPart, name: number): boolean {
