@@ -1,5 +1,6 @@
 import { isCutOff } from './bare';
 import { wellDecodedHarvest } from './decide/decoded-harvest';
+import { countryOfAddress } from './decide/home-currency';
 import { guessLanguage } from './decide/language';
 import { offersIn } from './decide/offers';
 import { plain } from './decide/plain';
@@ -37,6 +38,8 @@ export interface Found {
   offers: number;
   /** Lower case, or null. */
   language: string | null;
+  /** Countries that the page says it is in, or its advert. */
+  countries: string[];
 }
 
 /** All that the sources of a harvest say, field by field, before anything is decided. */
@@ -122,7 +125,13 @@ export function candidatesIn(asRead: Harvest): Found {
   ];
   const shown = harvest.page.lines.slice(0, OPENING).map(({ text }) => text);
   const language = meta.language ?? guessLanguage(said.join('\n')) ?? guessLanguage(shown.join('\n'));
-  return { candidates, offers, language };
+  const places = structured.filter(({ field }) => field === 'place').map(({ value }) => value);
+  const countries = [
+    ...meta.countries,
+    ...visible.countries,
+    ...places.map((value) => countryOfAddress(value) ?? value.slice(value.lastIndexOf(',') + 1).trim()),
+  ];
+  return { candidates, offers, language, countries };
 }
 
 /** What is told of the thing itself is rather its description than the block that a name says is one; a summary is not. */

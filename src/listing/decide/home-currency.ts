@@ -25,8 +25,27 @@ const OF_COUNTRY = new Map(
     hu: 'HUF',
     in: 'INR',
     za: 'ZAR',
+    usa: 'USD',
+    'united states': 'USD',
+    canada: 'CAD',
+    australia: 'AUD',
+    'new zealand': 'NZD',
   }),
 );
+
+/** Letters of a state and a postal code behind them, as one country alone writes them: "Lower Fettle, OR 97099". */
+const OF_STATE: [country: string, written: RegExp][] = [
+  [
+    'us',
+    /, (?:A[KLRZ]|C[AOT]|D[CE]|FL|GA|HI|I[ADLN]|K[SY]|LA|M[ADEINOST]|N[CDEHJMVY]|O[HKR]|PA|RI|S[CD]|T[NX]|UT|V[AT]|W[AIVY]),? \d{5}(?![\d,.])/,
+  ],
+  ['ca', /\b(?:AB|BC|MB|N[BLS]|ON|PE|QC|SK),? [A-Z]\d[A-Z] ?\d[A-Z]\d\b/],
+  ['au', /\b(?:NSW|VIC|QLD|TAS|ACT),? \d{4}(?![\d,.])/],
+];
+
+/** The country whose way of writing an address a text holds, or null. */
+export const countryOfAddress = (text: string): string | null =>
+  (/[A-Z],? [A-Z\d]/.test(text) && OF_STATE.find(([, written]) => written.test(text))?.[0]) || null;
 
 /** Languages of one country, or of one that has such a sign. */
 const OF_LANGUAGE = new Map(
@@ -45,12 +64,20 @@ const OF_LANGUAGE = new Map(
 
 /**
  * The currency that a page's readers take a sign for that several share, or null: by the country of its language tag
- * (BCP 47, "de-ch"), its language, or the country of its host.
+ * (BCP 47, "de-ch"), its language, or the country of its host; else by the `countries` that it says it is in, or the
+ * advert is. Null too where these are at odds: a template's "en-us" over an address elsewhere.
  */
-export function homeCurrency(language: string | null, url: string | null): string | null {
+export function homeCurrency(
+  language: string | null,
+  url: string | null,
+  countries: readonly string[] = [],
+): string | null {
+  const stated = new Set(countries.flatMap((country) => OF_COUNTRY.get(country.toLowerCase()) ?? []));
   const [tongue = '', ...parts] = (language ?? '').toLowerCase().split('-');
   const region = parts.find((part) => /^[a-z]{2}$/.test(part));
-  if (region) return OF_COUNTRY.get(region) ?? null;
   const country = /^https?:\/\/[^/:]*\.([a-z]{2})(?:[/:]|$)/i.exec(url ?? '')?.[1]?.toLowerCase() ?? '';
-  return OF_LANGUAGE.get(tongue) ?? OF_COUNTRY.get(country) ?? null;
+  const own = region ? OF_COUNTRY.get(region) : (OF_LANGUAGE.get(tongue) ?? OF_COUNTRY.get(country));
+  const [first = null] = stated;
+  if (own === undefined) return region || stated.size > 1 ? null : first;
+  return stated.size === 0 || stated.has(own) ? own : null;
 }

@@ -1,4 +1,5 @@
 import { fold } from '../../text/fold';
+import { countryOfAddress } from '../decide/home-currency';
 import { putAdvertFirst, raiseHead } from '../page/advert-first';
 import { advertHeadOf } from '../page/advert-head';
 import { unstruck } from '../page/amounts-in-lines';
@@ -32,6 +33,8 @@ import { type Candidate, CONTROL, type PageText } from '../types';
 /** From this weight on a price stands plainly. */
 const PLAIN_PRICE = 0.5;
 const TITLES_MOST = 8;
+/** Longer lines tell of places, and are at none. */
+const ADDRESS_MOST = 120;
 /** From this weight on words stand under a label that says so. */
 const LABELLED = 0.85;
 /** From this weight on it is the advert that is said to be sold. */
@@ -55,6 +58,8 @@ export interface PageFindings {
   /** Labelled rows of known and of other labels. */
   rows: number;
   photos: number;
+  /** Countries that the addresses in its own part are written as in. */
+  countries: string[];
   /** Words that machines are told, as they are shown, with what belongs to them; null where they aren't. */
   shown: (told: string) => string | null;
 }
@@ -180,9 +185,15 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     words: blocks[0]?.text.length ?? 0,
     rows: rows.length,
     photos: candidates.filter(({ field }) => field === 'photo').length,
+    countries: countriesOf(reading),
     shown: (told) => shownOf(reading, told),
   };
 }
+
+const countriesOf = ({ lines, zones, cards }: Reading): string[] =>
+  lines.flatMap(({ text }, line) =>
+    text.length > ADDRESS_MOST || zones[line] === AWAY || cards.lines.has(line) ? [] : (countryOfAddress(text) ?? []),
+  );
 
 /** Titles by all that speaks for them, best first. */
 function weighed(
