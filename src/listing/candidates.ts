@@ -4,6 +4,7 @@ import { countryOfAddress } from './decide/home-currency';
 import { guessLanguage } from './decide/language';
 import { offersIn } from './decide/offers';
 import { plain } from './decide/plain';
+import { amountsIn } from './page/amounts';
 import { sharedWords } from './page/shared-words';
 import { fromJsonLd } from './sources/json-ld';
 import { fromMeta } from './sources/meta';
@@ -87,6 +88,10 @@ export function candidatesIn(asRead: Harvest): Found {
     { main: rdfa.main, source: 'rdfa' as const },
   ].flatMap(({ main, source }) => (main ? [{ main, source, weight: isNamed(main) ? 0.9 : OF_ANOTHER }] : []));
   const structured = mains.flatMap(({ main, source, weight }) => candidatesOf(main, source, weight));
+  // "Hand crank for £45", told to machines of a page that calls the thing by its name alone.
+  if (best && best.weight >= PLAIN_TITLE && amountsIn(best.value).length === 0)
+    for (const one of [...structured, ...meta.candidates])
+      if (one.field === 'title' && amountsIn(one.value).length > 0) one.weight = Math.min(one.weight, OF_ANOTHER);
   const state = fromState(harvest.state, { ...about, titles, shown: visible.price >= 0.2 || visible.marks.contact });
   const isProduct = mains.some(({ weight }) => weight > OF_ANOTHER);
   const isLaidOut = (visible.marks.particulars || visible.marks.selling) && visible.rows >= 2;

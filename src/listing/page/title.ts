@@ -196,7 +196,9 @@ function withoutPrice(line: Line, windowTitle: string): string {
   if (own.length >= SAID_LEAST && fold(windowTitle).text.startsWith(fold(own).text)) return own;
   if (before.trim().length >= 8 && fold(before.replace(PARTING_ENDS, '')).text === fold(windowTitle).text)
     return before.replace(PARTING_ENDS, '');
-  if (after.trim() === '' && /[|·,:–—-]\s*$/.test(before)) return before.replace(PARTING_ENDS, '');
+  // What stands in brackets behind it is said of the thing, or names the place.
+  if (/^\s*(?:\([^()]*\))?\s*$/.test(after) && /[|·,:–—-]\s*$/.test(before))
+    return before.replace(PARTING_ENDS, '') + after.trimEnd();
   if (before.trim() === '' && /^\s*[|·,:–—-]/.test(after)) return after.replace(PARTING_ENDS, '');
   return line.text;
 }

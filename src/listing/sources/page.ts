@@ -218,7 +218,7 @@ function weighed(
     })
     .sort((a, b) => b.weight - a.weight);
   const head = advertHeadOf(reading, blocks[0], prices);
-  if (head) raiseHead(weighed, head, evidence, { reading, windowTitle, told });
+  if (head) raiseHead(weighed, head, evidence, { reading, windowTitle, told, prices });
   return weighed.sort((a, b) => b.weight - a.weight).slice(0, TITLES_MOST);
 }
 
