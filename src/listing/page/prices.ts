@@ -59,7 +59,12 @@ export function pricesOf(reading: Reading): PagePrice[] {
     );
     const isKnown = rowLabel(label) === 'price' || (isLabelled && !isPriceLabel(label));
     const joined = all.length === 0 ? joinedAmount(reading, index) : null;
-    if (all.length === 0 && joined === null && !isPriceWithoutSign(reading, line, isKnown, isLabelled)) continue;
+    if (
+      all.length === 0 &&
+      joined === null &&
+      !isPriceWithoutSign(reading, line, isKnown, isPriceLabel(label) || howIn(fold(label).text) === 'bid')
+    )
+      continue;
     if (all.length > 0 && isOneOfButtons(reading, index)) continue;
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
     // However long, a heading is no sentence.
@@ -154,9 +159,11 @@ function weightOf(
   const line = lines[index]!;
   if (its.isProse && !isPriceLabel(its.before.trim())) return its.isAsked ? 0.25 : 0.1;
   let weight = 0.3;
-  if (its.isLabelled || isPriceLabel(its.before.trim()) || PRICE_NAMES.test(its.before.slice(-30))) weight += 0.3;
-  if (PRICE_NAMES.test(its.hints)) weight += 0.25;
   const distance = titleLine < 0 ? index : Math.abs(index - titleLine);
+  // Far from the title a "sum" is anybody's: of a guarantee, of a firm's capital.
+  const isNamed = distance <= LINES_OF_ADVERT && PRICE_NAMES.test(its.before.slice(-30));
+  if (its.isLabelled || isPriceLabel(its.before.trim()) || isNamed) weight += 0.3;
+  if (PRICE_NAMES.test(its.hints)) weight += 0.25;
   if (distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
   else if (distance <= LINES_OF_ADVERT) weight += 0.04;
   if (its.amount && its.amount.end - its.amount.start >= line.text.length * 0.5) weight += 0.1;
@@ -207,7 +214,7 @@ function bidsAfter({ lines }: Reading, index: number, end: number): PriceHow | n
   return next || (own.length < 60 && BIDS.test(fold(own.slice(end)).text.trim())) ? 'bid' : null;
 }
 
-/** A bare number under a price label; or words ("Free") under one, or where a class says price. */
+/** A bare number under a price label, but not how many were "Sold"; or words ("Free") under one, or where a class says price. */
 function isPriceWithoutSign(reading: Reading, line: Line, isKnown: boolean, isLabelled: boolean): boolean {
   if (line.text.length > WORDS_MOST) return false;
   // "Sold", and below it "June 1932".

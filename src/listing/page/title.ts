@@ -1,7 +1,7 @@
 import { fold } from '../../text/fold';
 import { readDate } from '../decide/dates';
 import { BOLD, CONTROL, LINK, type Line } from '../types';
-import { type Amount, amountsIn } from './amounts';
+import { type Amount, amountsIn, isPriceLabel } from './amounts';
 import { DESCRIPTION_WORDS } from './box-kinds';
 import { headingLabel } from './heading-labels';
 import { isOnly, type Reading, runsOf } from './reading';
@@ -198,9 +198,15 @@ function withoutPrice(line: Line, windowTitle: string): string {
     return before.replace(PARTING_ENDS, '');
   // What stands in brackets behind it is said of the thing, or names the place.
   if (/^\s*(?:\([^()]*\))?\s*$/.test(after) && /[|·,:–—-]\s*$/.test(before))
-    return before.replace(PARTING_ENDS, '') + after.trimEnd();
+    return withoutPriceLabel(before.replace(PARTING_ENDS, '')) + after.trimEnd();
   if (before.trim() === '' && /^\s*[|·,:–—-]/.test(after)) return after.replace(PARTING_ENDS, '');
   return line.text;
+}
+
+/** "Hand crank, asking price", as it stands before the price. */
+function withoutPriceLabel(before: string): string {
+  const [label = '', words = ''] = /[,;|·–—]\s*([^,;|·–—]{3,30})$/.exec(before) ?? [];
+  return words && isPriceLabel(words) ? before.slice(0, -label.length).trim() : before;
 }
 
 /** Where a way through the site ends with the page itself: links, and after them what is none. */

@@ -284,6 +284,12 @@ describe('an amount of another thing', () => {
     expect(priceOf('<p>£550</p><div><div>Sold</div><p>June 1932</p></div>')).toEqual(['550', 'GBP', 'asking']);
   });
 
+  it('is no count of what was sold, nor a sum far below', () => {
+    const far = '<li>It has a turned knob.</li>'.repeat(50);
+    const below = `<div><h4>Sold</h4><p>11</p></div><ul>${far}</ul><p>Guarantee of the firm, for a sum of £120,000</p>`;
+    expect(priceOf(`<p>£550</p>${below}`)).toEqual(['550', 'GBP', 'asking']);
+  });
+
   it('leaves the price near the title where a form far below asks for one', () => {
     const far = '<p>It has a turned knob and a brass plate.</p>'.repeat(60);
     const form = '<h2>What could you pay?</h2><div><div><div>Price</div></div><p>Your income</p></div>';

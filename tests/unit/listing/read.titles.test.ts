@@ -105,6 +105,11 @@ describe('a price beside a title', () => {
     expect(title).toBe('Hand crank, 90,000 turns');
   });
 
+  it('goes with the words that name it', () => {
+    const heading = 'Hand crank with a key, asking price: £45';
+    expect(titleOf(`<title>${heading}</title>`, `<h1>${heading}</h1>`)).toBe('Hand crank with a key');
+  });
+
   it('is told to machines in the place of its name', () => {
     const head = `<title>Brindfold crank used in Haddercombe for £45</title><meta property="og:title" content="Brindfold for £45"><script type="application/ld+json">{"@type":"Product","name":"Brindfold for £45"}</script>`;
     const body = '<h1>Brindfold 12 hand crank with a key</h1><p class="price">£45</p><p>It turns freely.</p>';
