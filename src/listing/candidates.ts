@@ -1,11 +1,11 @@
 import { isCutOff } from './bare';
 import { wellDecodedHarvest } from './decide/decoded-harvest';
-import { countryOfAddress } from './decide/home-currency';
 import { guessLanguage } from './decide/language';
 import { offersIn } from './decide/offers';
 import { plain } from './decide/plain';
 import { amountsIn } from './page/amounts';
 import { isNewTerm, tellsCondition } from './page/condition-words';
+import { countryOfAddress } from './page/country';
 import { sharedWords } from './page/shared-words';
 import { fromJsonLd } from './sources/json-ld';
 import { fromMeta } from './sources/meta';
@@ -115,10 +115,16 @@ export function candidatesIn(asRead: Harvest): Found {
 
   const told = [...structured, ...state, ...meta.candidates];
   const counts = new Map<FieldName, number>();
-  // Templates tell machines of all that they show that it is new; where people read of no condition, nothing is said of it.
   const isRead = visible.candidates.some((one) => one.field === 'condition' && tellsCondition(one));
   const candidates = [...told, ...visible.candidates, ...shownWords(told, visible)].filter((candidate) => {
-    if (!isRead && candidate.field === 'condition' && isNewTerm(candidate)) return false;
+    if (candidate.field === 'condition') {
+      if (!tellsCondition(candidate)) return false;
+      // Templates tell machines of all that they show that it is new: less than what people read, and nothing where they don't.
+      if (isNewTerm(candidate)) {
+        if (!isRead) return false;
+        candidate.weight = Math.min(candidate.weight, OF_ANOTHER);
+      }
+    }
     if (candidate.field === 'photo') {
       const address = absolute(candidate.value, harvest.base);
       if (address === null) return false;

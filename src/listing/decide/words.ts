@@ -1,5 +1,4 @@
 import { bare, isCutOff } from '../bare';
-import { isNewTerm, tellsCondition } from '../page/condition-words';
 import { cutTo } from '../tidy';
 import type { Candidate, FieldNote, SourceName } from '../types';
 import { type Group, grouped, noteOf, rounded } from './groups';
@@ -137,8 +136,7 @@ const ABOUT = 0.15;
 
 /**
  * A short field that is one of few words: what the page says in words before the words of a vocabulary. Of a place all
- * that name the same one count together, and the page's fullest writing is taken. That a thing is new is rather what people
- * read than what machines are told.
+ * that name the same one count together, and the page's fullest writing is taken.
  */
 export function settleWords(candidates: Candidate[], field: 'condition' | 'place'): SettledText | null {
   const short = candidates.map((candidate) => ({
@@ -146,14 +144,13 @@ export function settleWords(candidates: Candidate[], field: 'condition' | 'place
     value: cutTo(candidate.value.replaceAll('\n', ' '), TITLE_MOST),
   }));
   const groups: Group[] = grouped(
-    short.filter((one) => bare(one.value) !== '' && (field === 'place' || tellsCondition(one))),
+    short.filter(({ value }) => bare(value) !== ''),
     ({ value }) => (field === 'place' ? placeKey(value) : bare(value)),
   );
   const fromPage = groups.find(({ members }) =>
     members.some(({ source, weight }) => source === 'page' && weight >= 0.7),
   );
-  const isPlain = ({ members }: Group) => field === 'place' || !members.every(isNewTerm);
-  const winner = fromPage ?? groups.find(isPlain) ?? groups[0];
+  const winner = fromPage ?? groups[0];
   if (!winner) return null;
   const shown = winner.members.filter(({ source }) => source === 'page');
   const printed =

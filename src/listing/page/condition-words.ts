@@ -10,30 +10,20 @@ export const CONDITION_WORDS =
 
 /** A word for used that is all of a value: what it tells is of the whole thing, whatever its row is called. */
 export const USED =
-  /^(?:used|second-?hand|pre-?owned|gebraucht(?:fahrzeug|wagen|gerat)?|gebruikt|(?:d')?occasion|usat[oa]|usad[oa]|(?:de )?segunda mano|begagnad|brugt|brukt|uzywan[yea]|pouzit[yea]|kaytetty|hasznalt)$/;
+  /^(?:used|second-?hand|pre-?owned|gebraucht\w{0,8}|gebruikt|(?:d')?occasion|usa[dt][oa]|segunda mano|begagnad|br[uk]+t|uzywan[yea]|kaytetty|hasznalt)$/;
 
-/** "Used/good condition": both of the thing; not "used/new", of which one is to be chosen. */
-export function isUsedAndMore(folded: string): boolean {
-  const [first = '', second = '', ...more] = folded.split(/ ?[/,] ?/);
-  return (
-    more.length === 0 &&
-    USED.test(first) &&
-    CONDITION_WORDS.test(second) &&
-    !USED.test(second) &&
-    !/^n[eiou]/.test(second)
-  );
-}
+/** "Used/good condition": both of the thing; of two of which one says that it is new, one is to be chosen. */
+export const isTwofold = (folded: string): boolean =>
+  /^(?!n)[^/]+\/(?!n)[^/]+$/.test(folded) && CONDITION_WORDS.test(folded.slice(folded.indexOf('/') + 1));
 
 /** A part that is new, not the thing: "brand new starter motor". */
-export const NEW_PART =
-  /^(?:brand )?new (?!(?:with|without|in|old|other|never|unused|condition|boxed|sealed|or|and|but)\b)[a-z]/;
+export const NEW_PART = /^(?:brand )?new (?!with|in|o|a|b)(?:\S+ ){2}/;
 
 /** What tells no condition: a label, a badge, both to choose from; that nothing is told; that the advert is there. */
 const UNTOLD =
-  /[:?]$|^\W*new!+$|: ?(?:no|yes|ja|nein|nee|oui|non|si)$|^(?:new|used) ?(?:&|and|or|\/) ?(?:new|used)$|^\W*(?:not[ _](?:specified|checked|available|applicable|given|stated|set)|no longer available|unspecified|unknown|n\/?a|keine angabe|unbekannt|non (?:specifie|precise|specificato)e?|niet (?:opgegeven|bekend)|no especificado|activ[eo]|attivo|acti(?:ef|f)|aktiv)\W*$/;
+  /[:?]$|^\W*new!+$|: ?no$|^(?:new|used)\W+(?:and )?(?:new|used)$|^\W*(?:not[ _](?:specified|checked|available|given)|no longer available|keine angabe|n\/?a|activ[eo]|attivo|aktiv)\W*$/;
 /** The same in a vocabulary or a template, which says so of whatever a shop sells. */
 const NEW_TERM = /^(?:\S*\/)?new(?:condition)?$/i;
 
 export const tellsCondition = ({ value }: Candidate): boolean => !UNTOLD.test(fold(value).text);
-export const isNewTerm = ({ value, source }: Candidate): boolean =>
-  source !== 'page' && source !== 'draft' && NEW_TERM.test(value);
+export const isNewTerm = ({ value, source }: Candidate): boolean => source !== 'page' && NEW_TERM.test(value);

@@ -1,11 +1,11 @@
 import { fold } from '../../text/fold';
-import { countryOfAddress } from '../decide/home-currency';
 import { putAdvertFirst, raiseHead } from '../page/advert-first';
 import { advertHeadOf } from '../page/advert-head';
 import { unstruck } from '../page/amounts-in-lines';
 import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
 import { USED } from '../page/condition-words';
+import { countryOfAddress } from '../page/country';
 import { type Block, descriptionsOf, isSentence as isTold, range } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
 import {

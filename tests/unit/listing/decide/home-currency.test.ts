@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { countryOfAddress, homeCurrency } from '../../../../src/listing/decide/home-currency';
+import { homeCurrency } from '../../../../src/listing/decide/home-currency';
+import { countryOfAddress } from '../../../../src/listing/page/country';
 import { readListing } from '../../../../src/listing/read';
 import { documentOf } from '../dom';
 
