@@ -42,8 +42,8 @@ const PRICES: [amount: string, currency: string][] = [
   ['og:price:amount', 'og:price:currency'],
 ];
 
-/** "US-OR", "en_CA", "Canada"; the locales of the greatest countries stand in heads that nobody has changed. */
-const COUNTRIES = /^(?:geo\.(?:region|country)|og:(?:locale|country-name))$/;
+/** "US-OR", "en_CA"; the locales of the greatest countries stand in heads that nobody has changed. */
+const COUNTRIES = /^(?:geo\.region|og:locale)$/;
 
 /** What the head says to machines: Open Graph and product tags, plain meta, the title, the canonical address. */
 export function fromMeta({ metas, title, url, base, language, page }: Harvest): MetaFindings {

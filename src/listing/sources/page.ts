@@ -202,7 +202,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
 
 const countriesOf = ({ lines, zones, cards }: Reading): string[] =>
   lines.flatMap(({ text }, line) =>
-    text.length > ADDRESS_MOST || zones[line] === AWAY || cards.lines.has(line) ? [] : (countryOfAddress(text) ?? []),
+    text.length < ADDRESS_MOST && zones[line] !== AWAY && !cards.lines.has(line) ? (countryOfAddress(text) ?? []) : [],
   );
 
 /** Titles by all that speaks for them, best first. */

@@ -52,9 +52,10 @@ describe('the currency that a sign means on a page', () => {
     ['14 Treadle Lane, Lower Fettle, OR 97099-1200', 'us'],
     ['Fettle Bay, BC V0X 1Y2', 'ca'],
     ['Fettle Creek VIC 3999', 'au'],
-    ['99999 Fettle, NB', null],
-    ['Model TX, 12000 made', null],
-    ['Serial MB 12345', null],
+    ['99999 Fettle, NB', undefined],
+    ['Model TX, 12000 made', undefined],
+    ['Fettle, NL 64000', undefined],
+    ['Serial MB 12345', undefined],
   ])('an address such as "%s" is written in %s', (text, country) => {
     expect(countryOfAddress(text)).toBe(country);
   });
