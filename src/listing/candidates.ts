@@ -118,12 +118,10 @@ export function candidatesIn(asRead: Harvest): Found {
   const isRead = visible.candidates.some((one) => one.field === 'condition' && tellsCondition(one));
   const candidates = [...told, ...visible.candidates, ...shownWords(told, visible)].filter((candidate) => {
     if (candidate.field === 'condition') {
-      if (!tellsCondition(candidate)) return false;
+      const isNew = isNewTerm(candidate);
       // Templates tell machines of all that they show that it is new: less than what people read, and nothing where they don't.
-      if (isNewTerm(candidate)) {
-        if (!isRead) return false;
-        candidate.weight = Math.min(candidate.weight, OF_ANOTHER);
-      }
+      if (!tellsCondition(candidate) || (isNew && !isRead)) return false;
+      if (isNew) candidate.weight = OF_ANOTHER;
     }
     if (candidate.field === 'photo') {
       const address = absolute(candidate.value, harvest.base);
