@@ -5,7 +5,7 @@ import { alone, apart, hintOf, isGlued, isSentence, isStruck, unstruck, WORDS_MO
 import { isAsked } from './asked-in-words';
 import { columnLabel } from './columns';
 import { withoutInstalments } from './instalments';
-import { HUNDREDTHS, hintsAround, isNamedPrice, onlyCurrency } from './named-price';
+import { HUNDREDTHS, hintsAround, IN_RAND, isNamedPrice, onlyCurrency } from './named-price';
 import { isOneOfButtons } from './offer-buttons';
 import { OLD_NAMES, OTHER_NAMES, PRICE_NAMES } from './price-names';
 import { isOnly, type Reading, sizeOf } from './reading';
@@ -116,7 +116,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
       starting: isStartingBid(said),
       asked: asked !== null,
       isKnown: rowLabel(label) === 'price' && lines[index - 1]?.box !== line.box && !isOnly(line, CONTROL),
-      currency: HUNDREDTHS.test(text) ? onlyCurrency(reading) : null,
+      currency: IN_RAND.test(text) ? 'ZAR' : HUNDREDTHS.test(text) ? onlyCurrency(reading) : null,
     });
     if (found.length >= 200) break;
   }
@@ -221,7 +221,7 @@ function isPriceWithoutSign(reading: Reading, line: Line, isKnown: boolean, isLa
   if (/^[a-z]{3,} (?:19|20)\d\d$/i.test(line.text)) return false;
   if (/\d/.test(line.text))
     return isLabelled ? /^\D{0,6}\d[\d.,' ]{0,20}(?! ?%)\D{0,14}$/.test(line.text) : isNamedPrice(reading, line);
-  return isKnown || PRICE_NAMES.test(hintsAround(reading, line));
+  return line.text.length > 1 && (isKnown || PRICE_NAMES.test(hintsAround(reading, line)));
 }
 
 /** The label that stands before a line: the cell or term of its row, or a short line just before in the same box. */

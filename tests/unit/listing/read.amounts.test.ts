@@ -303,3 +303,14 @@ it('reads the price behind a long heading', () => {
   const listing = readListing(documentOf(`<html lang="en"><title>${title}</title><h2>${heading}</h2><p>${WORDS}</p>`));
   expect(listing.price?.amount).toBe('8500');
 });
+
+it('reads rands where an element is called the price', () => {
+  expect(priceOf('<p class="price">R 4 500</p>', 'en-za')).toEqual(['4500', 'ZAR', 'asking']);
+  expect(priceOf('<p class="price">R4,500.00</p>', 'en', 'https://market.example.za/1')).toEqual([
+    '4500.00',
+    'ZAR',
+    'asking',
+  ]);
+  expect(priceOf('<p class="price">R 4 500</p>')).toEqual(['4500', 'ZAR', 'asking']);
+  expect(priceOf('<p>R 80</p><p class="price">£45</p>')?.[0]).toBe('45');
+});
