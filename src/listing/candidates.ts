@@ -3,6 +3,9 @@ import { wellDecodedHarvest } from './decide/decoded-harvest';
 import { guessLanguage } from './decide/language';
 import { offersIn } from './decide/offers';
 import { plain } from './decide/plain';
+import { amountsIn } from './page/amounts';
+import { isNewTerm, tellsCondition } from './page/condition-words';
+import { countryOfAddress } from './page/country';
 import { sharedWords } from './page/shared-words';
 import { fromJsonLd } from './sources/json-ld';
 import { fromMeta } from './sources/meta';
@@ -37,6 +40,8 @@ export interface Found {
   offers: number;
   /** Lower case, or null. */
   language: string | null;
+  /** Countries that the page says it is in, or its advert. */
+  countries: string[];
 }
 
 /** All that the sources of a harvest say, field by field, before anything is decided. */
@@ -84,6 +89,10 @@ export function candidatesIn(asRead: Harvest): Found {
     { main: rdfa.main, source: 'rdfa' as const },
   ].flatMap(({ main, source }) => (main ? [{ main, source, weight: isNamed(main) ? 0.9 : OF_ANOTHER }] : []));
   const structured = mains.flatMap(({ main, source, weight }) => candidatesOf(main, source, weight));
+  // "Hand crank for £45", told to machines of a page that calls the thing by its name alone.
+  if (best && best.weight >= PLAIN_TITLE && amountsIn(best.value).length === 0)
+    for (const one of [...structured, ...meta.candidates])
+      if (one.field === 'title' && amountsIn(one.value).length > 0) one.weight = Math.min(one.weight, OF_ANOTHER);
   const state = fromState(harvest.state, { ...about, titles, shown: visible.price >= 0.2 || visible.marks.contact });
   const isProduct = mains.some(({ weight }) => weight > OF_ANOTHER);
   const isLaidOut = (visible.marks.particulars || visible.marks.selling) && visible.rows >= 2;
@@ -106,7 +115,14 @@ export function candidatesIn(asRead: Harvest): Found {
 
   const told = [...structured, ...state, ...meta.candidates];
   const counts = new Map<FieldName, number>();
+  const isRead = visible.candidates.some((one) => one.field === 'condition' && tellsCondition(one));
   const candidates = [...told, ...visible.candidates, ...shownWords(told, visible)].filter((candidate) => {
+    if (candidate.field === 'condition') {
+      const isNew = isNewTerm(candidate);
+      // Templates tell machines of all that they show that it is new: less than what people read, and nothing where they don't.
+      if (!tellsCondition(candidate) || (isNew && !isRead)) return false;
+      if (isNew) candidate.weight = OF_ANOTHER;
+    }
     if (candidate.field === 'photo') {
       const address = absolute(candidate.value, harvest.base);
       if (address === null) return false;
@@ -122,7 +138,13 @@ export function candidatesIn(asRead: Harvest): Found {
   ];
   const shown = harvest.page.lines.slice(0, OPENING).map(({ text }) => text);
   const language = meta.language ?? guessLanguage(said.join('\n')) ?? guessLanguage(shown.join('\n'));
-  return { candidates, offers, language };
+  const places = structured.filter(({ field }) => field === 'place').map(({ value }) => value);
+  const countries = [
+    ...meta.countries,
+    ...visible.countries,
+    ...places.map((value) => countryOfAddress(value) ?? value.slice(value.lastIndexOf(',') + 1).trim()),
+  ];
+  return { candidates, offers, language, countries };
 }
 
 /** What is told of the thing itself is rather its description than the block that a name says is one; a summary is not. */

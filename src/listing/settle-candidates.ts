@@ -2,18 +2,14 @@ import { settleKind } from './decide/kinds';
 import { settleDate } from './decide/listed-date';
 import { settlePhotos } from './decide/photos';
 import { saleIn, sellerIn } from './decide/sale-words';
-import { type Found, foundIn, settleWritten } from './settle-written';
+import { type Found, foundIn, type OfPage, settleWritten } from './settle-written';
 import type { Candidate, Listing } from './types';
 
 /**
  * What an advert on a page says, from what was found of each field there. `asOf`: the day of reading, ISO 8601, which
  * "3 days ago" is counted from, or null.
  */
-export function settleCandidates(
-  candidates: readonly Candidate[],
-  page: Pick<Listing, 'url' | 'offers' | 'language'>,
-  asOf: string | null = null,
-): Listing {
+export function settleCandidates(candidates: readonly Candidate[], page: OfPage, asOf: string | null = null): Listing {
   const of = foundIn(candidates);
   const listing = settleWritten(of, page);
   return page.offers === 1 ? onlyOnPages(listing, of, asOf) : listing;

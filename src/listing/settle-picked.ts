@@ -14,11 +14,12 @@ export function settlePicked(
   asOf: string | null,
   picks: Picks,
 ): { listing: Listing; lapsed: Lapsed[] } {
-  const { candidates, offers, language } = candidatesIn(harvest);
-  const own = settleCandidates(candidates, { url, offers, language }, asOf);
+  const { candidates, ...said } = candidatesIn(harvest);
+  const page = { url, ...said };
+  const own = settleCandidates(candidates, page, asOf);
   const lapsed: Lapsed[] = [];
   const told = new Map<Pickable, Candidate[]>();
-  const alone = (one: Candidate) => settleCandidates([one], { url, offers: 1, language: own.language }, asOf);
+  const alone = (one: Candidate) => settleCandidates([one], { ...page, offers: 1, language: own.language }, asOf);
 
   for (const field of PICKABLE) {
     const pick = picks[field];
@@ -41,7 +42,7 @@ export function settlePicked(
   if (told.size === 0) return { listing: own, lapsed };
 
   const others = candidates.filter(({ field }) => !told.has(field as Pickable));
-  const listing = settleCandidates([...others, ...[...told.values()].flat()], { url, offers, language }, asOf);
+  const listing = settleCandidates([...others, ...[...told.values()].flat()], page, asOf);
   for (const field of told.keys()) listing.fields[field] = noteByUser(own, listing, field, picks[field]!);
   // A bare amount is in the money of the page's own price.
   if (listing.price && !/[\p{Sc}\p{L}]/u.test(listing.priceText))

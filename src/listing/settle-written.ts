@@ -31,6 +31,9 @@ export const emptyListing = (url: string | null): Listing => ({
   fields: {},
 });
 
+/** What is said of a page as a whole. `countries`: those that it says it is in, or its advert. */
+export type OfPage = Pick<Listing, 'url' | 'offers' | 'language'> & { countries?: readonly string[] };
+
 /** What was found of each field, tidied. */
 export type Found = (field: FieldName) => Candidate[];
 
@@ -52,7 +55,7 @@ export function foundIn(candidates: readonly Candidate[]): Found {
  * What an advert says in words that somebody wrote for it, whether on a page or in a draft. Each field is decided by
  * stated reasons; what lost is kept as an alternative. What only pages say is settled beside it.
  */
-export function settleWritten(of: Found, page: Pick<Listing, 'url' | 'offers' | 'language'>): Listing {
+export function settleWritten(of: Found, page: OfPage): Listing {
   const listing: Listing = { ...emptyListing(page.url), offers: page.offers, language: page.language };
   if (page.offers === 0) return listing;
 
@@ -70,7 +73,8 @@ export function settleWritten(of: Found, page: Pick<Listing, 'url' | 'offers' | 
   }
   listing.language ??= guessLanguage(`${listing.title}\n${listing.description}`);
 
-  const price = settlePrice(of('price'), listing.language, homeCurrency(listing.language, page.url));
+  const home = homeCurrency(listing.language, page.url, page.countries);
+  const price = settlePrice(of('price'), listing.language, home);
   if (price) {
     listing.price = price.price;
     listing.priceText = price.text;

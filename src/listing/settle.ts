@@ -23,6 +23,6 @@ export function settle(
 
 /** The same without a net: throws where a harvest is none, or where this reader is wrong. */
 export function judge(harvest: Harvest, url: string | null, asOf: string | null = null): Listing {
-  const { candidates, offers, language } = candidatesIn(harvest);
-  return settleCandidates(candidates, { url, offers, language }, asOf);
+  const { candidates, ...page } = candidatesIn(harvest);
+  return settleCandidates(candidates, { url, ...page }, asOf);
 }

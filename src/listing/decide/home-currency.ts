@@ -25,6 +25,11 @@ const OF_COUNTRY = new Map(
     hu: 'HUF',
     in: 'INR',
     za: 'ZAR',
+    usa: 'USD',
+    'united states': 'USD',
+    canada: 'CAD',
+    australia: 'AUD',
+    'new zealand': 'NZD',
   }),
 );
 
@@ -45,12 +50,20 @@ const OF_LANGUAGE = new Map(
 
 /**
  * The currency that a page's readers take a sign for that several share, or null: by the country of its language tag
- * (BCP 47, "de-ch"), its language, or the country of its host.
+ * (BCP 47, "de-ch"), its language, or the country of its host; else by the `countries` that it says it is in, or the
+ * advert is. Null too where these are at odds: a template's "en-us" over an address elsewhere.
  */
-export function homeCurrency(language: string | null, url: string | null): string | null {
+export function homeCurrency(
+  language: string | null,
+  url: string | null,
+  countries: readonly string[] = [],
+): string | null {
+  const stated = new Set(countries.flatMap((country) => OF_COUNTRY.get(country.toLowerCase()) ?? []));
   const [tongue = '', ...parts] = (language ?? '').toLowerCase().split('-');
   const region = parts.find((part) => /^[a-z]{2}$/.test(part));
-  if (region) return OF_COUNTRY.get(region) ?? null;
   const country = /^https?:\/\/[^/:]*\.([a-z]{2})(?:[/:]|$)/i.exec(url ?? '')?.[1]?.toLowerCase() ?? '';
-  return OF_LANGUAGE.get(tongue) ?? OF_COUNTRY.get(country) ?? null;
+  const own = region ? OF_COUNTRY.get(region) : (OF_LANGUAGE.get(tongue) ?? OF_COUNTRY.get(country));
+  const [first = null] = stated;
+  if (own === undefined) return region || stated.size > 1 ? null : first;
+  return stated.size === 0 || stated.has(own) ? own : null;
 }

@@ -22,7 +22,7 @@ export function wellDecoded(text: string): string {
   // The no-break space of "\u00c3\u00a0", or one by itself ("\u00c2\u00a0"), was tidied to a space.
   return text
     .replace(/(?<!\p{L})\u00c3 (?=\p{Ll}|\u00c3|\u00e2\u20ac)/gu, '\u00e0 ')
-    .replace(/(?<!\p{L})\u00c2 /gu, ' ')
+    .replace(/(?<!\p{L})\u00c2 |\u00c2 (?=\d)/gu, ' ')
     .replace(SEQUENCE, (written) => {
       const bytes = Uint8Array.from(written, byteOf);
       const meant = new TextDecoder('utf-8').decode(bytes);

@@ -6,6 +6,9 @@ const JOINS = /(?:\s*[,|–—(-]\s*|\s+(?:in|en|à|a|bei|te|i|w|v|em)\s+)$/iu;
 
 /** A title without the place that the page glued to its end: "Typewriter in Netherholme", "Typewriter - Netherholme". */
 export function withoutPlace(title: string, place: string): string {
+  // A number of both: the "place" is itself a part of the title, "Treadle 1600 - Brindfold" or a street.
+  const [number] = /\d+/.exec(place) ?? [];
+  if (number && title.includes(number)) return title;
   const folded = fold(title);
   for (const name of [place, place.split(/[,(/]/)[0]!.replace(/\S*\d\S*/g, '')]) {
     const its = fold(name).text.trim();

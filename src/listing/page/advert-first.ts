@@ -1,5 +1,5 @@
 import { LINK, type Line } from '../types';
-import { type AdvertHead, advertHeadOf, isSetOff } from './advert-head';
+import { type AdvertHead, advertHeadOf, isSetOff, PRICE_LEAST } from './advert-head';
 import type { Block } from './description';
 import type { PagePrice } from './prices';
 import { isOnly, type Reading } from './reading';
@@ -15,6 +15,12 @@ const LITTLE = 0.3;
 /** A window's words that name a thing, and not the part of a site. */
 const NAMING = 3;
 const HEADING = 0.65;
+/** Lines between a title and the price beside it. */
+const WITH_PRICE = 6;
+const isWithPrice = (prices: readonly PagePrice[], title: number): boolean =>
+  prices.some(
+    ({ text, line, weight }) => weight >= PRICE_LEAST && Math.abs(line - title) <= WITH_PRICE && /\d/.test(text),
+  );
 
 /**
  * Puts the advert's head before a title that nothing tells of the thing again: one over another part of the page, or over
@@ -25,7 +31,12 @@ export function raiseHead(
   titles: Heading[],
   { line, from, to }: AdvertHead,
   evidence: TitleEvidence,
-  { reading, windowTitle, told }: { reading: Reading; windowTitle: string; told: readonly string[] },
+  {
+    reading,
+    windowTitle,
+    told,
+    prices,
+  }: { reading: Reading; windowTitle: string; told: readonly string[]; prices: readonly PagePrice[] },
 ): void {
   const [best] = titles;
   const text = withoutState(reading.lines[line]!.text);
@@ -39,7 +50,9 @@ export function raiseHead(
       !isUntold(text) ||
       hasMenu(reading, best.line, line) ||
       (wordsOf(best.text).length < NAMING && isSetOff(reading, line));
-    if (isNamed(best.text) && !isPart) return;
+    // The price stands with it, and away from the other.
+    const isPriced = isWithPrice(prices, best.line) && !isWithPrice(prices, line);
+    if (isNamed(best.text) && (isPriced || !isPart)) return;
     best.weight = Math.min(best.weight, 0.1);
     if (!isInside) best.isSite = true;
   } else if (told.some((title) => !isUntold(title) || sharedWords(title, text) > LITTLE)) return;

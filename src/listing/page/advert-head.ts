@@ -25,7 +25,7 @@ const HEAD_MOST = 150;
 /** Lines of a row of labels and values; in a longer one parts of the page stand side by side. */
 const CELLS_MOST = 6;
 /** From this weight on an amount is a price that belongs to what stands beside it. */
-const PRICE_LEAST = 0.4;
+export const PRICE_LEAST = 0.4;
 
 /**
  * The line that heads the smallest part of the page in which the seller's words stand together with a photograph or a

@@ -53,7 +53,7 @@ export const isStruck = (line: Line, amount: Amount): boolean => ((runOf(line, a
  */
 export function written(line: Line, amount: Amount | null, all: Amount[], isHeading: boolean): string {
   const { text, runs } = line;
-  if (!amount || isSentence(text)) return text;
+  if (!amount || (isSentence(text) && !isHeading)) return text;
   if (isGlued(line, amount)) return text.slice(amount.start, amount.end);
   // "€39,-" glued to "1 in stock" of another element.
   const glued = runs?.find(({ at }) => at >= amount.end && at <= amount.end + 1 && at > 0 && !/\s/.test(text[at - 1]!));

@@ -24,7 +24,10 @@ const INSTALMENT =
 const BEFORE_OTHER =
   /\b(?:was|before|previously|originally|save|sparen|economisez|instead of|statt|bisher|vorher|ehemals|au lieu de|van|voorheen|in plaats van|invece di|anziche|prima|antes|en vez de|precio anterior|prezzo precedente|ancien prix|alter preis|ursprunglich|tidigare|ordinarie pris)\b/;
 const OTHER_MONEY =
-  /\b(?:saving|off|rrp|msrp|list price|listino|nieuwprijs|nypris|prezzo (?:da |del )?nuovo|precio nuevo|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|voucher|preisvorschlag|minimum offer|least offer|offre minimum|suggestion|gutschein|coupon|credit|minimum order|estimate[ds]?|est\.|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|proteção|approximately|umgerechnet|converted|equivalent|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye)\b/;
+  /\b(?:saving|off|rrp|msrp|list price|listino|nieuwprijs|nypris|prezzo (?:da |del )?nuovo|precio nuevo|retail|new price|neupreis|np|uvp|prix neuf|insured|insurance|versichert\w*|deposit|kaution|caution|acompte|anzahlung|fees?|gebuhr\w*|voucher|preisvorschlag|minimum offer|least offer|offre minimum|suggestion|gutschein|coupon|credit|minimum order|estimate[ds]?|estimation|schatz\w*|taxe|vardering|vurdering|taxat\w*|stima|valutazione|tasacion|szacun\w*|odhad|next bid|minimum bid|(?:min|minst)\.? (?:bid|bud)|prochaine enchere|nachstes gebot|prossima offerta|premium|aufgeld|protection|protezione|protecao|kauferschutz|proteccion|approximately|umgerechnet|converted|equivalent|worth|valued at|valeur|waarde|wert|cost me|paid|bezahlt|gekostet|paye|(?:median|average|gemiddelde) (?:\w+ )?(?:price|prijs)|durchschnittspreis|(?:prix|precio|prezzo|preco) (?:moyen|medio)|hors honoraires)\b/;
+
+/** What a piece of ground, or of power, costs: "£289 / sqft", "Price per area". */
+const OF_MEASURE = /(?:\/|\b(?:per|pro|par|por|al|au|je)\b) ?(?:m2|mq|qm|sq\b|sq\.|sq[fm]|square|area|kwh)/;
 
 const BID =
   /\b(?:bid|hochstgebot|startgebot|gebot|enchere|mise a prix|bod|offerta attuale|base d'asta|puja|bud|utropspris|aktualna (?:oferta|cena)|licytacja|cena wywolawcza|vyvolavaci cena|prihoz|lance|korkein tarjous)\b/;
@@ -58,9 +61,15 @@ const TAX_BEHIND = new RegExp(
   `^\\W*(?:(?:ex|excl|excluding|without|before|ohne|zzgl|exkl|hors|excl|sans|sin|senza|escl|uden|utan|netto)\\b\\.? ?(?:of )?${TAX}|h\\.?t\\b|${TAX}$)`,
 );
 
+const ESTIMATED = /\best\.\s*$/;
 /** True where the words say that an amount is something other than the price. */
 export function isOtherMoney(folded: string): boolean {
-  return BEFORE_OTHER.test(folded) || (TAX_ALONE.test(folded) && !TAX_WITHIN.test(folded)) || isOtherBehind(folded);
+  return (
+    BEFORE_OTHER.test(folded) ||
+    ESTIMATED.test(folded) ||
+    (TAX_ALONE.test(folded) && !TAX_WITHIN.test(folded)) ||
+    isOtherBehind(folded)
+  );
 }
 
 /** By how much a price was lowered says nothing against what it is now. */
@@ -70,6 +79,7 @@ const SHARE_OFF =
 const isOtherBehind = (folded: string): boolean =>
   (POSTAGE.test(folded) && !WITH_POSTAGE.test(folded)) ||
   INSTALMENT.test(folded) ||
+  OF_MEASURE.test(folded) ||
   TAX_BEHIND.test(folded) ||
   OTHER_MONEY.test(folded);
 

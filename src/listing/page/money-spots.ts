@@ -12,6 +12,8 @@ const HELD = new RegExp(`[${LETTER}\\d.,]`);
 
 /** Signs, codes and names of currencies. */
 const SIGN = `(?:US|AU|CA|NZ|A|C)?[$]|[€£¥₹₽₺₴₩₪₸₾₼₫₱₦฿]|(?:EUR|USD|GBP|CHF|CAD|AUD|NZD|SGD|HKD|SEK|NOK|DKK|ISK|PLN|CZK|HUF|RON|BGN|TRY|UAH|RUB|JPY|CNY|INR|ZAR|BRL|MXN|ARS|CLP|COP|UYU|PEN|AED|ILS)(?![a-z])|(?:Euros?|pounds|quid|dollars?|bucks|francs?|franken|pesos?|rupees?|yen|yuan|kronor|kroner|korun[ay]?|z[lł]otych|forint|lei|Fr\\.|SFr\\.?|Kč|zł|Ft|kr\\.?|Rs\\.?|円|元|руб|грн|лв|тг|тенге|дин|ден)(?![${LETTER}])`;
+/** What an engine lets out, by the norm of the year: "Euro 5". */
+const NORM = /^Euro ?[1-7]$/i;
 /** Characters of the longest sign and a space behind it. */
 const SIGN_MOST = 10;
 const NUMBER = `\\d(?:(?:[\\d.,'’]|[ \\u00a0\\u202f](?=\\d{3}(?!\\d))){0,18}\\d)?(?:[.,]?\\s?[-–—]{1,2}(?!\\s?[\\d$¢-¥₠-⃀]))?\\s?k?(?![${LETTER}\\d])`;
@@ -59,7 +61,8 @@ function spotAt(text: string, number: number, from: number): Spot | null {
   const before = text.slice(Math.max(from, number - SIGN_MOST), number);
   const sign = before === '' ? null : SIGN_BEFORE.exec(before);
   const end = sign ? endOf(NUMBER_HERE, text, number) : -1;
-  if (sign && end >= 0) return { start: number - sign[0].length, end: Math.max(end, endOf(SIGN_BEHIND, text, end)) };
+  if (sign && end >= 0 && !NORM.test(text.slice(number - sign[0].length, end)))
+    return { start: number - sign[0].length, end: Math.max(end, endOf(SIGN_BEHIND, text, end)) };
   if (number > 0 && HELD.test(text[number - 1]!)) return null;
   for (const pattern of BY_THEMSELVES) {
     const end = endOf(pattern, text, number);

@@ -33,11 +33,13 @@ function currenciesOf({ lines }: Reading): ReadonlySet<string | null> {
 /** A sign without an amount, in brackets: "All prices in euro (€)". */
 const IN_MONEY = /\(([^\s\w()]{1,2})\)/;
 
-/** Digits with hundredths and nothing else, in an element called the price. */
+/** Digits with hundredths and nothing else, or with a letter that is much else elsewhere, in an element called the price. */
 export function isNamedPrice(reading: Reading, line: Line): boolean {
-  const hints = HUNDREDTHS.test(line.text) ? hintsAround(reading, line) : '';
+  const hints = HUNDREDTHS.test(line.text) || IN_RAND.test(line.text) ? hintsAround(reading, line) : '';
   return PRICE_NAMES.test(hints) && !OTHER_NAMES.test(hints) && !OLD_NAMES.test(hints);
 }
+/** The one currency that is written with this letter alone. */
+export const IN_RAND = /^R ?\d[\d ,.]*$/;
 export const HUNDREDTHS = /^\d{1,3}(?:[.,' ]?\d{3})*[.,]\d\d$/;
 
 /** Class and property words of the elements close around an amount, or around a line. */

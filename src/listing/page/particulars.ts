@@ -4,7 +4,7 @@ import { readDate } from '../decide/dates';
 import { daysAgo } from '../decide/relative-date';
 import { type Candidate, CONTROL, type FieldName } from '../types';
 import { amountsIn } from './amounts';
-import { CONDITION_WORDS } from './condition-words';
+import { CONDITION_WORDS, isTwofold, NEW_PART } from './condition-words';
 import { headingLabel } from './heading-labels';
 import { type Piece, piecesOf } from './pieces';
 import { isOnly, levelOf, type Reading } from './reading';
@@ -90,7 +90,8 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
     if (label === 'serial' || SERIAL_NAMES.test(hint)) add('serial', text, label ? 0.8 : 0.45);
     const condition = /\d/.test(text)
       ? 0
-      : (CONDITION_WORDS.test(folded) && folded.split(' ').length <= 7 ? 0.35 : 0) +
+      : (CONDITION_WORDS.test(folded) && folded.split(' ').length <= 7 && !NEW_PART.test(folded) ? 0.35 : 0) +
+        (isTwofold(folded) ? 0.1 : 0) +
         (label === 'condition' ? 0.5 : 0) +
         (CONDITION_NAMES.test(hint) ? 0.35 : 0);
     if (condition > 0 && condition + near >= 0.39) add('condition', text, condition + near);

@@ -5,7 +5,7 @@ import { alone, apart, hintOf, isGlued, isSentence, isStruck, unstruck, WORDS_MO
 import { isAsked } from './asked-in-words';
 import { columnLabel } from './columns';
 import { withoutInstalments } from './instalments';
-import { HUNDREDTHS, hintsAround, isNamedPrice, onlyCurrency } from './named-price';
+import { HUNDREDTHS, hintsAround, IN_RAND, isNamedPrice, onlyCurrency } from './named-price';
 import { isOneOfButtons } from './offer-buttons';
 import { OLD_NAMES, OTHER_NAMES, PRICE_NAMES } from './price-names';
 import { isOnly, type Reading, sizeOf } from './reading';
@@ -59,10 +59,17 @@ export function pricesOf(reading: Reading): PagePrice[] {
     );
     const isKnown = rowLabel(label) === 'price' || (isLabelled && !isPriceLabel(label));
     const joined = all.length === 0 ? joinedAmount(reading, index) : null;
-    if (all.length === 0 && joined === null && !isPriceWithoutSign(reading, line, isKnown, isLabelled)) continue;
+    if (
+      all.length === 0 &&
+      joined === null &&
+      !isPriceWithoutSign(reading, line, isKnown, isPriceLabel(label) || howIn(fold(label).text) === 'bid')
+    )
+      continue;
     if (all.length > 0 && isOneOfButtons(reading, index)) continue;
     if (label && (rowLabel(label) === 'postage' || isOtherMoney(fold(label).text))) continue;
-    const asked = isSentence(line.text) ? askedIn(unstruck(line), all) : null;
+    // However long, a heading is no sentence.
+    const isProse = isSentence(line.text) && reading.level[line.box] === 0;
+    const asked = isProse ? askedIn(unstruck(line), all) : null;
     const possible = all.filter((one) => !one.other && !isStruck(line, one));
     const whole = joined === null ? null : { start: 0, end: line.text.length, other: false, how: null };
     const amount =
@@ -77,7 +84,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
     if (isPriceName && OTHER_NAMES.test(hints)) continue;
     const isOld = isPriceName && OLD_NAMES.test(hints);
     // A price that is only told ("I paid £140") is none that is asked.
-    if (amount && !asked && isSentence(line.text) && !isPriceName) continue;
+    if (amount && !asked && isProse && !isPriceName) continue;
 
     const before = amount ? fold(unstruck(line).slice(0, amount.start)).text : '';
     const said = `${fold(label).text} ${before.slice(-30)}`;
@@ -101,6 +108,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
         hints,
         before,
         how,
+        isProse,
         isAsked: asked !== null,
         isStarting: isStartingBid(said),
       }),
@@ -108,7 +116,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
       starting: isStartingBid(said),
       asked: asked !== null,
       isKnown: rowLabel(label) === 'price' && lines[index - 1]?.box !== line.box && !isOnly(line, CONTROL),
-      currency: HUNDREDTHS.test(text) ? onlyCurrency(reading) : null,
+      currency: IN_RAND.test(text) ? 'ZAR' : HUNDREDTHS.test(text) ? onlyCurrency(reading) : null,
     });
     if (found.length >= 200) break;
   }
@@ -117,8 +125,10 @@ export function pricesOf(reading: Reading): PagePrice[] {
   const usual = old.find((one) => isInPanel(one) && /\d/.test(one.text));
   if (usual && !found.some((one) => isInPanel(one) && /\d/.test(one.text))) found.push(usual);
   // A stray amount is none: of a partner's offer, of a gift to the site.
-  // A page that says in the price's own place that it names none.
-  if (found.some(({ text, isKnown, how }) => isKnown && how === null && !/\d/.test(text)))
+  // A page that says in the price's own place that it names none; what is far from it is asked by a form.
+  const namesNone = ({ text, line, isKnown, how }: PagePrice) =>
+    isKnown && how === null && !/\d/.test(text) && Math.abs(line - Math.max(0, reading.titleLine)) <= LINES_OF_ADVERT;
+  if (found.some(namesNone))
     found = found.filter(({ text, asked, weight }) => asked || weight >= PLAIN || !/\d/.test(text));
   found = withoutInstalments(found).filter(({ weight, asked }) => asked || weight >= THIN);
   // Where others bid, a price for which it could be had at once is not the one that it stands at.
@@ -141,16 +151,19 @@ function weightOf(
     hints: string;
     before: string;
     how: PriceHow | null;
+    isProse: boolean;
     isAsked: boolean;
     isStarting: boolean;
   },
 ): number {
   const line = lines[index]!;
-  if (isSentence(line.text) && !isPriceLabel(its.before.trim())) return its.isAsked ? 0.25 : 0.1;
+  if (its.isProse && !isPriceLabel(its.before.trim())) return its.isAsked ? 0.25 : 0.1;
   let weight = 0.3;
-  if (its.isLabelled || isPriceLabel(its.before.trim()) || PRICE_NAMES.test(its.before.slice(-30))) weight += 0.3;
-  if (PRICE_NAMES.test(its.hints)) weight += 0.25;
   const distance = titleLine < 0 ? index : Math.abs(index - titleLine);
+  // Far from the title a "sum" is anybody's: of a guarantee, of a firm's capital.
+  const isNamed = distance <= LINES_OF_ADVERT && PRICE_NAMES.test(its.before.slice(-30));
+  if (its.isLabelled || isPriceLabel(its.before.trim()) || isNamed) weight += 0.3;
+  if (PRICE_NAMES.test(its.hints)) weight += 0.25;
   if (distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
   else if (distance <= LINES_OF_ADVERT) weight += 0.04;
   if (its.amount && its.amount.end - its.amount.start >= line.text.length * 0.5) weight += 0.1;
@@ -201,12 +214,14 @@ function bidsAfter({ lines }: Reading, index: number, end: number): PriceHow | n
   return next || (own.length < 60 && BIDS.test(fold(own.slice(end)).text.trim())) ? 'bid' : null;
 }
 
-/** A bare number under a price label; or words ("Free") under one, or where a class says price. */
+/** A bare number under a price label, but not how many were "Sold"; or words ("Free") under one, or where a class says price. */
 function isPriceWithoutSign(reading: Reading, line: Line, isKnown: boolean, isLabelled: boolean): boolean {
   if (line.text.length > WORDS_MOST) return false;
+  // "Sold", and below it "June 1932".
+  if (/^[a-z]{3,} (?:19|20)\d\d$/i.test(line.text)) return false;
   if (/\d/.test(line.text))
     return isLabelled ? /^\D{0,6}\d[\d.,' ]{0,20}(?! ?%)\D{0,14}$/.test(line.text) : isNamedPrice(reading, line);
-  return isKnown || PRICE_NAMES.test(hintsAround(reading, line));
+  return line.text.length > 1 && (isKnown || PRICE_NAMES.test(hintsAround(reading, line)));
 }
 
 /** The label that stands before a line: the cell or term of its row, or a short line just before in the same box. */

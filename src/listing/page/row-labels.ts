@@ -20,7 +20,7 @@ export const rowLabel = labelReader({
     '|доставк*',
   condition:
     'condition|cond|state|overall condition|item condition|state of repair|zustand|artikelzustand|etat|conditie|staat|condizione|condizioni|stato|estado|condicion|' +
-    'condition of*|etat d*|condicion d*|estado d*|stato d*|condizioni d*|zustand d*|fahrzeugzustand|maschinenzustand|geratezustand|allgemeinzustand|erhaltung|erhaltungszustand|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|kunto|allapot|stare' +
+    'condition of*|building condition|objektzustand|etat d*|condicion d*|estado d*|stato d*|condizioni d*|zustand d*|fahrzeugzustand|maschinenzustand|geratezustand|allgemeinzustand|erhaltung|erhaltungszustand|skick|stand|tilstand|varens tilstand|stan|stan przedmiotu|stan techniczny|stav|stav zbozi|condicao|conservacao|kunto|allapot|stare' +
     '|состояние|стан|състояние',
   serial:
     'serial*|s/n|sn|nr de plaque|nr on the bed|seriennr|fabriknr|maschinennr|gehausenr|' +

@@ -1,8 +1,8 @@
 import { currencyBefore, isCurrency } from './money-spots';
 import type { Reading } from './reading';
 
-/** A number alone, as prices are written: no more than that, so that years and counts beside words are none. */
-const BARE = /^\d{1,3}(?:[.,'’ \u00a0\u202f]?\d{3})*(?:[.,]\d{2})?(?:[.,]?\s?[-–—]{1,2})?$/;
+/** A number alone, as prices are written: no more than that, so that years and counts beside words are none, nor the cents of another line. */
+const BARE = /^(?!0\d)\d{1,3}(?:[.,'’ \u00a0\u202f]?\d{3})*(?:[.,]\d{2})?(?:[.,]?\s?[-–—]{1,2})?$/;
 /** Levels up to the box around both. */
 const LEVELS_MOST = 3;
 const LINES_MOST = 12;

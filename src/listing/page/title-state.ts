@@ -19,7 +19,7 @@ export function stateBefore(text: string): string | null {
 /** That it is offered, and its number among others of a sale: what a site or a seller sets before what the thing is. */
 const OFFERED = fitted(
   'iu',
-)`^(?:(?:for sale|te koop|biete|verkaufe|zu verkaufen|zu verschenken|(?:je )?vends|[àa] (?:vendre|donner)|vendo|in vendita|se vende|en venta)\s*[:|–—-]|(?:lot[eo]?|los|kavel)\.?\s?(?:n[°ºro]\.?\s?)?\d{1,5}[a-z]?\s*[.:|·–—-])\s+(?=.{3})`;
+)`^(?:(?:for sale|te koop|biete|verkaufe|zu verkaufen|zu verschenken|(?:je )?vends|[àa] (?:vendre|donner)|vendo|in vendita|se vende|en venta)\s*[:|–—-]|(?:lot[eo]?|los|kavel|annonce|anzeige|advert)\.?\s?(?:n[°ºro]\.?\s?)?\d{1,9}[a-z]?\s*[.:|·–—-])\s+(?=.{3})`;
 /** "For sale" over an advert names nothing. */
 const ONLY_OFFERED = /^(?:for sale|te koop|zu verkaufen|à vendre|in vendita|se vende|en venta)[.:!]?$/i;
 /** What it stands in is set off by a mark. */
@@ -27,10 +27,15 @@ const SET_OFF = /^[^:|·.–—-]{3,20}[:|·.–—-]/;
 /** The state of the sale behind a title, in brackets or after a mark. */
 const BEHIND = /(?:[([]([^()[\]]{3,40})[)\]]|\s[•·|–—-]\s([^•·|–—]{3,40}))$/u;
 
-/** A title without the state of its sale, and without the words that only say that it is offered. */
+/** The number that a site gives to each: "Listing ID #204170". */
+const NUMBERED =
+  /(?:\s+[—–|-]\s*|\s+\(?)(?:(?:listing|item|stock|ad|ref|mls|product|order|posting)\W?)+(?:id|nr|no\.?|number)? ?# ?\d{4,}\)?$/i;
+
+/** A title without the state of its sale, and without the words that only say that it is offered, or its number. */
 export const withoutState = (text: string): string => {
   const stated = begins(text) ? text.replace(STATE, '') : text;
-  const bare = SET_OFF.test(stated) ? stated.replace(OFFERED, '') : stated;
+  const offered = SET_OFF.test(stated) ? stated.replace(OFFERED, '') : stated;
+  const bare = offered.includes('#') ? offered.replace(NUMBERED, '') : offered;
   const [behind = '', bracketed, marked] = BEHIND.exec(bare.slice(-48)) ?? [];
   const its = behind && saleIn(bracketed ?? marked ?? '') ? bare.slice(0, -behind.length).trimEnd() : bare;
   return its.length >= 3 ? its : text;

@@ -1,7 +1,7 @@
 import { fold } from '../../text/fold';
 import { readDate } from '../decide/dates';
 import { BOLD, CONTROL, LINK, type Line } from '../types';
-import { type Amount, amountsIn } from './amounts';
+import { type Amount, amountsIn, isPriceLabel } from './amounts';
 import { DESCRIPTION_WORDS } from './box-kinds';
 import { headingLabel } from './heading-labels';
 import { isOnly, type Reading, runsOf } from './reading';
@@ -196,9 +196,17 @@ function withoutPrice(line: Line, windowTitle: string): string {
   if (own.length >= SAID_LEAST && fold(windowTitle).text.startsWith(fold(own).text)) return own;
   if (before.trim().length >= 8 && fold(before.replace(PARTING_ENDS, '')).text === fold(windowTitle).text)
     return before.replace(PARTING_ENDS, '');
-  if (after.trim() === '' && /[|·,:–—-]\s*$/.test(before)) return before.replace(PARTING_ENDS, '');
+  // What stands in brackets behind it is said of the thing, or names the place.
+  if (/^\s*(?:\([^()]*\))?\s*$/.test(after) && /[|·,:–—-]\s*$/.test(before))
+    return withoutPriceLabel(before.replace(PARTING_ENDS, '')) + after.trimEnd();
   if (before.trim() === '' && /^\s*[|·,:–—-]/.test(after)) return after.replace(PARTING_ENDS, '');
   return line.text;
+}
+
+/** "Hand crank, asking price", as it stands before the price. */
+function withoutPriceLabel(before: string): string {
+  const [label = '', words = ''] = /[,;|·–—]\s*([^,;|·–—]{3,30})$/.exec(before) ?? [];
+  return words && isPriceLabel(words) ? before.slice(0, -label.length).trim() : before;
 }
 
 /** Where a way through the site ends with the page itself: links, and after them what is none. */

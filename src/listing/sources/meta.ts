@@ -20,6 +20,8 @@ export interface MetaFindings {
   /** The page's own address by its canonical link or og:url, absolute, or null. */
   canonical: string | null;
   language: string | null;
+  /** Countries that the head names, ISO 3166 or by name. */
+  countries: string[];
   /** The page says that it is about a product. */
   isProduct: boolean;
   /** It says that it is an article. */
@@ -39,6 +41,9 @@ const PRICES: [amount: string, currency: string][] = [
   ['product:price:amount', 'product:price:currency'],
   ['og:price:amount', 'og:price:currency'],
 ];
+
+/** "US-OR", "en_CA"; the locales of the greatest countries stand in heads that nobody has changed. */
+const COUNTRIES = /^(?:geo\.region|og:locale)$/;
 
 /** What the head says to machines: Open Graph and product tags, plain meta, the title, the canonical address. */
 export function fromMeta({ metas, title, url, base, language, page }: Harvest): MetaFindings {
@@ -94,6 +99,9 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
     canonical: canonical ? absolute(canonical, base) : null,
     language:
       /^\s*([a-z]{2,3}(?:[-_][a-z0-9]{2,8})*)\s*(?:$|,)/i.exec(tag)?.[1]?.toLowerCase().replaceAll('_', '-') ?? null,
+    countries: metas
+      .filter(([name, value]) => COUNTRIES.test(name) && !/^en_(?:US|GB)$/.test(value))
+      .map(([, value]) => value.replace(/^[a-z]{2}_|-.*$/g, '')),
     isProduct:
       /^(?:product|og:product|product\.item)\b/.test(first('og:type') ?? '') || said.has('product:price:amount'),
     isArticle: /^(?:article|blog|news)\b/.test(first('og:type') ?? '') && !said.has('product:price:amount'),

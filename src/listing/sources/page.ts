@@ -4,6 +4,8 @@ import { advertHeadOf } from '../page/advert-head';
 import { unstruck } from '../page/amounts-in-lines';
 import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
+import { USED } from '../page/condition-words';
+import { countryOfAddress } from '../page/country';
 import { type Block, descriptionsOf, isSentence as isTold, range } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
 import {
@@ -32,8 +34,12 @@ import { type Candidate, CONTROL, type PageText } from '../types';
 /** From this weight on a price stands plainly. */
 const PLAIN_PRICE = 0.5;
 const TITLES_MOST = 8;
+/** Longer lines tell of places, and are at none. */
+const ADDRESS_MOST = 120;
 /** From this weight on words stand under a label that says so. */
 const LABELLED = 0.85;
+/** What stands in a row of its own. */
+const LEAST_LABELLED = 0.7;
 /** From this weight on it is the advert that is said to be sold. */
 const SALE_SAID = 0.6;
 
@@ -55,14 +61,16 @@ export interface PageFindings {
   /** Labelled rows of known and of other labels. */
   rows: number;
   photos: number;
+  /** Countries that the addresses in its own part are written as in. */
+  countries: string[];
   /** Words that machines are told, as they are shown, with what belongs to them; null where they aren't. */
   shown: (told: string) => string | null;
 }
 
 /** A short line by which a seller labels something among other words: "Condition: rusty but whole". */
 const PLAIN_ROW = /^[^:]{3,30}:\s[^:]{2,60}$/;
-const isKnown = (text: string): boolean =>
-  ['condition', 'place'].includes(rowLabel(text.slice(0, text.indexOf(':'))) ?? '');
+const OF_THING: ReadonlySet<string> = new Set(['condition', 'place']);
+const isKnown = (text: string): boolean => OF_THING.has(rowLabel(text.slice(0, text.indexOf(':'))) ?? '');
 
 /** What the head says that helps to read the page. */
 export interface Head {
@@ -131,13 +139,20 @@ export function fromPage(page: PageText, head: Head): PageFindings {
 
   const own = new Set(blocks[0]?.lines);
   const isRowOfWords = (line: number) => PLAIN_ROW.test(reading.lines[line]!.text);
-  const isWords = (line: number) => own.has(line) && !(isRowOfWords(line) && isKnown(reading.lines[line]!.text));
+  const isWords = (line: number) => {
+    const { text } = reading.lines[line]!;
+    return own.has(line) && !(isRowOfWords(line) ? isKnown(text) : OF_THING.has(rowLabel(text) ?? ''));
+  };
   const rows = rowsOf(reading, (line) => isWords(line) || line === reading.titleLine);
   for (const { label, value } of rows) {
     const field = rowLabel(label);
     // A price row was weighed among the prices already.
     if (field === 'price' || field === 'postage' || field === 'skip') continue;
     if (field === 'place' && MAP.test(fold(value).text)) continue;
+    // "State: NB" is where it is.
+    if (field === 'condition' && /^[A-Z]{2}$/.test(value) && fold(label).text === 'state') continue;
+    if (!field && USED.test(fold(value).text))
+      candidates.push({ field: 'condition', value, source: 'page', weight: LEAST_LABELLED });
     if (field) candidates.push({ field, value, source: 'page', weight: 0.85 });
     else candidates.push({ field: 'details', value: `${label}: ${value}`, source: 'page', weight: 0.7 });
   }
@@ -180,9 +195,15 @@ export function fromPage(page: PageText, head: Head): PageFindings {
     words: blocks[0]?.text.length ?? 0,
     rows: rows.length,
     photos: candidates.filter(({ field }) => field === 'photo').length,
+    countries: countriesOf(reading),
     shown: (told) => shownOf(reading, told),
   };
 }
+
+const countriesOf = ({ lines, zones, cards }: Reading): string[] =>
+  lines.flatMap(({ text }, line) =>
+    text.length < ADDRESS_MOST && zones[line] !== AWAY && !cards.lines.has(line) ? (countryOfAddress(text) ?? []) : [],
+  );
 
 /** Titles by all that speaks for them, best first. */
 function weighed(
@@ -207,7 +228,7 @@ function weighed(
     })
     .sort((a, b) => b.weight - a.weight);
   const head = advertHeadOf(reading, blocks[0], prices);
-  if (head) raiseHead(weighed, head, evidence, { reading, windowTitle, told });
+  if (head) raiseHead(weighed, head, evidence, { reading, windowTitle, told, prices });
   return weighed.sort((a, b) => b.weight - a.weight).slice(0, TITLES_MOST);
 }
 

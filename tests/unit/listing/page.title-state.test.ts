@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { isState } from '../../../src/listing/page/title-state';
+import { isState, withoutState } from '../../../src/listing/page/title-state';
 
 it.each(['For Sale', 'Zu verkaufen', 'À vendre', 'Te koop!', 'Sold', 'Reserviert'])('names nothing: %s', (text) =>
   expect(isState(text)).toBe(true),
@@ -9,3 +9,12 @@ it.each(['For sale: oak stand', 'Sold as seen: oak stand', 'Oak stand', 'Sale of
   'may name something: %s',
   (text) => expect(isState(text)).toBe(false),
 );
+
+it.each([
+  ['Hand crank with a key — Ref# 1372901', 'Hand crank with a key'],
+  ['Hand crank with a key Listing ID #113169', 'Hand crank with a key'],
+  ['Anzeige 4711: Handkurbel mit Schlüssel', 'Handkurbel mit Schlüssel'],
+  ['Annonce n°106898 : manivelle avec une clé', 'manivelle avec une clé'],
+  ['Hand crank, serial #1372901', 'Hand crank, serial #1372901'],
+  ['Hand crank model #12', 'Hand crank model #12'],
+])('is no part of a title that a site numbers it: %s', (text, title) => expect(withoutState(text)).toBe(title));

@@ -257,3 +257,60 @@ describe('a row of labels over a row of amounts', () => {
     expect(priceOf(`<p class="price">£45</p><table>${rows.join('')}</table>`)?.[0]).toBe('45');
   });
 });
+
+describe('an amount of another thing', () => {
+  it.each([
+    ['a measure of ground', '<p>£465,000</p><div><div>Price per area</div><div>£289 /sqft</div></div>', '465000'],
+    ['what such things go for', '<p>£470</p><div><h4>Median price:</h4><div class="v">£635</div></div>', '470'],
+    [
+      'what a button reckons',
+      '<p class="list-price">£1,495</p><p><button>Est. £106 <span>/mo</span></button></p>',
+      '1495',
+    ],
+    [
+      'the cents of a third line',
+      `<p>£20.00</p>${'<div class="price"><b>12</b><i>£</i><u>00</u></div>'.repeat(3)}`,
+      '20.00',
+    ],
+  ])('is none that is asked: %s', (_, html, amount) => {
+    expect(priceOf(html)?.[0]).toBe(amount);
+  });
+
+  it('is asked for a thing in average condition', () => {
+    expect(priceOf('<p>In average condition £45</p>')?.[0]).toBe('45');
+  });
+
+  it('is no day on which it was sold', () => {
+    expect(priceOf('<p>£550</p><div><div>Sold</div><p>June 1932</p></div>')).toEqual(['550', 'GBP', 'asking']);
+  });
+
+  it('is no count of what was sold, nor a sum far below', () => {
+    const far = '<li>It has a turned knob.</li>'.repeat(50);
+    const below = `<div><h4>Sold</h4><p>11</p></div><ul>${far}</ul><p>Guarantee of the firm, for a sum of £120,000</p>`;
+    expect(priceOf(`<p>£550</p>${below}`)).toEqual(['550', 'GBP', 'asking']);
+  });
+
+  it('leaves the price near the title where a form far below asks for one', () => {
+    const far = '<p>It has a turned knob and a brass plate.</p>'.repeat(60);
+    const form = '<h2>What could you pay?</h2><div><div><div>Price</div></div><p>Your income</p></div>';
+    expect(priceOf(`<p>£550</p>${far}${form}`)).toEqual(['550', 'GBP', 'asking']);
+  });
+});
+
+it('reads the price behind a long heading', () => {
+  const heading = "Hand crank in its case, with a key and the '08 spindle in oak - £8500 (Haddercombe)";
+  const title = heading.replace(' - £8500 (Haddercombe)', '');
+  const listing = readListing(documentOf(`<html lang="en"><title>${title}</title><h2>${heading}</h2><p>${WORDS}</p>`));
+  expect(listing.price?.amount).toBe('8500');
+});
+
+it('reads rands where an element is called the price', () => {
+  expect(priceOf('<p class="price">R 4 500</p>', 'en-za')).toEqual(['4500', 'ZAR', 'asking']);
+  expect(priceOf('<p class="price">R4,500.00</p>', 'en', 'https://market.example.za/1')).toEqual([
+    '4500.00',
+    'ZAR',
+    'asking',
+  ]);
+  expect(priceOf('<p class="price">R 4 500</p>')).toEqual(['4500', 'ZAR', 'asking']);
+  expect(priceOf('<p>R 80</p><p class="price">£45</p>')?.[0]).toBe('45');
+});

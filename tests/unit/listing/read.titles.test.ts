@@ -97,3 +97,29 @@ describe('a title among the parts of the window', () => {
     expect(titleOf(head, body)).toBe('Haddercombe by Brindfold, hand crank in a case 31.5');
   });
 });
+
+describe('a price beside a title', () => {
+  it('is no part of it, whatever stands in brackets behind', () => {
+    const heading = 'Hand crank, 90,000 turns - £4900 (Haddercombe)';
+    const title = titleOf(`<title>${heading}</title>`, `<h2>${heading}</h2><ul><li>Location: Haddercombe</li></ul>`);
+    expect(title).toBe('Hand crank, 90,000 turns');
+  });
+
+  it('goes with the words that name it', () => {
+    const heading = 'Hand crank with a key, asking price: £45';
+    expect(titleOf(`<title>${heading}</title>`, `<h1>${heading}</h1>`)).toBe('Hand crank with a key');
+  });
+
+  it('is told to machines in the place of its name', () => {
+    const head = `<title>Brindfold crank used in Haddercombe for £45</title><meta property="og:title" content="Brindfold for £45"><script type="application/ld+json">{"@type":"Product","name":"Brindfold for £45"}</script>`;
+    const body = '<h1>Brindfold 12 hand crank with a key</h1><p class="price">£45</p><p>It turns freely.</p>';
+    expect(titleOf(head, body)).toBe('Brindfold 12 hand crank with a key');
+  });
+
+  it('keeps it before a heading further down, whatever links stand between', () => {
+    const links = Array.from({ length: 8 }, (_, at) => `<li><a href="/${at}">Way ${at}</a></li>`).join('');
+    const words = `<div><h4>Nearest stations</h4><img src="/a.jpg" width="400" height="300"><p>${`${WORDS} `.repeat(4)}</p></div>`;
+    const page = `<html lang="en"><title>Hand crank to be let in Haddercombe, HX14</title><h1>Hand crank to be let</h1><p>£95</p><ul>${links}</ul>${words}</html>`;
+    expect(readListing(documentOf(page)).title).toBe('Hand crank to be let');
+  });
+});

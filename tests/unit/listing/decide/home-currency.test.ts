@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { homeCurrency } from '../../../../src/listing/decide/home-currency';
+import { countryOfAddress } from '../../../../src/listing/page/country';
 import { readListing } from '../../../../src/listing/read';
 import { documentOf } from '../dom';
 
@@ -30,5 +31,50 @@ describe('the currency that a sign means on a page', () => {
     expect(priced('sv', '1 200 kr')).toMatchObject({ amount: '1200', currency: 'SEK' });
     expect(priced('en', '$65')).toMatchObject({ amount: '65', currency: null });
     expect(priced('en-CA', '€65')).toMatchObject({ amount: '65', currency: 'EUR' });
+  });
+
+  it.each([
+    ['en', null, ['us'], 'USD'],
+    ['en', null, ['Canada', 'ca'], 'CAD'],
+    // Countries at odds, with each other or with what the page's readers speak, leave it open.
+    ['en', null, ['US', 'CA'], null],
+    ['en-us', null, ['CA'], null],
+    ['en', 'https://market.example.au/a/1', ['US'], null],
+    // One of the euro has no sign that others share.
+    ['en-us', null, ['DE'], 'USD'],
+    ['de-de', null, ['US'], null],
+  ])('of %s at %s, stated as in %j, is %s', (language, url, countries, currency) => {
+    expect(homeCurrency(language, url, countries)).toBe(currency);
+  });
+
+  it.each([
+    ['Lower Fettle, OR 97099', 'us'],
+    ['14 Treadle Lane, Lower Fettle, OR 97099-1200', 'us'],
+    ['Fettle Bay, BC V0X 1Y2', 'ca'],
+    ['Fettle Creek VIC 3999', 'au'],
+    ['99999 Fettle, NB', undefined],
+    ['Model TX, 12000 made', undefined],
+    ['Fettle, NL 64000', undefined],
+    ['Serial MB 12345', undefined],
+  ])('an address such as "%s" is written in %s', (text, country) => {
+    expect(countryOfAddress(text)).toBe(country);
+  });
+
+  it('is told by where the advert says that it is', () => {
+    const priced = (head: string, place: string) =>
+      readListing(
+        documentOf(
+          `<html lang="en"><head><title>Oak stand</title>${head}</head><body><h1>Oak stand</h1><p class="price">$65</p><p>${place}</p></body></html>`,
+        ),
+      ).price?.currency;
+    expect(priced('', 'Lower Fettle, OR 97099')).toBe('USD');
+    expect(priced('<meta name="geo.region" content="US-OR">', '')).toBe('USD');
+    expect(priced('<meta property="og:locale" content="en_CA">', '')).toBe('CAD');
+    expect(priced('<meta property="og:locale" content="en_US">', '')).toBeNull();
+    expect(priced('<meta name="geo.region" content="CA-BC">', 'Lower Fettle, OR 97099')).toBeNull();
+    const thing = (country: string) =>
+      `<script type="application/ld+json">{"@type":"Product","name":"Oak stand","offers":{"@type":"Offer","availableAtOrFrom":{"@type":"Place","address":{"@type":"PostalAddress","addressLocality":"Lower Fettle","addressCountry":"${country}"}}}}</script>`;
+    expect(priced(thing('US'), '')).toBe('USD');
+    expect(priced(thing('New Zealand'), '')).toBe('NZD');
   });
 });

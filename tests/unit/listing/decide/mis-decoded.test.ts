@@ -29,4 +29,8 @@ describe('text that was decoded wrongly', () => {
       expect(wellDecoded(text)).toBe(text);
     },
   );
+
+  it('the no-break space between a code and its amount too', () => {
+    expect(wellDecoded('GBP\u00c2 12,99')).toBe('GBP 12,99');
+  });
 });

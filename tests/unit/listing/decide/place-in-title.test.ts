@@ -15,6 +15,8 @@ it.each([
   ['Made in Netherholme, 1931', 'Netherholme'],
   ['Old lockstitch', 'Stitch'],
   ['The bells of Netherholme', 'Netherholme'],
+  ['Cast treadle 1600 - Brindfold', '1600 Brindfold'],
+  ['Workshop to let in Treadle Lane, 54', 'Treadle Lane, 54'],
 ])('%s keeps its own words', (title, place) => {
   expect(withoutPlace(title, place)).toBe(title);
 });

@@ -17,6 +17,7 @@ describe('money in a text', () => {
     ['12 kg of 5 Euroschrauben, model 15K', []],
     ['K20417€ and 3.145.€', []],
     ['25 ft. of belt, 2.5 ft wide, 120 ft', []],
+    ['Diesel, Euro 5, for Euro 500 or EUR 5', ['Euro 500', 'EUR 5']],
     ['990 Ft, 12 500 ft', ['990 Ft', '12 500 ft']],
   ])('%s', (text, spots) => expect(spotsIn(text)).toEqual(spots));
 
