@@ -35,7 +35,7 @@ export function descriptionsOf(reading: Reading): Block[] {
   const add = (its: number[], weight: number, strict: boolean) => {
     let chosen: number[] = [];
     for (const index of its.slice(0, LINES_MOST)) {
-      if (zones[index] !== MAIN && (strict || zones[index] !== zones[its[0]!])) continue;
+      if (zones[index] === AWAY || (zones[index] !== MAIN && (strict || zones[index] !== zones[its[0]!]))) continue;
       if (!cards.lines.has(index) && !isQuoted(lines[index]!.text) && isOwnWord(reading, index, strict))
         chosen.push(index);
     }

@@ -86,7 +86,14 @@ function read(text: string, exactly: boolean): HeadingLabel | null {
 }
 
 const COMMENTS =
-  /^(?:(?:dealer|seller|owner|advertiser|vendor)'?s? )?(?:comments?|remarks|notes)$|^(?:kommentare?|bemerkung(?:en)?|anmerkungen?|commentaires?|remarques?|opmerking(?:en)?|reacties|commenti|osservazioni|comentarios|observaciones|kommentar(?:er)?|komentarze|uwagi|komentare|poznamk[ay])$/;
+  /^(?:((?:dealer|seller|owner|advertiser|vendor)'?s? )?(?:comments?|remarks|notes)|(?:kommentare?|bemerkung(?:en)?|anmerkungen?|commentaires?|remarques?|opmerking(?:en)?|reacties|commenti|osservazioni|comentarios?|observaciones|kommentar(?:er)?|komentarze|uwagi|komentare|poznamk[ay])( (?:del?|du|des|vom|van de) (?:anunci|vend|annonceur|inser|verk|anbieter)\S*)?)$/;
+const commentsIn = (text: string) => (text.length <= JOINED_MOST ? COMMENTS.exec(fold(text).text) : null);
 
 /** A label under which either the seller speaks, or everybody. */
-export const isOfComments = (text: string): boolean => text.length <= JOINED_MOST && COMMENTS.test(fold(text).text);
+export const isOfComments = (text: string): boolean => commentsIn(text) !== null;
+
+/** A label under which the seller alone speaks: "Description", "Comentario del vendedor". */
+export function isOfSellersWords(text: string): boolean {
+  const [, whose, of] = commentsIn(text) ?? [];
+  return headingLabel(text) === 'description' || whose !== undefined || of !== undefined;
+}
