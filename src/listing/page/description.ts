@@ -14,6 +14,8 @@ import { AWAY, MAIN } from './zones';
 export interface Block {
   text: string;
   weight: number;
+  /** What its label or name alone would be worth. */
+  called: number;
   /** The lines it was put together from. */
   lines: number[];
 }
@@ -45,22 +47,26 @@ export function descriptionsOf(reading: Reading): Block[] {
     const text = composed(reading, chosen);
     // A row of tabs: nothing but labels.
     if (chosen.length > 0 && chosen.every((index) => headingLabel(lines[index]!.text, true) !== null)) return;
-    if (text.length > 2 && !found.some((block) => block.text === text)) found.push({ text, weight, lines: chosen });
+    const worth = chosen.every((index) => isFact(reading, index)) ? Math.min(weight, FACTS_ALONE) : weight;
+    if (text.length > 2 && !found.some((block) => block.text === text))
+      found.push({ text, weight: worth, called: weight, lines: chosen });
   };
 
   for (const [index, line] of lines.entries()) {
     if (zones[index] === AWAY || found.length >= 4) continue;
     const level = levelOf(reading, index);
     if (isLabelOfWords(reading, index) && (level > 0 || isAlone(reading, index))) {
-      const [from, to] = sectionAfter(reading, index);
+      const [from, to] = withWordsBelow(reading, index, sectionAfter(reading, index));
       const its = range(from, to);
       // A label among labels: one of a row of tabs.
       const holds = its.some(
         (at) => lines[at]!.box !== line.box || lines[at]!.text.length > 20 || /[.!?]$/.test(lines[at]!.text),
       );
       // "Description of the size" in a row of many names one of its facts.
-      const isFact = reading.row[line.box]! >= 0 && line.text.split(' ').length > 2;
-      const worth = !holds ? 0.4 : isFact ? 0.6 : level > 0 ? 0.9 : 0.85;
+      const isOneFact =
+        (reading.row[line.box]! >= 0 && line.text.split(' ').length > 2) ||
+        (to - from === 1 && isOneOfPairs(reading, index));
+      const worth = !holds ? 0.4 : isOneFact ? 0.6 : level > 0 ? 0.9 : 0.85;
       // Of two such labels the one in a row of others has no sentence under it.
       const isTold = its.some((at) => isSentence(lines[at]!));
       add(its, worth - (isInShort(reading, line.box) ? 0.1 : isTold ? 0 : 0.05), false);
@@ -93,6 +99,43 @@ export function descriptionsOf(reading: Reading): Block[] {
   }
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
+}
+
+/** What stands under "Lot description: Corner", or a number of the article by itself, is no more than a fact. */
+const FACTS_ALONE = 0.47;
+const NAMED_FACT = /^[^:!?]{2,40}(?::\s*.{0,60}|\s\S*\d{4,})$/;
+function isFact(reading: Reading, index: number): boolean {
+  const { lines, boxes, row } = reading;
+  const line = lines[index]!;
+  if (isInLabelledRow(reading, index)) return headingLabel(lines[boxes[row[line.box]!]!.from]!.text) !== 'description';
+  return (
+    !isSentence(line) && (levelOf(reading, index) > 0 || NAMED_FACT.test(line.text) || /^[\d\W]+$/.test(line.text))
+  );
+}
+
+/** Where a label's own box holds facts alone, the words stand below it, up to the next heading. */
+function withWordsBelow(reading: Reading, label: number, [from, end]: [number, number]): [number, number] {
+  const { lines, boxes, zones } = reading;
+  let at = lines[label]!.box;
+  while (at >= 0 && boxes[at]!.to <= end) at = boxes[at]!.parent;
+  let to = end;
+  if (end > from && range(from, end).every((index) => isFact(reading, index)))
+    while (
+      to < (boxes[at]?.to ?? 0) &&
+      zones[to] === MAIN &&
+      levelOf(reading, to) === 0 &&
+      headingLabel(lines[to]!.text) === null
+    )
+      to++;
+  return [from, to];
+}
+
+/** A label and a few words in a box of their own, beside other boxes like it: "Lot description" over "Corner". */
+function isOneOfPairs({ lines, boxes }: Reading, label: number): boolean {
+  const pair = boxes[boxes[lines[label]!.box]!.parent];
+  const isAlike = (one: Box) =>
+    one.parent === pair?.parent && one.tag === pair.tag && one.hint === pair.hint && sizeOf(one) === 2;
+  return pair !== undefined && !isSentence(lines[label + 1]!) && boxes.filter(isAlike).length > 1;
 }
 
 /** The lines of a box that tell something in sentences. */
@@ -136,6 +179,7 @@ export function isOwnWord(reading: Reading, index: number, strict: boolean): boo
   const box = boxOf(reading, index);
   if (headingLabel(line.text) === 'description' && line.text.length < 40) return false;
   if (!strict) return !(isOnly(line, LINK) && line.text.length < PROSE);
+  if (isOfTrade(reading, index)) return false;
   if (levelOf(reading, index) > 0 || isInLabelledRow(reading, index) || box.tag === 'dt') return false;
   if (box.tag === 'dd' && !isSentence(line)) return false;
   if (isOnly(line, LINK) || rowLabel(line.text)) return false;
@@ -147,6 +191,25 @@ export function isOwnWord(reading: Reading, index: number, strict: boolean): boo
     line.text.length < 40 && amountsIn(line.text).some((amount) => amount.end - amount.start > line.text.length / 2)
   );
 }
+
+/** How a sale is gone about: postage, payment, returns, loans. The names that parts of pages bear, and their headings. */
+const TRADE =
+  /\b(?:ship(?:s|ping)?|deliver(?:y|ies)|postage|payments?|returns?|refunds?|warranty|disclaimers?|mortgages?|financ(?:ial|e|ing)|polic(?:y|ies)|faqs?|legal|versand|lieferung|zahlung|livraison|paiement|retours?|verzending|betaling|spedizioni?|pagament[oi]|envios?|pagos?)\b/;
+
+/** What a site says of its trade, and of a state in general ("Condition" | "Used: an item that..."), is no seller's word. */
+function isOfTrade({ lines, boxes, level, titleLine }: Reading, index: number): boolean {
+  const whole = lines.length / 2;
+  const isLabel = (at: number) => at !== index && rowLabel(lines[at]?.text ?? '') !== null;
+  for (let at = lines[index]!.box; at >= 0; at = boxes[at]!.parent) {
+    const { from, to, hint, tag } = boxes[at]!;
+    if (to - from > whole || (titleLine >= from && titleLine < to)) return false;
+    const { text, box } = lines[from]!;
+    if (TRADE.test(hint) || (level[box]! > 0 && text.length < LABEL_MOST && TRADE.test(fold(text).text))) return true;
+    if ((tag === 'tr' && isLabel(from)) || (tag === 'dd' && isLabel(from - 1))) return true;
+  }
+  return false;
+}
+const LABEL_MOST = 40;
 
 /** A short text in one of several filled cells of a row; a cell that holds sentences is laid out by a table, no more. */
 function isInLabelledRow({ lines, boxes, row }: Reading, index: number): boolean {
@@ -172,7 +235,11 @@ function mostProse(reading: Reading): number[][] {
   // What is listed is seldom what is told.
   const share = (index: number) => (boxes[lines[index]!.box]!.tag === 'li' ? 0.5 : 1);
   const isOwn = (index: number) =>
-    zones[index] === MAIN && !cards.lines.has(index) && isProse(lines[index]!) && levelOf(reading, index) === 0;
+    zones[index] === MAIN &&
+    !cards.lines.has(index) &&
+    isProse(lines[index]!) &&
+    levelOf(reading, index) === 0 &&
+    !isOfTrade(reading, index);
   for (const [index, line] of lines.entries()) {
     if (!isOwn(index)) continue;
     const points = pointsOf(line.text) * share(index);

@@ -46,8 +46,7 @@ export function zonesOf(reading: Reading): Uint8Array {
     const main =
       (box.parent >= 0 && inMain[box.parent] === 1) || /^(?:main|article)$/.test(box.tag) || /\bmain\b/.test(box.hint);
     inMain[index] = main ? 1 : 0;
-    isOfSeller[index] =
-      isOfSeller[box.parent] || (SPOKEN.test(box.hint) && isHeadedAsWords(reading, box)) ? 1 : 0;
+    isOfSeller[index] = isOfSeller[box.parent] || (SPOKEN.test(box.hint) && isHeadedAsWords(reading, box)) ? 1 : 0;
     let own = MAIN;
     // The foot of the advert's own part, not of the page.
     const isOwnFoot =

@@ -174,7 +174,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
       ...marksOf(reading, rows, [title || windowTitle, first[0]?.text ?? ''], blocks, windowTitle),
       sale: candidates.some(({ field, weight }) => field === 'sale' && weight >= SALE_SAID),
       asks: prices.some(({ asked, line }) => asked && line < 0),
-      labelled: (blocks[0]?.weight ?? 0) >= LABELLED,
+      labelled: blocks.some(({ called }) => called >= LABELLED),
     },
     isApart: part !== null && part.line === reading.titleLine,
     words: blocks[0]?.text.length ?? 0,
