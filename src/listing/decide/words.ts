@@ -15,6 +15,9 @@ const MUCH = 1.3;
 /** Letters and digits of the words that an advert says, at least, where they are to go before what machines are told. */
 const SHOWN_WORDS_LEAST = 160;
 
+/** Weight of a summary that is the site's own line around the title: it says nothing of the thing. */
+export const OF_SITE = 0.1;
+
 /** A line of the page that may be its title. */
 const SHOWN_LEAST = 0.35;
 
@@ -104,7 +107,11 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
     teller &&
     summaries.some(({ key }) => key === teller.key) &&
     (shown[0]?.key.length ?? 0) > Math.max(SHOWN_WORDS_LEAST, teller.key.length * MUCH);
-  const winner = (isMore ? teller : labelled) ?? (isOfSite ? shown[0] : teller) ?? shown[0] ?? summaries[0];
+  const winner =
+    (isMore ? teller : labelled) ??
+    (isOfSite ? shown[0] : teller) ??
+    shown[0] ??
+    summaries.find(({ candidate }) => candidate.weight > OF_SITE);
   if (!winner) return null;
 
   const decided = winner;

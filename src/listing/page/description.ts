@@ -45,6 +45,7 @@ export function descriptionsOf(reading: Reading): Block[] {
     const isTerm = (index: number) => /^d[td]$/.test(boxOf(reading, index).tag);
     if (!chosen.every(isTerm)) chosen = chosen.filter((index) => !isTerm(index));
     const text = composed(reading, chosen);
+    if (strict && /^[^.!?\n]{0,60}\?$/.test(text)) return;
     // A row of tabs: nothing but labels.
     if (chosen.length > 0 && chosen.every((index) => headingLabel(lines[index]!.text, true) !== null)) return;
     const worth = chosen.every((index) => isFact(reading, index)) ? Math.min(weight, FACTS_ALONE) : weight;
@@ -107,6 +108,7 @@ const NAMED_FACT = /^[^:!?]{2,40}(?::\s*.{0,60}|\s\S*\d{4,})$/;
 function isFact(reading: Reading, index: number): boolean {
   const { lines, boxes, row } = reading;
   const line = lines[index]!;
+  if (isOnly(line, LINK) || isOfTrade(reading, index)) return true;
   if (isInLabelledRow(reading, index)) return headingLabel(lines[boxes[row[line.box]!]!.from]!.text) !== 'description';
   return (
     !isSentence(line) && (levelOf(reading, index) > 0 || NAMED_FACT.test(line.text) || /^[\d\W]+$/.test(line.text))
@@ -204,12 +206,15 @@ function isOfTrade({ lines, boxes, level, titleLine }: Reading, index: number): 
     const { from, to, hint, tag } = boxes[at]!;
     if (to - from > whole || (titleLine >= from && titleLine < to)) return false;
     const { text, box } = lines[from]!;
-    if (TRADE.test(hint) || (level[box]! > 0 && text.length < LABEL_MOST && TRADE.test(fold(text).text))) return true;
+    if (TRADE.test(hint) || (level[box]! > 0 && text.length < LABEL_MOST && isOfTradeLabel(text))) return true;
     if ((tag === 'tr' && isLabel(from)) || (tag === 'dd' && isLabel(from - 1))) return true;
   }
   return false;
 }
 const LABEL_MOST = 40;
+/** "Delivery", "About this seller", "How do I bid?" */
+const isOfTradeLabel = (text: string): boolean =>
+  text.endsWith('?') || TRADE.test(fold(text).text) || (headingLabel(text) === 'section' && /seller/i.test(text));
 
 /** A short text in one of several filled cells of a row; a cell that holds sentences is laid out by a table, no more. */
 function isInLabelledRow({ lines, boxes, row }: Reading, index: number): boolean {
@@ -235,11 +240,7 @@ function mostProse(reading: Reading): number[][] {
   // What is listed is seldom what is told.
   const share = (index: number) => (boxes[lines[index]!.box]!.tag === 'li' ? 0.5 : 1);
   const isOwn = (index: number) =>
-    zones[index] === MAIN &&
-    !cards.lines.has(index) &&
-    isProse(lines[index]!) &&
-    levelOf(reading, index) === 0 &&
-    !isOfTrade(reading, index);
+    zones[index] === MAIN && !cards.lines.has(index) && isProse(lines[index]!) && levelOf(reading, index) === 0;
   for (const [index, line] of lines.entries()) {
     if (!isOwn(index)) continue;
     const points = pointsOf(line.text) * share(index);

@@ -1,4 +1,6 @@
+import { bare } from '../bare';
 import { plain } from '../decide/plain';
+import { OF_SITE } from '../decide/words';
 import { withoutState } from '../page/title-state';
 import { code } from '../structured/offers';
 import { tidy } from '../tidy';
@@ -60,7 +62,9 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
         const text =
           field === 'title' ? withoutState(asShown(withoutSite(plain(value, false), siteName, host), page)) : value;
         if (field === 'description' && candidates.some((one) => one.field === field && one.value === text)) continue;
-        candidates.push({ field, value: text, source: 'meta', weight: weight - rank * 0.02 });
+        const isOfSite =
+          field === 'description' && [siteName, nameIn(host)].some((its) => says(text, its)) && says(text, windowTitle);
+        candidates.push({ field, value: text, source: 'meta', weight: isOfSite ? OF_SITE : weight - rank * 0.02 });
       }
     }
   }
@@ -99,6 +103,11 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
     isArticle: /^(?:article|blog|news)\b/.test(first('og:type') ?? '') && !said.has('product:price:amount'),
   };
 }
+
+/** Of a summary that says the whole title and the site's name: "Find a great price for ... on Netherby Swap". */
+const says = (text: string, name: string): boolean => bare(name).length > 3 && bare(text).includes(bare(name));
+/** The longest part of a host: "netherbyswap". */
+const nameIn = (host: string): string => host.split('.').sort((a, b) => b.length - a.length)[0] ?? '';
 
 const hostOf = (address: string): string => /^[a-z]+:\/\/([^/:?#]+)/i.exec(address)?.[1]?.toLowerCase() ?? '';
 
