@@ -23,6 +23,8 @@ export interface Block {
 const TWO_WORDS = fitted('u')`\p{L}\s+\p{L}`;
 /** An item of a list that is written with marks. */
 export const LISTED = /^[-–—•*·●]\s/;
+/** From this weight on a block stands under a label. */
+export const LABELLED = 0.85;
 /** Lines longer than this are sentences. */
 const PROSE = 25;
 const LINES_MOST = 1500;
@@ -99,7 +101,19 @@ export function descriptionsOf(reading: Reading): Block[] {
     if (!isOuter) add(its, worth, false);
   }
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
+  for (const one of found)
+    if (one.called > IN_SHORT) one.weight = Math.max(one.weight, ...found.map((part) => wholeOf(reading, one, part)));
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
+}
+
+/** The least that what is called a description in short is worth. */
+const IN_SHORT = 0.71;
+
+/** What a named box is worth that begins with a labelled part, and has headings of its own behind it: it is all of it. */
+function wholeOf(reading: Reading, { lines: its }: Block, { lines: part, weight }: Block): number {
+  const isWhole = its.length > part.length && its[0] === part[0] && part.every((at) => its.includes(at));
+  const isTrade = (at: number) => levelOf(reading, at) > 0 && isOfTradeLabel(reading.lines[at]!.text);
+  return weight >= LABELLED && isWhole && !its.some(isTrade) ? weight + 0.01 : 0;
 }
 
 /** What stands under "Lot description: Corner", or a number of the article by itself, is no more than a fact. */

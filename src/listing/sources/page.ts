@@ -4,7 +4,7 @@ import { advertHeadOf } from '../page/advert-head';
 import { unstruck } from '../page/amounts-in-lines';
 import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
-import { type Block, descriptionsOf, isSentence as isTold, range } from '../page/description';
+import { type Block, descriptionsOf, isSentence as isTold, LABELLED, range } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
 import {
   headedParticulars,
@@ -32,8 +32,6 @@ import { type Candidate, CONTROL, type PageText } from '../types';
 /** From this weight on a price stands plainly. */
 const PLAIN_PRICE = 0.5;
 const TITLES_MOST = 8;
-/** From this weight on words stand under a label that says so. */
-const LABELLED = 0.85;
 /** From this weight on it is the advert that is said to be sold. */
 const SALE_SAID = 0.6;
 
