@@ -102,7 +102,8 @@ export function descriptionsOf(reading: Reading): Block[] {
   }
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
   for (const one of found)
-    if (one.called > IN_SHORT) one.weight = Math.max(one.weight, ...found.map((part) => wholeOf(reading, one, part)));
+    if (one.called > IN_SHORT && one.called < LABELLED)
+      one.weight = Math.max(one.weight, ...found.map((part) => wholeOf(reading, one, part)));
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
 }
 
