@@ -130,13 +130,13 @@ function isFact(reading: Reading, index: number): boolean {
   );
 }
 
-/** Where a label's own box holds facts alone, the words stand below it, up to the next heading. */
+/** Where a heading's own box holds facts alone, the words stand below it, up to the next heading. */
 function withWordsBelow(reading: Reading, label: number, [from, end]: [number, number]): [number, number] {
   const { lines, boxes, zones } = reading;
   let at = lines[label]!.box;
   while (at >= 0 && boxes[at]!.to <= end) at = boxes[at]!.parent;
   let to = end;
-  if (end > from && range(from, end).every((index) => isFact(reading, index)))
+  if (end > from && levelOf(reading, label) > 0 && range(from, end).every((index) => isFact(reading, index)))
     while (
       to < (boxes[at]?.to ?? 0) &&
       zones[to] === MAIN &&
