@@ -95,10 +95,8 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
   const called = shown.filter(({ candidate }) => candidate.weight >= 0.7);
   // Of several that are called so alike the one that machines are told.
   const first = called[0];
-  const isOther = first !== undefined && teller !== undefined && !first.key.includes(teller.key);
   const labelled =
-    (isOther && called.find((one) => one.key === teller.key && one.candidate.weight === first.candidate.weight)) ||
-    first;
+    called.find((one) => one.key === teller?.key && one.candidate.weight === first?.candidate.weight) ?? first;
   // More than the page shows under its label: it folds the rest away.
   const isMore =
     labelled && teller && teller.key.length > labelled.key.length * MUCH && teller.key.includes(labelled.key);

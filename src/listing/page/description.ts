@@ -65,13 +65,13 @@ export function descriptionsOf(reading: Reading): Block[] {
       const holds = its.some(
         (at) => lines[at]!.box !== line.box || lines[at]!.text.length > 20 || /[.!?]$/.test(lines[at]!.text),
       );
+      // Of two such labels the one in a row of others has no sentence under it.
+      const isTold = its.some((at) => isSentence(lines[at]!));
       // "Description of the size" in a row of many names one of its facts.
       const isOneFact =
         (reading.row[line.box]! >= 0 && line.text.split(' ').length > 2) ||
-        (to - from === 1 && isOneOfPairs(reading, index));
+        (to - from === 1 && !isTold && isOneOfPairs(reading, index));
       const worth = !holds ? 0.4 : isOneFact ? 0.6 : level > 0 ? 0.9 : 0.85;
-      // Of two such labels the one in a row of others has no sentence under it.
-      const isTold = its.some((at) => isSentence(lines[at]!));
       add(its, worth - (isInShort(reading, line.box) ? 0.1 : isTold ? 0 : 0.05), false);
       continue;
     }
@@ -147,13 +147,15 @@ function withWordsBelow(reading: Reading, label: number, [from, end]: [number, n
   return [from, to];
 }
 
-/** A label and a few words in a box of their own, beside other boxes like it: "Lot description" over "Corner". */
+/** A label and its value in a box of their own, beside other boxes like it: "Lot description" over "Corner". */
 function isOneOfPairs({ lines, boxes }: Reading, label: number): boolean {
-  const pair = boxes[boxes[lines[label]!.box]!.parent];
+  const pair = boxes[boxes[lines[label]?.box ?? -1]?.parent ?? -1];
   const isAlike = (one: Box) =>
     one.parent === pair?.parent && one.tag === pair.tag && one.hint === pair.hint && sizeOf(one) === 2;
-  return pair !== undefined && !isSentence(lines[label + 1]!) && boxes.filter(isAlike).length > 1;
+  return pair?.from === label && sizeOf(pair) === 2 && boxes.filter(isAlike).length > 1;
 }
+const isInPairs = (reading: Reading, index: number): boolean =>
+  [index, index - 1].some((label) => isOneOfPairs(reading, label) && reading.lines[label]!.text.length < PROSE);
 
 /** The lines of a box that tell something in sentences. */
 const tellingIn = (reading: Reading, { from, to }: Box): number[] =>
@@ -199,6 +201,7 @@ export function isOwnWord(reading: Reading, index: number, strict: boolean): boo
   if (isOfTrade(reading, index)) return false;
   if (levelOf(reading, index) > 0 || isInLabelledRow(reading, index) || box.tag === 'dt') return false;
   if (box.tag === 'dd' && !isSentence(line)) return false;
+  if (isInListOfAdvert(reading, index) || isInPairs(reading, index)) return false;
   if (isOnly(line, LINK) || rowLabel(line.text)) return false;
   const first = runsOf(line)[0]!.text;
   if (first.length < line.text.length && rowLabel(first.trim())) return false;
@@ -207,6 +210,15 @@ export function isOwnWord(reading: Reading, index: number, strict: boolean): boo
   return !(
     line.text.length < 40 && amountsIn(line.text).some((amount) => amount.end - amount.start > line.text.length / 2)
   );
+}
+
+/** An item beside one that says where the thing is, when it was listed, what number it has: the site's own list. */
+function isInListOfAdvert({ lines, boxes }: Reading, index: number): boolean {
+  const { tag, parent } = boxes[lines[index]!.box]!;
+  if (tag !== 'li' || parent < 0) return false;
+  return lines
+    .slice(boxes[parent]!.from, boxes[parent]!.to)
+    .some(({ text }) => ['place', 'listedDate', 'skip'].includes(rowLabel(COLON.exec(text)?.[1] ?? '') ?? ''));
 }
 
 /** How a sale is gone about: postage, payment, returns, loans. The names that parts of pages bear, and their headings. */
