@@ -18,6 +18,9 @@ const SHOWN_WORDS_LEAST = 160;
 /** Weight of a summary that is the site's own line around the title: it says nothing of the thing. */
 export const OF_SITE = 0.1;
 
+/** Shown words that weigh less are facts alone. */
+const WORDS_LEAST = 0.45;
+
 /** A line of the page that may be its title. */
 const SHOWN_LEAST = 0.35;
 
@@ -108,8 +111,9 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
   const winner =
     (isMore ? teller : labelled) ??
     (isOfSite ? shown[0] : teller) ??
-    shown[0] ??
-    summaries.find(({ candidate }) => candidate.weight > OF_SITE);
+    shown.find(({ candidate }) => candidate.weight >= WORDS_LEAST) ??
+    summaries.find(({ candidate }) => candidate.weight > OF_SITE) ??
+    shown[0];
   if (!winner) return null;
 
   const decided = winner;

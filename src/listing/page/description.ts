@@ -118,7 +118,7 @@ function wholeOf(reading: Reading, { lines: its }: Block, { lines: part, weight 
 }
 
 /** What stands under "Lot description: Corner", or a number of the article by itself, is no more than a fact. */
-const FACTS_ALONE = 0.47;
+const FACTS_ALONE = 0.44;
 const NAMED_FACT = /^[^:!?]{2,40}(?::\s*.{0,60}|\s\S*\d{4,})$/;
 function isFact(reading: Reading, index: number): boolean {
   const { lines, boxes, row } = reading;

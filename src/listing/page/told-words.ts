@@ -1,5 +1,5 @@
 import { bare, isCutOff } from '../bare';
-import { CONTROL } from '../types';
+import { CONTROL, LINK } from '../types';
 import { amountsIn } from './amounts';
 import { composed, isOwnWord, isSentence, LISTED } from './description';
 import { headingLabel } from './heading-labels';
@@ -24,7 +24,7 @@ export function shownOf(reading: Reading, told: string): string | null {
   if (key.length < SHARED_LEAST) return null;
   let most: string | null = null;
   for (const [index, beginning] of beginningsOf(reading.lines).entries()) {
-    if (!mayHold(reading, index)) continue;
+    if (!mayHold(reading, index) || isOnly(reading.lines[index]!, LINK)) continue;
     if (beginning.length < 8 || !(key.startsWith(beginning) || beginning.startsWith(key))) continue;
     const { to, isWhole } = extentOf(reading, index, key);
     if (to === index) continue;
