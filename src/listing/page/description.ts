@@ -191,10 +191,15 @@ function isAlone(reading: Reading, index: number): boolean {
   return sizeOf(box) === 1 || index === box.from || /[:：]\s*$/.test(reading.lines[index]!.text);
 }
 
+/** What unfolds a text, and folds it again, on whatever it is written. */
+const UNFOLDS =
+  /^\W*(?:(?:(?:read|show|see|view) )?(?:more|less)|mehr (?:lesen|anzeigen)|weiterlesen|(?:lire|voir) (?:la suite|plus)|(?:lees|toon) meer|(?:leggi|mostra) (?:tutto|altro)|(?:leer|ver) (?:mas|toda))(?: .*descri.*)?\W*$/;
+
 /** Not a control, a label, a row of links; `strict` also leaves out what prose does not hold: rows, headings, prices. */
 export function isOwnWord(reading: Reading, index: number, strict: boolean): boolean {
   const line = reading.lines[index]!;
   if (index === reading.titleLine || isOnly(line, CONTROL)) return false;
+  if (line.text.length < 50 && UNFOLDS.test(fold(line.text).text)) return false;
   const box = boxOf(reading, index);
   if (headingLabel(line.text) === 'description' && line.text.length < 40) return false;
   if (!strict) return !(isOnly(line, LINK) && line.text.length < PROSE);
