@@ -226,9 +226,9 @@ function isInListOfAdvert({ lines, boxes }: Reading, index: number): boolean {
     .some(({ text }) => ['place', 'listedDate', 'skip'].includes(rowLabel(COLON.exec(text)?.[1] ?? '') ?? ''));
 }
 
-/** How a sale is gone about: postage, payment, returns, loans. The names that parts of pages bear, and their headings. */
+/** How a sale is gone about: names that parts of pages bear. */
 const TRADE =
-  /\b(?:ship(?:s|ping)?|deliver(?:y|ies)|postage|payments?|returns?|refunds?|warranty|disclaimers?|mortgages?|financ(?:ial|e|ing)|polic(?:y|ies)|faqs?|legal|versand|lieferung|zahlung|livraison|paiement|retours?|verzending|betaling|spedizioni?|pagament[oi]|envios?|pagos?)\b/;
+  /\b(?:ship(?:s|ping)?|delivery|postage|payments?|returns?|warranty|disclaimers?|mortgages?|financ(?:e|ing)|polic(?:y|ies)|faqs?)\b/;
 
 /** What a site says of its trade, and of a state in general ("Condition" | "Used: an item that..."), is no seller's word. */
 function isOfTrade({ lines, boxes, level, titleLine }: Reading, index: number): boolean {
@@ -244,9 +244,10 @@ function isOfTrade({ lines, boxes, level, titleLine }: Reading, index: number): 
   return false;
 }
 const LABEL_MOST = 40;
-/** "Delivery", "About this seller", "How do I bid?" */
+/** "Delivery", "About the seller", "How do I bid?"; not "Features", under which the thing is told of. */
 const isOfTradeLabel = (text: string): boolean =>
-  text.endsWith('?') || TRADE.test(fold(text).text) || (headingLabel(text) === 'section' && /seller/i.test(text));
+  text.endsWith('?') ||
+  (headingLabel(text) === 'section' && !/detail|feature|spec|info|over|cara[ct]|merkm|kenm|egen/i.test(text));
 
 /** A short text in one of several filled cells of a row; a cell that holds sentences is laid out by a table, no more. */
 function isInLabelledRow({ lines, boxes, row }: Reading, index: number): boolean {

@@ -63,7 +63,9 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
           field === 'title' ? withoutState(asShown(withoutSite(plain(value, false), siteName, host), page)) : value;
         if (field === 'description' && candidates.some((one) => one.field === field && one.value === text)) continue;
         const isOfSite =
-          field === 'description' && [siteName, nameIn(host)].some((its) => says(text, its)) && says(text, windowTitle);
+          field === 'description' &&
+          [siteName, ...host.split('.')].some((its) => says(text, its)) &&
+          says(text, windowTitle);
         candidates.push({ field, value: text, source: 'meta', weight: isOfSite ? OF_SITE : weight - rank * 0.02 });
       }
     }
@@ -106,8 +108,6 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
 
 /** Of a summary that says the whole title and the site's name: "Find a great price for ... on Netherby Swap". */
 const says = (text: string, name: string): boolean => bare(name).length > 3 && bare(text).includes(bare(name));
-/** The longest part of a host: "netherbyswap". */
-const nameIn = (host: string): string => host.split('.').sort((a, b) => b.length - a.length)[0] ?? '';
 
 const hostOf = (address: string): string => /^[a-z]+:\/\/([^/:?#]+)/i.exec(address)?.[1]?.toLowerCase() ?? '';
 
