@@ -1,13 +1,15 @@
-import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { type Box, CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { COLON, DESCRIPTION_WORDS, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
+import { FACTS_ALONE, isFact, isInLabelledRow, isInListOfAdvert, isInPairs, isOneOfPairs } from './facts';
 import { headingLabel, isOfComments } from './heading-labels';
+import { isProse, isSentence, LISTED, PROSE } from './prose';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import { sectionAfter } from './sections';
 import { tabKinds } from './tabs';
+import { isOfTrade, isOfTradeLabel } from './trade';
 import { AWAY, MAIN } from './zones';
 
 /** A block that may be the seller's own words. */
@@ -20,13 +22,8 @@ export interface Block {
   lines: number[];
 }
 
-const TWO_WORDS = fitted('u')`\p{L}\s+\p{L}`;
-/** An item of a list that is written with marks. */
-export const LISTED = /^[-–—•*·●]\s/;
 /** From this weight on a block stands under a label. */
 export const LABELLED = 0.85;
-/** Lines longer than this are sentences. */
-const PROSE = 25;
 const LINES_MOST = 1500;
 
 /**
@@ -68,10 +65,9 @@ export function descriptionsOf(reading: Reading): Block[] {
       // Of two such labels the one in a row of others has no sentence under it.
       const isTold = its.some((at) => isSentence(lines[at]!));
       // "Description of the size" in a row of many names one of its facts.
-      const isOneFact =
-        (reading.row[line.box]! >= 0 && line.text.split(' ').length > 2) ||
-        (to - from === 1 && !isTold && isOneOfPairs(reading, index));
-      const worth = !holds ? 0.4 : isOneFact ? 0.6 : level > 0 ? 0.9 : 0.85;
+      const isOfRow = reading.row[line.box]! >= 0 && line.text.split(' ').length > 2;
+      const isOneFact = to - from === 1 && !isTold && isOneOfPairs(reading, index);
+      const worth = !holds ? 0.4 : isOneFact ? FACTS_ALONE + 0.05 : isOfRow ? 0.6 : level > 0 ? 0.9 : 0.85;
       add(its, worth - (isInShort(reading, line.box) ? 0.1 : isTold ? 0 : 0.05), false);
       continue;
     }
@@ -117,19 +113,6 @@ function wholeOf(reading: Reading, { lines: its }: Block, { lines: part, weight 
   return weight >= LABELLED && isWhole && !its.some(isTrade) ? weight + 0.01 : 0;
 }
 
-/** What stands under "Lot description: Corner", or a number of the article by itself, is no more than a fact. */
-const FACTS_ALONE = 0.44;
-const NAMED_FACT = /^[^:!?]{2,40}(?::\s*.{0,60}|\s\S*\d{4,})$/;
-function isFact(reading: Reading, index: number): boolean {
-  const { lines, boxes, row } = reading;
-  const line = lines[index]!;
-  if (isOnly(line, LINK) || isOfTrade(reading, index)) return true;
-  if (isInLabelledRow(reading, index)) return headingLabel(lines[boxes[row[line.box]!]!.from]!.text) !== 'description';
-  return (
-    !isSentence(line) && (levelOf(reading, index) > 0 || NAMED_FACT.test(line.text) || /^[\d\W]+$/.test(line.text))
-  );
-}
-
 /** Where a heading's own box holds facts alone, the words stand below it, up to the next heading. */
 function withWordsBelow(reading: Reading, label: number, [from, end]: [number, number]): [number, number] {
   const { lines, boxes, zones } = reading;
@@ -146,16 +129,6 @@ function withWordsBelow(reading: Reading, label: number, [from, end]: [number, n
       to++;
   return [from, to];
 }
-
-/** A label and its value in a box of their own, beside other boxes like it: "Lot description" over "Corner". */
-function isOneOfPairs({ lines, boxes }: Reading, label: number): boolean {
-  const pair = boxes[boxes[lines[label]?.box ?? -1]?.parent ?? -1];
-  const isAlike = (one: Box) =>
-    one.parent === pair?.parent && one.tag === pair.tag && one.hint === pair.hint && sizeOf(one) === 2;
-  return pair?.from === label && sizeOf(pair) === 2 && boxes.filter(isAlike).length > 1;
-}
-const isInPairs = (reading: Reading, index: number): boolean =>
-  [index, index - 1].some((label) => isOneOfPairs(reading, label) && reading.lines[label]!.text.length < PROSE);
 
 /** The lines of a box that tell something in sentences. */
 const tellingIn = (reading: Reading, { from, to }: Box): number[] =>
@@ -215,48 +188,6 @@ export function isOwnWord(reading: Reading, index: number, strict: boolean): boo
   return !(
     line.text.length < 40 && amountsIn(line.text).some((amount) => amount.end - amount.start > line.text.length / 2)
   );
-}
-
-/** An item beside one that says where the thing is, when it was listed, what number it has: the site's own list. */
-function isInListOfAdvert({ lines, boxes }: Reading, index: number): boolean {
-  const { tag, parent } = boxes[lines[index]!.box]!;
-  if (tag !== 'li' || parent < 0) return false;
-  return lines
-    .slice(boxes[parent]!.from, boxes[parent]!.to)
-    .some(({ text }) => ['place', 'listedDate', 'skip'].includes(rowLabel(COLON.exec(text)?.[1] ?? '') ?? ''));
-}
-
-/** How a sale is gone about: names that parts of pages bear. */
-const TRADE =
-  /\b(?:ship(?:s|ping)?|delivery|postage|payments?|returns?|warranty|disclaimers?|mortgages?|financ(?:e|ing)|polic(?:y|ies)|faqs?)\b/;
-
-/** What a site says of its trade, and of a state in general ("Condition" | "Used: an item that..."), is no seller's word. */
-function isOfTrade({ lines, boxes, level, titleLine }: Reading, index: number): boolean {
-  const whole = lines.length / 2;
-  const isLabel = (at: number) => at !== index && rowLabel(lines[at]?.text ?? '') !== null;
-  for (let at = lines[index]!.box; at >= 0; at = boxes[at]!.parent) {
-    const { from, to, hint, tag } = boxes[at]!;
-    if (to - from > whole || (titleLine >= from && titleLine < to)) return false;
-    const { text, box } = lines[from]!;
-    if (TRADE.test(hint) || (level[box]! > 0 && text.length < LABEL_MOST && isOfTradeLabel(text))) return true;
-    if ((tag === 'tr' && isLabel(from)) || (tag === 'dd' && isLabel(from - 1))) return true;
-  }
-  return false;
-}
-const LABEL_MOST = 40;
-/** "Delivery", "About the seller", "How do I bid?"; not "Features", under which the thing is told of. */
-const isOfTradeLabel = (text: string): boolean =>
-  text.endsWith('?') ||
-  (headingLabel(text) === 'section' && !/detail|feature|spec|info|over|cara[ct]|merkm|kenm|egen/i.test(text));
-
-/** A short text in one of several filled cells of a row; a cell that holds sentences is laid out by a table, no more. */
-function isInLabelledRow({ lines, boxes, row }: Reading, index: number): boolean {
-  const line = lines[index]!;
-  const around = row[line.box]!;
-  if (around < 0 || line.text.length >= 120 || sizeOf(boxes[around]!) > 6) return false;
-  let cell = line.box;
-  while (boxes[cell]!.parent !== around && boxes[cell]!.parent >= 0 && cell !== around) cell = boxes[cell]!.parent;
-  return sizeOf(boxes[cell]!) < sizeOf(boxes[around]!);
 }
 
 /**
@@ -320,18 +251,6 @@ function mostProse(reading: Reading): number[][] {
     const isLoose = kind.length > 1 && kind.every((at) => lines[at]!.box === lines[longest]!.box);
     return kind.length < all.length && (hint !== '' || isLoose) && sum(kind) >= sum(all) * 0.5 ? kind : all;
   });
-}
-
-/** Prose that could not be a row of facts. */
-export const isSentence = (line: Line): boolean =>
-  isProse(line) &&
-  (line.text.length >= 60 || (/[.!?\u2026"\u201d)]$/.test(line.text) && !/^[^.!?]{0,30}:\s/.test(line.text)));
-
-function isProse(line: Line): boolean {
-  if (line.text.length < PROSE || !TWO_WORDS.test(line.text)) return false;
-  let linked = 0;
-  for (const { text, flags } of runsOf(line)) if (flags & (LINK | CONTROL)) linked += text.length;
-  return linked < line.text.length / 2;
 }
 
 /** Lines without those that say a long one again: a whole text stands beside its cut beginning, for small screens. */

@@ -1,8 +1,9 @@
 import { bare, isCutOff } from '../bare';
 import { CONTROL, LINK } from '../types';
 import { amountsIn } from './amounts';
-import { composed, isOwnWord, isSentence, LISTED } from './description';
+import { composed, isOwnWord } from './description';
 import { headingLabel } from './heading-labels';
+import { isSentence, LISTED } from './prose';
 import { boxOf, isOnly, levelOf, type Reading, sizeOf } from './reading';
 import { AWAY } from './zones';
 

@@ -4,7 +4,7 @@ import { advertHeadOf } from '../page/advert-head';
 import { unstruck } from '../page/amounts-in-lines';
 import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
-import { type Block, descriptionsOf, isSentence as isTold, LABELLED, range } from '../page/description';
+import { type Block, descriptionsOf, LABELLED, range } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
 import {
   headedParticulars,
@@ -18,6 +18,7 @@ import {
 } from '../page/particulars';
 import { photosOf } from '../page/photos';
 import { type PagePrice, pricesOf } from '../page/prices';
+import { isSentence as isTold } from '../page/prose';
 import { isOnly, type Reading, readingOf } from '../page/reading';
 import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
