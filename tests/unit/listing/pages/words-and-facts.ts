@@ -7,16 +7,18 @@ const FOOT = '<ul><li>Netherholme</li><li>Portable</li><li>With its key</li><li>
 const POSTAGE =
   'Parcels leave us on working days before noon, and we send them to all of the mainland within two days.';
 
+const DELIVERY = `<section><h2>Delivery</h2><p>${POSTAGE}</p><p>What is heavy goes by carrier. ${POSTAGE}</p></section>`;
+
 /** What the seller says, among facts, and among what the site says. */
 export const wordsAndFacts: Page[] = [
   {
     name: 'a box of comments under a heading that says whose they are',
-    html: `<main>${HEAD}<div class="comments-container"><h2>Comentario del anunciante</h2><div class="comment"><p>${WORDS}</p></div></div></main>`,
+    html: `<main>${HEAD}<div class="comments-container"><h2>Comentario del anunciante</h2><div class="comment"><p>${WORDS}</p></div></div>${DELIVERY}</main>`,
     expected: { description: WORDS },
   },
   {
     name: 'a box of reviews right under the description’s heading',
-    html: `<main>${HEAD}<h3>Description</h3><div class="review">${WORDS}<br>${MORE}</div></main>`,
+    html: `<main>${HEAD}<h3>Description</h3><div class="review">${WORDS}<br>${MORE}</div>${DELIVERY}</main>`,
     expected: { description: `${WORDS}\n${MORE}` },
   },
   {
@@ -61,8 +63,8 @@ export const wordsAndFacts: Page[] = [
   },
   {
     name: 'a list of the site below the words',
-    html: `<main>${HEAD}<section class="userbody">${WORDS}<ul class="blurbs"><li>Location: Netherholme</li><li>please do not write to this seller about services or other commercial things</li></ul></section></main>`,
-    expected: { description: WORDS },
+    html: `<main>${HEAD}<section class="userbody">Turns freely, with its key and its case.<ul class="blurbs"><li>Location: Netherholme</li><li>please do not write to this seller about services or other commercial things</li></ul></section></main>`,
+    expected: { description: 'Turns freely, with its key and its case.' },
   },
   {
     name: 'rows in pairs below the words, without a table',
