@@ -2,7 +2,7 @@ import { fold } from '../../text/fold';
 import { type Box, CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { COLON, DESCRIPTION_WORDS, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
-import { FACTS_ALONE, isFact, isInLabelledRow, isInListOfAdvert, isInPairs, isOneOfPairs } from './facts';
+import { FACTS_ALONE, isFact, isInLabelledRow, isInListOfAdvert, isInPairs, isOneOfPairs, ROWS_ALONE } from './facts';
 import { headingLabel, isOfComments } from './heading-labels';
 import { isProse, isSentence, LISTED, PROSE } from './prose';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
@@ -47,7 +47,10 @@ export function descriptionsOf(reading: Reading): Block[] {
     if (strict && /^[^.!?\n]{0,60}\?$/.test(text)) return;
     // A row of tabs: nothing but labels.
     if (chosen.length > 0 && chosen.every((index) => headingLabel(lines[index]!.text, true) !== null)) return;
-    const worth = chosen.every((index) => isFact(reading, index)) ? Math.min(weight, FACTS_ALONE) : weight;
+    const facts = chosen.every((index) => isFact(reading, index));
+    // Of rows a seller may have made a table; it stays before what is said nowhere in particular.
+    const most = chosen.some((index) => isInLabelledRow(reading, index)) ? ROWS_ALONE : FACTS_ALONE;
+    const worth = facts ? Math.min(weight, most) : weight;
     if (text.length > 2 && !found.some((block) => block.text === text))
       found.push({ text, weight: worth, called: weight, lines: chosen });
   };
@@ -72,8 +75,10 @@ export function descriptionsOf(reading: Reading): Block[] {
       continue;
     }
     const colon = COLON.exec(line.text);
-    if (colon && headingLabel(colon[1]!) === 'description')
-      add(range(index, unlabelledAfter(reading, index)), 0.6, false);
+    if (colon && headingLabel(colon[1]!) === 'description') {
+      const isItem = boxOf(reading, index).tag === 'li' && !isSentence(line);
+      add(range(index, unlabelledAfter(reading, index)), isItem ? FACTS_ALONE : 0.6, false);
+    }
   }
   const { description, other } = tabKinds(reading);
   for (const { from, to } of description) add(range(from, to), 0.85, false);
@@ -113,20 +118,18 @@ function wholeOf(reading: Reading, { lines: its }: Block, { lines: part, weight 
   return weight >= LABELLED && isWhole && !its.some(isTrade) ? weight + 0.01 : 0;
 }
 
-/** Where a heading's own box holds facts alone, the words stand below it, up to the next heading. */
+/**
+ * Where a heading's own box holds a number or the like alone, the words stand below it, up to the next heading of the box
+ * around, if that begins with the heading too.
+ */
 function withWordsBelow(reading: Reading, label: number, [from, end]: [number, number]): [number, number] {
-  const { lines, boxes, zones } = reading;
-  let at = lines[label]!.box;
-  while (at >= 0 && boxes[at]!.to <= end) at = boxes[at]!.parent;
+  const { boxes, lines } = reading;
+  const isPlainFact = (at: number) => isFact(reading, at) && !isInLabelledRow(reading, at);
+  if (end === from || levelOf(reading, label) === 0 || !range(from, end).every(isPlainFact)) return [from, end];
+  let own = lines[label]!.box;
+  while (own >= 0 && boxes[own]!.to <= end) own = boxes[own]!.parent;
   let to = end;
-  if (end > from && levelOf(reading, label) > 0 && range(from, end).every((index) => isFact(reading, index)))
-    while (
-      to < (boxes[at]?.to ?? 0) &&
-      zones[to] === MAIN &&
-      levelOf(reading, to) === 0 &&
-      headingLabel(lines[to]!.text) === null
-    )
-      to++;
+  if (boxes[own]?.from === label) while (to < boxes[own]!.to && levelOf(reading, to) === 0) to++;
   return [from, to];
 }
 

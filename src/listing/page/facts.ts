@@ -8,15 +8,19 @@ import { isOfTrade } from './trade';
 
 /** What stands under "Lot description: Corner", or a number of the article by itself, is no more than a fact. */
 export const FACTS_ALONE = 0.44;
+export const ROWS_ALONE = 0.55;
+
 const NAMED_FACT = /^[^:!?]{2,40}(?::\s*.{0,60}|\s\S*\d{4,})$/;
 export function isFact(reading: Reading, index: number): boolean {
   const { lines, boxes, row } = reading;
   const line = lines[index]!;
   if (isOnly(line, LINK) || isOfTrade(reading, index)) return true;
   if (isInLabelledRow(reading, index)) return headingLabel(lines[boxes[row[line.box]!]!.from]!.text) !== 'description';
-  return (
-    !isSentence(line) && (levelOf(reading, index) > 0 || NAMED_FACT.test(line.text) || /^[\d\W]+$/.test(line.text))
-  );
+  // Lines of a paragraph, or of a list, were written by the seller.
+  const { tag } = boxes[line.box]!;
+  const isTyped = sizeOf(boxes[line.box]!) > 1 || tag === 'p' || tag === 'li';
+  const isRow = /^[\d\W]+$/.test(line.text) || (!isTyped && NAMED_FACT.test(line.text));
+  return !isSentence(line) && (levelOf(reading, index) > 0 || isRow);
 }
 
 /** A short text in one of several filled cells of a row; a cell that holds sentences is laid out by a table, no more. */

@@ -23,4 +23,5 @@ const LABEL_MOST = 40;
 /** "Delivery", "About the seller", "How do I bid?"; not "Features", under which the thing is told of. */
 export const isOfTradeLabel = (text: string): boolean =>
   text.endsWith('?') ||
-  (headingLabel(text) === 'section' && !/detail|feature|spec|info|over|cara[ct]|merkm|kenm|egen/i.test(text));
+  (headingLabel(text) === 'section' &&
+    !/detail|feature|spec|info|over|cara[ct]|merkm|kenm|egen|[pf]h?oto|pict|bild|map/i.test(text));

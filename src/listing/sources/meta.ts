@@ -62,10 +62,7 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
         const text =
           field === 'title' ? withoutState(asShown(withoutSite(plain(value, false), siteName, host), page)) : value;
         if (field === 'description' && candidates.some((one) => one.field === field && one.value === text)) continue;
-        const isOfSite =
-          field === 'description' &&
-          [siteName, ...host.split('.')].some((its) => says(text, its)) &&
-          says(text, windowTitle);
+        const isOfSite = field === 'description' && isAround(text, windowTitle, [siteName, ...host.split('.')]);
         candidates.push({ field, value: text, source: 'meta', weight: isOfSite ? OF_SITE : weight - rank * 0.02 });
       }
     }
@@ -106,8 +103,12 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
   };
 }
 
-/** Of a summary that says the whole title and the site's name: "Find a great price for ... on Netherby Swap". */
-const says = (text: string, name: string): boolean => bare(name).length > 3 && bare(text).includes(bare(name));
+/** Says the whole title, and beside it the site's name: "Find a great price for ... on Netherby Swap". */
+function isAround(text: string, title: string, names: readonly string[]): boolean {
+  const [key, inside] = [bare(text), bare(title)];
+  const rest = key.replace(inside, '');
+  return inside !== '' && rest !== key && names.some((name) => bare(name).length > 3 && rest.includes(bare(name)));
+}
 
 const hostOf = (address: string): string => /^[a-z]+:\/\/([^/:?#]+)/i.exec(address)?.[1]?.toLowerCase() ?? '';
 

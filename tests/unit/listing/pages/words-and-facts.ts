@@ -101,4 +101,19 @@ export const wordsAndFacts: Page[] = [
     html: `<meta name="description" content="${WORDS}"><main>${HEAD}<div><div><p>${MORE}</p><p>${WORDS}</p></div></div></main>`,
     expected: { description: `${MORE}\n${WORDS}` },
   },
+  {
+    name: 'facts that the seller typed, beside what the site says',
+    html: `<main>${HEAD}<section><h2>Description</h2><div>Maker: Wickerlode<br>Year: 1911<br>Case: bentwood</div></section><section><p>${POSTAGE}</p><p>We are here for you. ${POSTAGE}</p></section></main>`,
+    expected: { description: 'Maker: Wickerlode\nYear: 1911\nCase: bentwood' },
+  },
+  {
+    name: 'a table that may be the seller’s, beside what the site says',
+    html: `<main>${HEAD}<section><h2>Description</h2><table><tr><td>Maker</td><td>Wickerlode</td></tr><tr><td>Case</td><td>bentwood</td></tr></table></section><section><p>${POSTAGE}</p><p>We are here for you. ${POSTAGE}</p></section></main>`,
+    expected: { description: 'Maker Wickerlode\nCase bentwood' },
+  },
+  {
+    name: 'a summary of a shop that is called as its machine is',
+    html: `<title>Wickerlode portable</title><meta property="og:site_name" content="Wickerlode"><meta name="description" content="The Wickerlode portable in its case, turned once a year."><main><h1>Wickerlode portable</h1><p>£45</p></main>`,
+    expected: { description: 'The Wickerlode portable in its case, turned once a year.' },
+  },
 ];
