@@ -13,7 +13,7 @@ const DELIVERY = `<section><h2>Delivery</h2><p>${POSTAGE}</p><p>What is heavy go
 export const wordsAndFacts: Page[] = [
   {
     name: 'a box of comments under a heading that says whose they are',
-    html: `<main>${HEAD}<div class="comments-container"><h2>Comentario del anunciante</h2><div class="comment"><p>${WORDS}</p></div></div>${DELIVERY}</main>`,
+    html: `<main>${HEAD}<div class="comments-container"><h2>Comentarios del vendedor</h2><div class="comment"><p>${WORDS}</p></div></div>${DELIVERY}</main>`,
     expected: { description: WORDS },
   },
   {
@@ -38,7 +38,7 @@ export const wordsAndFacts: Page[] = [
   },
   {
     name: 'rows of facts under a first heading, and the words under a second',
-    html: `<main>${HEAD}<h2>Machine description</h2><section><h3>Numbers:</h3><table><tr><td>Deposit:</td><td>£20</td></tr><tr><td>Added on our pages:</td><td>22 November 2017 (7 days ago)</td></tr></table><h3>Key facts</h3><ul><li>Turns</li></ul><h3>Full description</h3><p>${WORDS}</p></section></main>`,
+    html: `<main>${HEAD}<h2>Machine description</h2><section><h3>Numbers:</h3><table><tr><td>Deposit:</td><td>£20</td></tr><tr><td>Added on our pages:</td><td>3 March 2019 (2 days ago)</td></tr></table><h3>Key facts</h3><ul><li>Turns</li></ul><h3>Full description</h3><p>${WORDS}</p></section></main>`,
     expected: { description: WORDS },
   },
   {
@@ -63,7 +63,7 @@ export const wordsAndFacts: Page[] = [
   },
   {
     name: 'a list of the site below the words',
-    html: `<main>${HEAD}<section class="userbody">Turns freely, with its key and its case.<ul class="blurbs"><li>Location: Netherholme</li><li>please do not write to this seller about services or other commercial things</li></ul></section></main>`,
+    html: `<main>${HEAD}<section class="told">Turns freely, with its key and its case.<ul class="bits"><li>Location: Netherholme</li><li>please do not write to this seller about services or other commercial things</li></ul></section></main>`,
     expected: { description: 'Turns freely, with its key and its case.' },
   },
   {
