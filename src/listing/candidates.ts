@@ -151,20 +151,26 @@ export function candidatesIn(asRead: Harvest): Found {
 const SHOWN = 0.8;
 const CALLED = 0.7;
 const SHOWN_SUMMARY = 0.6;
+/** Of most prose of the page a summary may be one paragraph. */
+const PROSE = 0.5;
 
 /**
  * The descriptions that machines are told, as the page shows them, unless a block that is called one holds them. A longer
  * one takes the place of its cut beginning.
  */
 function shownWords(told: readonly Candidate[], { shown, candidates }: PageFindings): Candidate[] {
-  const isHeld = (text: string) =>
-    candidates.some(({ field, value, weight }) => field === 'description' && weight >= CALLED && value.includes(text));
+  const blocks = candidates.filter(({ field }) => field === 'description');
+  const isHeld = (text: string, isSummary: boolean) =>
+    blocks.some(
+      ({ value, weight }, rank) =>
+        (weight >= CALLED || (isSummary && rank === 0 && weight >= PROSE)) && value.includes(text),
+    );
   const found = told
     .filter(({ field, source, weight }) => field === 'description' && (source === 'meta' || weight > OF_ANOTHER))
     .flatMap(({ value, source }) => {
       const text = plain(value, true);
       const its = shown(text);
-      return its === null || isHeld(its)
+      return its === null || isHeld(its, source === 'meta')
         ? []
         : [{ its, isCut: isCutOff(text), weight: source === 'meta' ? SHOWN_SUMMARY : SHOWN }];
     });

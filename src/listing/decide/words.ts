@@ -15,6 +15,12 @@ const MUCH = 1.3;
 /** Letters and digits of the words that an advert says, at least, where they are to go before what machines are told. */
 const SHOWN_WORDS_LEAST = 160;
 
+/** Weight of a summary that is the site's own line around the title: it says nothing of the thing. */
+export const OF_SITE = 0.1;
+
+/** Shown words that weigh less are facts alone. */
+const WORDS_LEAST = 0.45;
+
 /** A line of the page that may be its title. */
 const SHOWN_LEAST = 0.35;
 
@@ -92,10 +98,8 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
   const called = shown.filter(({ candidate }) => candidate.weight >= 0.7);
   // Of several that are called so alike the one that machines are told.
   const first = called[0];
-  const isOther = first !== undefined && teller !== undefined && !first.key.includes(teller.key);
   const labelled =
-    (isOther && called.find((one) => one.key === teller.key && one.candidate.weight === first.candidate.weight)) ||
-    first;
+    called.find((one) => one.key === teller?.key && one.candidate.weight === first?.candidate.weight) ?? first;
   // More than the page shows under its label: it folds the rest away.
   const isMore =
     labelled && teller && teller.key.length > labelled.key.length * MUCH && teller.key.includes(labelled.key);
@@ -104,7 +108,12 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
     teller &&
     summaries.some(({ key }) => key === teller.key) &&
     (shown[0]?.key.length ?? 0) > Math.max(SHOWN_WORDS_LEAST, teller.key.length * MUCH);
-  const winner = (isMore ? teller : labelled) ?? (isOfSite ? shown[0] : teller) ?? shown[0] ?? summaries[0];
+  const winner =
+    (isMore ? teller : labelled) ??
+    (isOfSite ? shown[0] : teller) ??
+    shown.find(({ candidate }) => candidate.weight >= WORDS_LEAST) ??
+    summaries.find(({ candidate }) => candidate.weight > OF_SITE) ??
+    shown[0];
   if (!winner) return null;
 
   const decided = winner;

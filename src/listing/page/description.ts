@@ -1,28 +1,29 @@
-import { fitted } from '../../text/fitted';
 import { fold } from '../../text/fold';
 import { type Box, CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { COLON, DESCRIPTION_WORDS, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
+import { FACTS_ALONE, isFact, isInLabelledRow, isInListOfAdvert, isInPairs, isOneOfPairs, ROWS_ALONE } from './facts';
 import { headingLabel, isOfComments } from './heading-labels';
+import { isProse, isSentence, LISTED, PROSE } from './prose';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import { sectionAfter } from './sections';
 import { tabKinds } from './tabs';
+import { isOfTrade, isOfTradeLabel } from './trade';
 import { AWAY, MAIN } from './zones';
 
 /** A block that may be the seller's own words. */
 export interface Block {
   text: string;
   weight: number;
+  /** What its label or name alone would be worth. */
+  called: number;
   /** The lines it was put together from. */
   lines: number[];
 }
 
-const TWO_WORDS = fitted('u')`\p{L}\s+\p{L}`;
-/** An item of a list that is written with marks. */
-export const LISTED = /^[-–—•*·●]\s/;
-/** Lines longer than this are sentences. */
-const PROSE = 25;
+/** From this weight on a block stands under a label. */
+export const LABELLED = 0.85;
 const LINES_MOST = 1500;
 
 /**
@@ -35,7 +36,7 @@ export function descriptionsOf(reading: Reading): Block[] {
   const add = (its: number[], weight: number, strict: boolean) => {
     let chosen: number[] = [];
     for (const index of its.slice(0, LINES_MOST)) {
-      if (zones[index] !== MAIN && (strict || zones[index] !== zones[its[0]!])) continue;
+      if (zones[index] === AWAY || (zones[index] !== MAIN && (strict || zones[index] !== zones[its[0]!]))) continue;
       if (!cards.lines.has(index) && !isQuoted(lines[index]!.text) && isOwnWord(reading, index, strict))
         chosen.push(index);
     }
@@ -43,32 +44,41 @@ export function descriptionsOf(reading: Reading): Block[] {
     const isTerm = (index: number) => /^d[td]$/.test(boxOf(reading, index).tag);
     if (!chosen.every(isTerm)) chosen = chosen.filter((index) => !isTerm(index));
     const text = composed(reading, chosen);
+    if (strict && /^[^.!?\n]{0,60}\?$/.test(text)) return;
     // A row of tabs: nothing but labels.
     if (chosen.length > 0 && chosen.every((index) => headingLabel(lines[index]!.text, true) !== null)) return;
-    if (text.length > 2 && !found.some((block) => block.text === text)) found.push({ text, weight, lines: chosen });
+    const facts = chosen.every((index) => isFact(reading, index));
+    // Of rows a seller may have made a table; it stays before what is said nowhere in particular.
+    const most = chosen.some((index) => isInLabelledRow(reading, index)) ? ROWS_ALONE : FACTS_ALONE;
+    const worth = facts ? Math.min(weight, most) : weight;
+    if (text.length > 2 && !found.some((block) => block.text === text))
+      found.push({ text, weight: worth, called: weight, lines: chosen });
   };
 
   for (const [index, line] of lines.entries()) {
     if (zones[index] === AWAY || found.length >= 4) continue;
     const level = levelOf(reading, index);
     if (isLabelOfWords(reading, index) && (level > 0 || isAlone(reading, index))) {
-      const [from, to] = sectionAfter(reading, index);
+      const [from, to] = withWordsBelow(reading, index, sectionAfter(reading, index));
       const its = range(from, to);
       // A label among labels: one of a row of tabs.
       const holds = its.some(
         (at) => lines[at]!.box !== line.box || lines[at]!.text.length > 20 || /[.!?]$/.test(lines[at]!.text),
       );
-      // "Description of the size" in a row of many names one of its facts.
-      const isFact = reading.row[line.box]! >= 0 && line.text.split(' ').length > 2;
-      const worth = !holds ? 0.4 : isFact ? 0.6 : level > 0 ? 0.9 : 0.85;
       // Of two such labels the one in a row of others has no sentence under it.
       const isTold = its.some((at) => isSentence(lines[at]!));
+      // "Description of the size" in a row of many names one of its facts.
+      const isOfRow = reading.row[line.box]! >= 0 && line.text.split(' ').length > 2;
+      const isOneFact = to - from === 1 && !isTold && isOneOfPairs(reading, index);
+      const worth = !holds ? 0.4 : isOneFact ? FACTS_ALONE + 0.05 : isOfRow ? 0.6 : level > 0 ? 0.9 : 0.85;
       add(its, worth - (isInShort(reading, line.box) ? 0.1 : isTold ? 0 : 0.05), false);
       continue;
     }
     const colon = COLON.exec(line.text);
-    if (colon && headingLabel(colon[1]!) === 'description')
-      add(range(index, unlabelledAfter(reading, index)), 0.6, false);
+    if (colon && headingLabel(colon[1]!) === 'description') {
+      const isItem = boxOf(reading, index).tag === 'li' && !isSentence(line);
+      add(range(index, unlabelledAfter(reading, index)), isItem ? FACTS_ALONE : 0.6, false);
+    }
   }
   const { description, other } = tabKinds(reading);
   for (const { from, to } of description) add(range(from, to), 0.85, false);
@@ -92,7 +102,35 @@ export function descriptionsOf(reading: Reading): Block[] {
     if (!isOuter) add(its, worth, false);
   }
   for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
+  for (const one of found)
+    if (one.called > IN_SHORT && one.called < LABELLED)
+      one.weight = Math.max(one.weight, ...found.map((part) => wholeOf(reading, one, part)));
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
+}
+
+/** The least that what is called a description in short is worth. */
+const IN_SHORT = 0.71;
+
+/** What a named box is worth that begins with a labelled part, and has headings of its own behind it: it is all of it. */
+function wholeOf(reading: Reading, { lines: its }: Block, { lines: part, weight }: Block): number {
+  const isWhole = its.length > part.length && its[0] === part[0] && part.every((at) => its.includes(at));
+  const isTrade = (at: number) => levelOf(reading, at) > 0 && isOfTradeLabel(reading.lines[at]!.text);
+  return weight >= LABELLED && isWhole && !its.some(isTrade) ? weight + 0.01 : 0;
+}
+
+/**
+ * Where a heading's own box holds a number or the like alone, the words stand below it, up to the next heading of the box
+ * around, if that begins with the heading too.
+ */
+function withWordsBelow(reading: Reading, label: number, [from, end]: [number, number]): [number, number] {
+  const { boxes, lines } = reading;
+  const isPlainFact = (at: number) => isFact(reading, at) && !isInLabelledRow(reading, at);
+  if (end === from || levelOf(reading, label) === 0 || !range(from, end).every(isPlainFact)) return [from, end];
+  let own = lines[label]!.box;
+  while (own >= 0 && boxes[own]!.to <= end) own = boxes[own]!.parent;
+  let to = end;
+  if (boxes[own]?.from === label) while (to < boxes[own]!.to && levelOf(reading, to) === 0) to++;
+  return [from, to];
 }
 
 /** The lines of a box that tell something in sentences. */
@@ -129,15 +167,22 @@ function isAlone(reading: Reading, index: number): boolean {
   return sizeOf(box) === 1 || index === box.from || /[:：]\s*$/.test(reading.lines[index]!.text);
 }
 
+/** What unfolds a text, and folds it again, on whatever it is written. */
+const UNFOLDS =
+  /^\W*(?:(?:(?:read|show|see|view) )?(?:more|less)|mehr (?:lesen|anzeigen)|weiterlesen|(?:lire|voir) (?:la suite|plus)|(?:lees|toon) meer|(?:leggi|mostra) (?:tutto|altro)|(?:leer|ver) (?:mas|toda))(?: .*descri.*)?\W*$/;
+
 /** Not a control, a label, a row of links; `strict` also leaves out what prose does not hold: rows, headings, prices. */
 export function isOwnWord(reading: Reading, index: number, strict: boolean): boolean {
   const line = reading.lines[index]!;
   if (index === reading.titleLine || isOnly(line, CONTROL)) return false;
+  if (line.text.length < 50 && UNFOLDS.test(fold(line.text).text)) return false;
   const box = boxOf(reading, index);
   if (headingLabel(line.text) === 'description' && line.text.length < 40) return false;
   if (!strict) return !(isOnly(line, LINK) && line.text.length < PROSE);
+  if (isOfTrade(reading, index)) return false;
   if (levelOf(reading, index) > 0 || isInLabelledRow(reading, index) || box.tag === 'dt') return false;
   if (box.tag === 'dd' && !isSentence(line)) return false;
+  if (isInListOfAdvert(reading, index) || isInPairs(reading, index)) return false;
   if (isOnly(line, LINK) || rowLabel(line.text)) return false;
   const first = runsOf(line)[0]!.text;
   if (first.length < line.text.length && rowLabel(first.trim())) return false;
@@ -146,16 +191,6 @@ export function isOwnWord(reading: Reading, index: number, strict: boolean): boo
   return !(
     line.text.length < 40 && amountsIn(line.text).some((amount) => amount.end - amount.start > line.text.length / 2)
   );
-}
-
-/** A short text in one of several filled cells of a row; a cell that holds sentences is laid out by a table, no more. */
-function isInLabelledRow({ lines, boxes, row }: Reading, index: number): boolean {
-  const line = lines[index]!;
-  const around = row[line.box]!;
-  if (around < 0 || line.text.length >= 120 || sizeOf(boxes[around]!) > 6) return false;
-  let cell = line.box;
-  while (boxes[cell]!.parent !== around && boxes[cell]!.parent >= 0 && cell !== around) cell = boxes[cell]!.parent;
-  return sizeOf(boxes[cell]!) < sizeOf(boxes[around]!);
 }
 
 /**
@@ -219,18 +254,6 @@ function mostProse(reading: Reading): number[][] {
     const isLoose = kind.length > 1 && kind.every((at) => lines[at]!.box === lines[longest]!.box);
     return kind.length < all.length && (hint !== '' || isLoose) && sum(kind) >= sum(all) * 0.5 ? kind : all;
   });
-}
-
-/** Prose that could not be a row of facts. */
-export const isSentence = (line: Line): boolean =>
-  isProse(line) &&
-  (line.text.length >= 60 || (/[.!?\u2026"\u201d)]$/.test(line.text) && !/^[^.!?]{0,30}:\s/.test(line.text)));
-
-function isProse(line: Line): boolean {
-  if (line.text.length < PROSE || !TWO_WORDS.test(line.text)) return false;
-  let linked = 0;
-  for (const { text, flags } of runsOf(line)) if (flags & (LINK | CONTROL)) linked += text.length;
-  return linked < line.text.length / 2;
 }
 
 /** Lines without those that say a long one again: a whole text stands beside its cut beginning, for small screens. */

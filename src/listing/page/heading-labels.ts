@@ -14,7 +14,7 @@ const single = labelReader<HeadingLabel>({
     "about the machine|about this machine|what the seller says|the seller says|in the seller's words|in their own words|seller's words|seller's notes|notes from the seller|words of the seller|ad text|produktinformationen|der verkaufer schreibt|worte des verkaufers|text der anzeige|le mot du vendeur|mot du vendeur|parole del venditore|testo dell'annuncio|palabras del vendedor|texto del anuncio|om annonsen|kuvaus|lisatiedot|tuotekuvaus|leiras|descriere|toelichting|synopsis|sinopsis|sinopse|sinossi|klappentext" +
     '|описание*|опис*',
   section:
-    'additional information|more information|further information|zusatzliche informationen|weitere informationen|informations complementaires|aanvullende informatie|informazioni aggiuntive|altre informazioni|informacion adicional|mas informacion|details|item details|product details|specifications|specification|specs|features|item specifics|at a glance|key facts|overview|photos|pictures|map|contact*|seller|about the seller|seller information|delivery|shipping|postage|collection|returns|refunds|payment|warranty|guarantee|location|' +
+    'additional information|more information|further information|zusatzliche informationen|weitere informationen|informations complementaires|aanvullende informatie|informazioni aggiuntive|altre informazioni|informacion adicional|mas informacion|details|item details|product details|specifications|specification|specs|features|item specifics|at a glance|key facts|overview|photos|pictures|map|contact*|seller|about the seller|about this seller|seller information|delivery|shipping|postage|collection|returns|refunds|payment|warranty|guarantee|location|' +
     'merkmale|eigenschaften|technische daten|artikelmerkmale|auf einen blick|bilder|fotos|kontakt*|verkaufer|anbieter|versand|lieferung|abholung|ruckgabe|rucksendung|retouren|zahlung|bezahlung|garantie|gewahrleistung|standort|' +
     'caracteristiques|criteres|en bref|vendeur|livraison|expedition|envoi|retrait|retours|retour|remboursement|paiement|garanties|localisation|' +
     'kenmerken|specificaties|verkoper|verzending|levering|bezorging|ophalen|retourneren|retourzending|betaling|' +
@@ -86,7 +86,14 @@ function read(text: string, exactly: boolean): HeadingLabel | null {
 }
 
 const COMMENTS =
-  /^(?:(?:dealer|seller|owner|advertiser|vendor)'?s? )?(?:comments?|remarks|notes)$|^(?:kommentare?|bemerkung(?:en)?|anmerkungen?|commentaires?|remarques?|opmerking(?:en)?|reacties|commenti|osservazioni|comentarios|observaciones|kommentar(?:er)?|komentarze|uwagi|komentare|poznamk[ay])$/;
+  /^(?:((?:dealer|seller|owner|advertiser|vendor)'?s? )?(?:comments?|remarks|notes)|(?:kommentare?|bemerkung(?:en)?|anmerkungen?|commentaires?|remarques?|opmerking(?:en)?|reacties|commenti|osservazioni|comentarios?|observaciones|kommentar(?:er)?|komentarze|uwagi|komentare|poznamk[ay])( (?:del?|du|des|vom|van de) (?:anunci|vend|annonceur|inser|verk|anbieter)\S*)?)$/;
+const commentsIn = (text: string) => (text.length <= JOINED_MOST ? COMMENTS.exec(fold(text).text) : null);
 
 /** A label under which either the seller speaks, or everybody. */
-export const isOfComments = (text: string): boolean => text.length <= JOINED_MOST && COMMENTS.test(fold(text).text);
+export const isOfComments = (text: string): boolean => commentsIn(text) !== null;
+
+/** A label under which the seller alone speaks: "Description", "Comentario del vendedor". */
+export function isOfSellersWords(text: string): boolean {
+  const [, whose, of] = commentsIn(text) ?? [];
+  return headingLabel(text) === 'description' || whose !== undefined || of !== undefined;
+}

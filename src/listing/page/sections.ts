@@ -39,9 +39,20 @@ export function sectionAfter(
     if (box.tag === 'dt' && boxes[own.box]!.tag === 'dt') break;
     if (isOnly(lines[to]!, LINK)) continue;
     // A label among other text of its line's box is only a word; alone in its box it begins another part.
-    if (sizeOf(box) === 1 && headingLabel(lines[to]!.text, level === 0)) break;
+    if (sizeOf(box) === 1 && !isOwnLabel(reading, from, to) && headingLabel(lines[to]!.text, level === 0)) break;
   }
   return [from, Math.max(from, to)];
+}
+
+/** "FEATURES:" beside the first paragraph of a text that has a box to itself: whoever wrote the text wrote it. */
+function isOwnLabel({ lines, boxes }: Reading, from: number, at: number): boolean {
+  const around = boxes[lines[at]!.box]!.parent;
+  const first = lines[from]!.box;
+  return (
+    lines[at]!.text.endsWith(':') &&
+    boxes[around]?.from === from &&
+    (first === around || boxes[first]!.parent === around)
+  );
 }
 
 /** Longer than any label. */

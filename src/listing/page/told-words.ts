@@ -1,8 +1,9 @@
 import { bare, isCutOff } from '../bare';
-import { CONTROL } from '../types';
+import { CONTROL, LINK } from '../types';
 import { amountsIn } from './amounts';
-import { composed, isOwnWord, isSentence, LISTED } from './description';
+import { composed, isOwnWord } from './description';
 import { headingLabel } from './heading-labels';
+import { isSentence, LISTED } from './prose';
 import { boxOf, isOnly, levelOf, type Reading, sizeOf } from './reading';
 import { AWAY } from './zones';
 
@@ -24,7 +25,7 @@ export function shownOf(reading: Reading, told: string): string | null {
   if (key.length < SHARED_LEAST) return null;
   let most: string | null = null;
   for (const [index, beginning] of beginningsOf(reading.lines).entries()) {
-    if (!mayHold(reading, index)) continue;
+    if (!mayHold(reading, index) || isOnly(reading.lines[index]!, LINK)) continue;
     if (beginning.length < 8 || !(key.startsWith(beginning) || beginning.startsWith(key))) continue;
     const { to, isWhole } = extentOf(reading, index, key);
     if (to === index) continue;

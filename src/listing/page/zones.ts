@@ -1,7 +1,7 @@
 import { fold } from '../../text/fold';
 import { BOLD, type Box, LINK } from '../types';
 import { consentIn } from './consent';
-import { headingLabel, isOfComments } from './heading-labels';
+import { headingLabel, isOfComments, isOfSellersWords } from './heading-labels';
 import { PRICE_NAMES } from './price-names';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { sectionAfter } from './sections';
@@ -17,6 +17,7 @@ const AWAY_WORDS =
 /** Such a box may hold most of the page's text, and is not the advert for that. */
 const ASKING_WORDS = /\b(?:alert-?dialog|cookies?|consent|gdpr)\b/;
 const OPENED = /\b(?:popup|modal|(?:alert-?)?dialog)\b/g;
+const SPOKEN = /\b(?:comments?|reviews?)\b/;
 const BESIDE_TAGS = /^(?:aside|header)$/;
 const BESIDE_WORDS = /\b(?:sidebar|aside|complementary|banner)\b/;
 const LINES_OF_PRICE = 3;
@@ -39,11 +40,13 @@ export function zonesOf(reading: Reading): Uint8Array {
   const titled = hasTitle.some((has) => has === 1);
   const ofBox = new Uint8Array(boxes.length);
   const inMain = new Uint8Array(boxes.length);
+  const isOfSeller = new Uint8Array(boxes.length);
   for (const [index, box] of boxes.entries()) {
     const above = box.parent < 0 ? MAIN : ofBox[box.parent]!;
     const main =
       (box.parent >= 0 && inMain[box.parent] === 1) || /^(?:main|article)$/.test(box.tag) || /\bmain\b/.test(box.hint);
     inMain[index] = main ? 1 : 0;
+    isOfSeller[index] = isOfSeller[box.parent] || (SPOKEN.test(box.hint) && isHeadedAsWords(reading, box)) ? 1 : 0;
     let own = MAIN;
     // The foot of the advert's own part, not of the page.
     const isOwnFoot =
@@ -62,7 +65,8 @@ export function zonesOf(reading: Reading): Uint8Array {
       // "price-without-login"
       const isOfPrice = sizeOf(box) <= LINES_OF_PRICE && PRICE_NAMES.test(box.hint);
       // A button that opens one is none.
-      const hint = /^(?:button|a)$/.test(box.tag) ? box.hint.replace(OPENED, '') : box.hint;
+      let hint = /^(?:button|a)$/.test(box.tag) ? box.hint.replace(OPENED, '') : box.hint;
+      if (isOfSeller[index]) hint = hint.split(SPOKEN).join('');
       if (ASKING_WORDS.test(hint) || (AWAY_WORDS.test(hint) && !isOfPrice)) own = AWAY;
       else if (BESIDE_WORDS.test(box.hint)) own = BESIDE;
     }
@@ -100,6 +104,12 @@ export function zonesOf(reading: Reading): Uint8Array {
   }
   return zones;
 }
+
+/** Begins with a label of the seller's words, or stands right under a heading that is one: "comments" may be theirs. */
+const isHeadedAsWords = (reading: Reading, { from }: Box): boolean =>
+  [from, from - 1].some(
+    (at) => reading.lines[at] && levelOf(reading, at) > 0 && isOfSellersWords(reading.lines[at]!.text),
+  );
 
 /** Ways from one page of a series to the next: "Previous message: ...", "Older: ...". The languages of the labels. */
 const LEADS_ON =

@@ -1,4 +1,6 @@
+import { bare } from '../bare';
 import { plain } from '../decide/plain';
+import { OF_SITE } from '../decide/words';
 import { withoutState } from '../page/title-state';
 import { code } from '../structured/offers';
 import { tidy } from '../tidy';
@@ -65,7 +67,8 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
         const text =
           field === 'title' ? withoutState(asShown(withoutSite(plain(value, false), siteName, host), page)) : value;
         if (field === 'description' && candidates.some((one) => one.field === field && one.value === text)) continue;
-        candidates.push({ field, value: text, source: 'meta', weight: weight - rank * 0.02 });
+        const isOfSite = field === 'description' && isAround(text, windowTitle, [siteName, ...host.split('.')]);
+        candidates.push({ field, value: text, source: 'meta', weight: isOfSite ? OF_SITE : weight - rank * 0.02 });
       }
     }
   }
@@ -106,6 +109,13 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
       /^(?:product|og:product|product\.item)\b/.test(first('og:type') ?? '') || said.has('product:price:amount'),
     isArticle: /^(?:article|blog|news)\b/.test(first('og:type') ?? '') && !said.has('product:price:amount'),
   };
+}
+
+/** Says the whole title, and beside it the site's name: "Find a great price for ... on Netherby Swap". */
+function isAround(text: string, title: string, names: readonly string[]): boolean {
+  const [key, inside] = [bare(text), bare(title)];
+  const rest = key.replace(inside, '');
+  return inside !== '' && rest !== key && names.some((name) => bare(name).length > 3 && rest.includes(bare(name)));
 }
 
 const hostOf = (address: string): string => /^[a-z]+:\/\/([^/:?#]+)/i.exec(address)?.[1]?.toLowerCase() ?? '';

@@ -6,7 +6,7 @@ import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
 import { USED } from '../page/condition-words';
 import { countryOfAddress } from '../page/country';
-import { type Block, descriptionsOf, isSentence as isTold, range } from '../page/description';
+import { type Block, descriptionsOf, LABELLED, range } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
 import {
   headedParticulars,
@@ -20,6 +20,7 @@ import {
 } from '../page/particulars';
 import { photosOf } from '../page/photos';
 import { type PagePrice, pricesOf } from '../page/prices';
+import { isSentence as isTold } from '../page/prose';
 import { isOnly, type Reading, readingOf } from '../page/reading';
 import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
@@ -36,8 +37,6 @@ const PLAIN_PRICE = 0.5;
 const TITLES_MOST = 8;
 /** Longer lines tell of places, and are at none. */
 const ADDRESS_MOST = 120;
-/** From this weight on words stand under a label that says so. */
-const LABELLED = 0.85;
 /** What stands in a row of its own. */
 const LEAST_LABELLED = 0.7;
 /** From this weight on it is the advert that is said to be sold. */
@@ -189,7 +188,7 @@ export function fromPage(page: PageText, head: Head): PageFindings {
       ...marksOf(reading, rows, [title || windowTitle, first[0]?.text ?? ''], blocks, windowTitle),
       sale: candidates.some(({ field, weight }) => field === 'sale' && weight >= SALE_SAID),
       asks: prices.some(({ asked, line }) => asked && line < 0),
-      labelled: (blocks[0]?.weight ?? 0) >= LABELLED,
+      labelled: blocks.some(({ called }) => called >= LABELLED),
     },
     isApart: part !== null && part.line === reading.titleLine,
     words: blocks[0]?.text.length ?? 0,

@@ -49,7 +49,7 @@ describe('where there is a layout to ask', () => {
         '<h1>Hand crank<span class="gone"> secret</span></h1><p>£45</p><h2>Description</h2><p>Words <i class="gone">secret</i> here.</p><p class="gone">secret</p><details><summary>More</summary><p>Folded.</p></details><h1 class="gone">Secret</h1><p class="gone price">£1</p>',
       ),
     );
-    expect(listing).toMatchObject({ title: 'Hand crank', description: 'Words here.\nMore\nFolded.', priceText: '£45' });
+    expect(listing).toMatchObject({ title: 'Hand crank', description: 'Words here.\nFolded.', priceText: '£45' });
     expect(listing.fields.price!.alternatives).toEqual([]);
   });
 

@@ -9,11 +9,13 @@ import { headPages } from './pages/heads';
 import { layouts } from './pages/layouts';
 import { prices } from './pages/prices';
 import { sectionPages } from './pages/sections';
+import { wordsAndFacts } from './pages/words-and-facts';
 
 const pages = [
   ...english,
   ...continental,
   ...layouts,
+  ...wordsAndFacts,
   ...columnPages,
   ...sectionPages,
   ...headPages,
