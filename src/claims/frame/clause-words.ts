@@ -59,7 +59,9 @@ const NAMED: ReadonlySet<WordClass> = new Set<WordClass>(['deals', 'speech', 'th
 
 function isNounHere(before: Word | undefined, is: WordClass, folded: string): boolean {
   const isVerb = is === 'asserts' || is === 'takes' || is === 'uses' || /^(?:market|brand)s?$/.test(folded);
-  return isVerb && (before?.is === 'article' || before?.is === 'possessive') && before.folded !== 'that';
+  return (
+    isVerb && (before?.is === 'article' || before?.is === 'possessive') && !/^(?:that|this|it)$/.test(before.folded)
+  );
 }
 
 /** Token -> class, for the phrases and names found in one text. */
