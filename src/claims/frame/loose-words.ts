@@ -79,9 +79,8 @@ export const german: LooseWords = {
     ['auf', /^(?:umstellbar|schaltet|getestet|lauft)$/],
     ['als', /^(?:auch|sowohl)$/],
     ['uber', /^(?:verfugt)?$/],
-    ...'von vom durch zu zur beim unter vor an am zwischen im ohne'
-      .split(' ')
-      .map((word): [string, RegExp] => [word, /^$/]),
+    ['durch', /^$|(?:weich|leise|ruhig|schnell|leicht|stabil|robust)$/],
+    ...'von vom zu zur beim unter vor an am zwischen im ohne'.split(' ').map((word): [string, RegExp] => [word, /^$/]),
     ...'neben gegen statt nach wie anstelle bei'.split(' ').map((word): [string, RegExp] => [word, NEVER]),
   ]),
   own: set(`

@@ -57,11 +57,12 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   const beside = governed(clause, lists);
   if (beside) return beside;
   const before = written(words.slice(0, first));
-  const person = outside.find(
+  const person = near(clause).find(
     ({ folded }) =>
       lists.persons.has(folded) &&
-      !(folded === 'man' && (find(WITH_IT, outside) || isSwitch(clause))) &&
-      !ON_PEUT.test(before),
+      !(folded === 'man' && (find(WITH_IT, outside) || isSwitch(clause) || canOne(clause))) &&
+      !ON_PEUT.test(before) &&
+      !(folded === 'on' && ON_DOES.test(before)),
   );
   // "Vends car j'ai reçu une …": what is sold stands before.
   const from = outside.findLastIndex(
@@ -69,6 +70,25 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   );
   if (person && !find(lists.uses, outside.slice(from + 1))) return { to: 'other', word: person };
   return stranger(clause, lists);
+}
+
+/** The clause without a relative one behind the phrase: "the bobbins that one finds everywhere" are what it takes. */
+function near({ words, first, last }: LooseClause): readonly LooseWord[] {
+  const after = words.slice(last + 1);
+  const relative = after.findIndex(
+    ({ folded }, i) =>
+      /^(?:qu'|que)$/.test(folded) && after.slice(i).some((one) => /^(?:trouve|achete)/.test(one.folded)),
+  );
+  return [...words.slice(0, first), ...(relative < 0 ? after : after.slice(0, relative))];
+}
+
+/** "Am Knopf kann man … einstellen." */
+function canOne({ words, first, last }: LooseClause): boolean {
+  const before = written(words.slice(0, first));
+  return (
+    /\bkann man\b/.test(before) &&
+    /^(?:einstellen|wahlen|nahen|sticken|schalten)$/.test(words.slice(last + 1).at(-1)?.folded ?? '')
+  );
 }
 
 const written = (words: readonly LooseWord[]): string =>
@@ -87,6 +107,8 @@ function isSwitch({ words, last }: LooseClause): boolean {
 
 /** "Man kann mit ihr Zickzack nähen." */
 const ON_PEUT = /^(?:on|vous) (?:peut|pouvez) (?:aussi )?(?:faire|coudre)\b/;
+/** "On lève le levier et elle repart en marche arrière." */
+const ON_DOES = /\bon (?:leve|retire|tourne|pousse|appuie|abaisse|baisse|enleve|bascule|tire)\b.* et\b/;
 const WITH_IT = /^(?:ihr|damit|darauf)$/;
 
 /** What comes right after a phrase that ends its clause: "…, a word that all use", "…, I threw them out". */
@@ -274,6 +296,8 @@ function stranger({ words, first }: LooseClause, lists: LooseWords): LooseTurn {
     const article = words[j];
     if (!article || !lists.articles.has(article.folded)) continue;
     if (lists.prepositions.has(words[j - 1]?.folded ?? '')) continue;
+    // "En tournant le bouton l'aiguille va à droite."
+    if (/ant$/.test(words[j - 1]?.folded ?? '') && words[j - 2]?.folded === 'en') continue;
     return { to: 'other', word };
   }
   return null;

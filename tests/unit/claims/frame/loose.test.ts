@@ -127,6 +127,8 @@ const GERMAN_CLAIMS = [
   'Braucht lange Spulen.',
   'Eine schöne Maschine mit Freiarm.',
   'Alte Nähmaschine Industrie.',
+  'Am Knopf kann man Zickzack einstellen.',
+  'Läuft leise durch den Umlaufgreifer.',
 ];
 
 const FRENCH_NO_CLAIM = [
@@ -201,6 +203,7 @@ const FRENCH_NO_CLAIM = [
   "Idéale comme deuxième machine à côté d'une zigzag.",
   "J'ai appris à coudre sur une navette vibrante.",
   "Les canettes classe 66 dans la boîte viennent d'une autre machine.",
+  "La machine à bras libre que l'on voit au fond de la photo est déjà promise.",
 ];
 
 const FRENCH_CLAIMS = [
@@ -240,6 +243,8 @@ const FRENCH_CLAIMS = [
   'Machine industrielle.',
   "C'est une vraie machine industrielle.",
   'Elle prend des canettes classe 66.',
+  "Elle prend des canettes classe 66 qu'on trouve partout.",
+  'On retire la tablette et elle a un bras libre.',
 ];
 
 describe.each([
