@@ -314,3 +314,10 @@ it('reads rands where an element is called the price', () => {
   expect(priceOf('<p class="price">R 4 500</p>')).toEqual(['4500', 'ZAR', 'asking']);
   expect(priceOf('<p>R 80</p><p class="price">£45</p>')?.[0]).toBe('45');
 });
+
+it('from which sum on sending is free is no price', () => {
+  for (const banner of ['FREE SHIPPING over £100', 'Free delivery on orders over £50 | Hassle-free returns']) {
+    expect(priceOf(`<p>${banner}</p>`)).toBe(null);
+    expect(priceOf(`<p>${banner}</p><p class="price">£139.99</p>`)).toEqual(['139.99', 'GBP', 'asking']);
+  }
+});
