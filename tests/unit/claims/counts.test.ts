@@ -15,6 +15,13 @@ describe('how many the advert says were made', () => {
     ['1 of 200', 'en', '1 of 200', 200],
     ['Fewer than 50 Pelluckets were ever built.', 'en', 'Fewer than 50 Pelluckets were ever built', 50],
     ['Fewer than 1,500 were produced.', 'en', 'Fewer than 1,500 were produced', 1500],
+    ['Only 250 of the Wendelow 14 left the works.', 'en', 'Only 250 of the Wendelow 14 left the works', 250],
+    [
+      'Less than four hundred of these left the factory.',
+      'en',
+      'Less than four hundred of these left the factory',
+      400,
+    ],
     ['Just forty of this model.', 'en', 'Just forty of this model', 40],
     ['Nur 300 Stück gebaut.', 'de', 'Nur 300 Stück gebaut', 300],
     ['Limited edition of 500.', 'en', 'Limited edition of 500', 500],

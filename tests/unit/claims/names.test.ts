@@ -47,6 +47,8 @@ describe('misspelt names', () => {
     'Cr sewing machine',
   ])('ordinary words are none: %s', (title) => expect(inTitle(title)).toEqual([]));
 
+  it('of a longer name, too', () => expect(inTitle('Ulversholdt Q 41 sewing machine')).toContain('~Ulversholt Q 41'));
+
   it('in the text only right before the thing, and capitalised', () => {
     const misspelt = (description: string): string[] =>
       names({ title: 'Sewing machine', description }).filter((name) => name.startsWith('~'));

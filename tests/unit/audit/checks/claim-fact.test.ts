@@ -33,6 +33,13 @@ describe('features against the facts of the claimed model', () => {
     expect(check(text).filter((line) => line.startsWith('disproved'))).toEqual([]),
   );
 
+  it('a part that is lost was there: that it is missing disproves nothing', () => {
+    const wendelow = (description: string): string[] =>
+      found('claim-fact', { title: 'Grindlewade Wendelow sewing machine', description, language: 'en' });
+    expect(wendelow('Drop feed is missing.')).toEqual(['unproved: Drop feed is missing']);
+    expect(wendelow('It has no drop feed.')).toEqual(['disproved: no drop feed']);
+  });
+
   it('a guess is a question, not a mistake', () =>
     expect(check('I think it does zigzag.')).toEqual(['unproved: zigzag']));
 

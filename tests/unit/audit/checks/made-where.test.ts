@@ -7,6 +7,11 @@ describe('where it was made', () => {
   it('not at works that never made the model', () =>
     expect(check('Made at Harrowslade.')).toEqual(['disproved: Made at Harrowslade']));
 
+  it('whoever else worked there', () =>
+    expect(check('Made at Harrowslade where my grandfather was a fitter.')).toEqual([
+      'disproved: Made at Harrowslade',
+    ]));
+
   it('at the works that made it', () => expect(check('Made at Brindfold.')).toEqual(['agrees: Made at Brindfold']));
 
   it('the serial’s run knows better than the model', () => {
