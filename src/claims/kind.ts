@@ -98,7 +98,7 @@ function saysWhatWeDo({ tokens }: TextPart, first: number): boolean {
 }
 
 const NO_WORK =
-  /^(?:buy|sell|have|are|am|want|wish|need|bought|sold|found|can|cannot|can't|don't|collect|love|think|got|had|were|will|also|ship|inherited)$/;
+  /^(?:buy|sell|have|are|am|want|wish|need|bought|sold|found|can|cannot|can't|don't|collect|love|think|got|had|were|will|also|ship|no|just|only|still|do|must|made|went|\w+ed)$/;
 
 /** "Poster with a Name on it", "enamel sign": neither the thing nor a part; not "Name with a poster". */
 function offersPicture(cues: readonly CueMatch[]): boolean {
@@ -113,25 +113,17 @@ function endsInWork({ clauses }: TextPart): boolean {
   const [words = [], next = []] = clauses
     .slice(0, 2)
     .map(({ tokens }) => tokens.filter(({ kind }) => kind === 'word').map(({ folded }) => folded));
+  const [before = '', last = ''] = words.slice(-2);
+  // "Name needs servicing", "spares or repair, cleaning overdue".
+  if (words.length < 2 || /^(?:needs?|requires?|no|without|after|or|for)$/.test(before)) return false;
   // "Old Names cleaned, timed, rewired".
-  if (/[^s]s$/.test(words.at(-2) ?? '') && DONE.test(words.at(-1)!) && next.length === 1 && DONE.test(next[0]!))
-    return true;
-  const isWork = /^(?:repairs?|rewiring|servicing|timing|tuning|cleaning|overhauls?|restoration)$/;
-  if (
-    words.length > 1 &&
-    /^(?:repair|cleaning|servicing|rewiring)$/.test(words.at(-1)!) &&
-    next.some((word) => isWork.test(word))
-  )
-    return true;
-  return (
-    words.length > 1 &&
-    /^(?:repairs|servicing|sharpening|regrinding|rewinding|overhauls|refinishing|reparaturen|reparations)$/.test(
-      words.at(-1)!,
-    ) &&
-    !/^(?:needs?|requires?|no|without|after|or|for)$/.test(words.at(-2)!)
-  );
+  if (/[^s]s$/.test(before) && DONE.test(last) && next.length === 1 && DONE.test(next[0]!)) return true;
+  return WORKS.test(last) || (WORK.test(last) && next.some((word) => WORKS.test(word) || WORK.test(word)));
 }
 
+/** They offer work where they end a title's first phrase; the others where more of it follows. */
+const WORKS = /^(?:repairs|servicing|sharpening|regrinding|rewinding|overhauls|refinishing|reparaturen|reparations)$/;
+const WORK = /^(?:repair|rewiring|timing|tuning|cleaning|overhaul|restoration)$/;
 const DONE = /^(?:cleaned|freed|timed|retimed|tuned|oiled|rewired|serviced|mended|repaired|overhauled)$/;
 const OPENS_WITHIN = 12;
 
