@@ -94,9 +94,9 @@ function isWithin(claim: SerialClaim, others: readonly SerialClaim[]): boolean {
   return others.some(({ field, start, end }) => field === claim.field && start < claim.end && end > claim.start);
 }
 
-/** A question mark, or a word that takes it back, right after the number: "210999? I make it 230999", "… no, 230999". */
+/** Right after the number, what takes it back or gives it to a part: "210999? I make it 230999", "… on the motor". */
 const TAKEN_BACK =
-  /^\s*(?:\?|(?:\w+\s?)?(?:\.{2,3}|…)\s*sorry\b|\.?\s*no,? wait\b|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+(?:is not|isn['’]t) (?:mine|ours|this|its|the|it)\b|\s+(?:was|is) my (?:old|other|previous|last|first)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s)/i;
+  /^\s*(?:\?|(?:\w+\s?)?(?:\.{2,3}|…)\s*sorry\b|\.?\s*no,? wait\b|(?:\.\.\.|…|,|-|–)?\s*(?:no|nein|non|sorry|correction|oder|or rather|pardon)\b|\s+(?:is not|isn['’]t) (?:mine|ours|this|its|the|it)\b|\s+(?:was|is) my (?:old|other|previous|last|first)\b|\s+is (?:the|my|his|her)\s+[a-z]+['’]s|,? or (?:possibly|maybe|perhaps|it could be|could be|else)\b|\s+(?:is |was )?(?:stamped |printed )?on (?:the|its|my) (?:motor|pedal|case|cabinet|other|treadle|irons|table|lamp|lid|controller|stand)\b)/i;
 
 /** "Sorry, it's 453000": what takes the other one's place. */
 const CORRECTED =
@@ -111,10 +111,17 @@ function isWondered(part: TextPart, end: number): boolean {
   return WONDERED.test(part.text.slice(end, end + WONDERED_WITHIN));
 }
 
+/** "…, or possibly 297810": of two readings neither is sure. */
+const OR_ELSE = /\bor (?:possibly|maybe|perhaps|it could be|could be) $/i;
+
 function isDoubted(claim: SerialClaim, parts: readonly TextPart[]): boolean {
   const part = parts.find((one) => one.field === claim.field);
   if (part && CORRECTED.test(part.text.slice(Math.max(0, claim.start - 16), claim.start))) return false;
-  return part !== undefined && TAKEN_BACK.test(part.text.slice(claim.end, claim.end + 24));
+  if (!part) return false;
+  return (
+    OR_ELSE.test(part.text.slice(Math.max(0, claim.start - 24), claim.start)) ||
+    TAKEN_BACK.test(part.text.slice(claim.end, claim.end + 24))
+  );
 }
 
 /** "Number", "no.", "stamped" stand shortly before: weaker than "serial", enough for a number that a table has. */

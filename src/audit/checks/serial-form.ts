@@ -47,8 +47,15 @@ function badForm(serial: SerialCase, auditCase: AuditCase): Finding {
       source: sourceOf(auditCase.knowledge, pack, scheme.source),
     }),
   );
-  const isSure = serial.claim.named && !isGuessed(serial, auditCase);
+  const isSure = serial.claim.named && !isGuessed(serial, auditCase) && !isSlip(serial, auditCase);
   return finding(serial, auditCase, known, texts.badForm(serial.claim.quote), isSure ? 'disproved' : 'unproved');
+}
+
+/** "29731O": with its letters read as the digits that they look like it has such a form. */
+function isSlip({ claim: { normal } }: SerialCase, { knowledge }: AuditCase): boolean {
+  const digits: Record<string, string> = { O: '0', I: '1', S: '5', B: '8' };
+  const read = normal.replace(/(?<=\d)[OISB]|[OISB](?=\d)/g, (letter) => digits[letter]!);
+  return read !== normal && knowledge.serials.schemesOf(read).length > 0;
 }
 
 /** Missing in a table that calls itself complete: shown with the blocks on either side of it. */

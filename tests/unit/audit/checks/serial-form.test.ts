@@ -19,6 +19,10 @@ describe('a serial that no table knows', () => {
   it('has not that form, and the advert wonders itself what it is, or doesn’t call it the serial', () => {
     expect(check('Serial number XZ99412345, maybe that of a school.')).toEqual(['unproved: XZ99412345']);
     expect(check('A repairer’s plate, stamped XZ99412345.')).toEqual(['unproved: XZ99412345']);
+    expect(check('Serial number XZ99412345 is on the motor.')).toEqual(['unproved: XZ99412345']);
+    expect(check('Serial number KD297310 on the other one.')).toEqual(['unproved: KD297310']);
+    expect(check('Serial number KD 297310, or possibly KD 297810.')).toEqual(['unproved: KD 297310']);
+    expect(check('Serial number KD 29731O.')).toEqual(['unproved: KD 29731O']);
   });
 
   it('is missing in a table that calls itself complete', () => {
