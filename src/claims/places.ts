@@ -8,7 +8,7 @@ import type { PartReading } from './values';
 
 /** Words that make a place the place made. "From" alone doesn't: sellers write where they live. */
 const MADE = new PhraseIndex<true>();
-for (const words of 'foundry|put together at|put together in|made|made in|made at|built in|built at|built|manufactured in|manufactured at|manufactured|produced in|produced at|produced|assembled in|assembled at|cast at|factory|works|left the|came out of|plant|plant at|plant in|stammt aus|construite en|gebaut in|gebaut|hergestellt in|hergestellt|gefertigt in|gefertigt|produziert|produktion|fertigung|werk|fabrik|aus dem werk|aus der fabrik|fabriquée à|fabriqué à|fabriquée en|fabriquée|fabrication|produite à|sortie de|sorti de|sortis de|sorties de|usine de|usine'.split(
+for (const words of 'foundry|put together at|put together in|made|made in|made at|built in|built at|built|manufactured in|manufactured at|manufactured|produced in|produced at|produced|assembled in|assembled at|cast at|factory|works|left the|came out of|plant at|plant in|stammt aus|construite en|gebaut in|gebaut|hergestellt in|hergestellt|gefertigt in|gefertigt|produziert|produktion|fertigung|werk|fabrik|aus dem werk|aus der fabrik|fabriquée à|fabriqué à|fabriquée en|fabriquée|fabrication|produite à|sortie de|sorti de|sortis de|sorties de|usine de|usine'.split(
   '|',
 ))
   MADE.add(words, true);

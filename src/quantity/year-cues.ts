@@ -20,7 +20,7 @@ function add(kind: YearKind, phrases: string, flags: Partial<YearCue> = {}): voi
 
 add(
   'made',
-  'left the factory, left the factory in, left the works, left the works in, it was born in, made, built, manufactured, produced, production, in production, manufacture, year of manufacture, date of manufacture, constructed, made in, built in, serial dates, dates it, dates this, dates the machine, date it, puts it, places it, number says, serial says, number gives, serial gives, number means, number points to, number is from, serial is from',
+  'it left the factory, it left the works, machine left the factory, machine left the works, this left the factory, which left the factory, she left the factory, it was born in, made, built, manufactured, produced, production, in production, manufacture, year of manufacture, date of manufacture, constructed, made in, built in, serial dates, dates it, dates this, dates the machine, date it, puts it, places it, number says, serial says, number gives, serial gives, number means, number points to, number is from, serial is from',
 );
 add(
   'made',

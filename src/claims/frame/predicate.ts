@@ -19,7 +19,7 @@ const MOST_OF_AN_OFFER = 12;
 const BESIDE = /^(?:behind|beside|next|alongside)$/;
 const NOT_SUCH = /^(?:like|plastic|cheap|modern|some|the|your)$/;
 const BARELY = /^(?:never|barely|hardly)$/;
-const TOUCHED = /^(?:worn|used|touched|chipped|scratched|needed|failed|marked)$/;
+const TOUCHED = /^(?:worn|used|touched|chipped|scratched|failed|marked)$/;
 
 /** A phrase that opens its clause: a list's item, or the subject of what follows ("zigzag works well"). */
 export function predicateTurns({ words, first, last }: Framed, governor: Governor): Turn | null {
