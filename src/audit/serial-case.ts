@@ -1,4 +1,4 @@
-import type { Reading, SerialClaim } from '../claims/reading';
+import type { NameClaim, Reading, SerialClaim } from '../claims/reading';
 import type { Knowledge } from '../pack/knowledge';
 import { misreadings } from '../pack/misreadings';
 import type { Scheme } from '../pack/schema/serials';
@@ -33,6 +33,11 @@ export function serialCase(claim: SerialClaim, reading: Reading, knowledge: Know
   const suggestions = misreadings(claim.normal, knowledge, named);
   if (suggestions.length > 0) return { ...base, suggestions, verdict: 'misread' };
   return { ...base, verdict: forms.length > 0 ? 'bad-form' : 'unknown' };
+}
+
+/** The number, or the names that say whose it is, are not said for certain: "174000? I read it as 171500". */
+export function isGuessed({ claim }: SerialCase, names: readonly NameClaim[]): boolean {
+  return claim.doubted === true || names.every((name) => name.stance === 'guesses');
 }
 
 function verdictOf(runs: readonly Run[], usable: boolean, reading: Reading): SerialVerdict {

@@ -195,6 +195,8 @@ function isLifted({ tokens }: TextPart, first: number): boolean {
   );
 }
 
+const HANDLES = /^(?:carry|lift|handle|move|shift|manage)$/;
+
 /** "Which is why it is only 7 kg", "easy to carry at 4 kg". */
 function isSaidOf({ tokens }: TextPart, from: number, first: number): boolean {
   let i = first - 1;
@@ -202,13 +204,10 @@ function isSaidOf({ tokens }: TextPart, from: number, first: number): boolean {
     i--;
   if (i === first - 1) return false;
   // "I can lift it in and out on my own at 22 kg."
-  const lifted = tokens
-    .slice(from, i)
-    .findIndex(({ folded }) => /^(?:carry|lift|handle|move|shift|manage)$/.test(folded));
+  const lifted = tokens.slice(from, i).findIndex(({ folded }) => HANDLES.test(folded));
   if (tokens[i + 1]!.folded === 'at' && lifted >= 0 && /^(?:it|her|this)$/.test(tokens[from + lifted + 1]!.folded))
     return true;
-  if (/^(?:carry|lift|handle|move|shift|manage)$/.test(tokens[i]!.folded) && tokens[i - 1]?.folded === 'to')
-    return true;
+  if (HANDLES.test(tokens[i]!.folded) && tokens[i - 1]?.folded === 'to') return true;
   return /^(?:it|it's|she|she's|sie|elle|manageable|liftable|portable)$/.test(tokens[i]!.folded);
 }
 

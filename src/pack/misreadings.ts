@@ -27,6 +27,11 @@ export function lookAlikes(normal: string, knowledge: Knowledge, packs: Readonly
   return found(alikeVariants(normal), knowledge, packs);
 }
 
+/** A number with the letters beside its digits read as the digits that they look like: "29731O" -> "297310". */
+export function readAsDigits(normal: string): string {
+  return normal.replace(/(?<=\d)[OISB]|[OISB](?=\d)/g, (letter) => LOOKS_LIKE[letter]!);
+}
+
 function found(variants: Iterable<string>, knowledge: Knowledge, packs: ReadonlySet<string>): Misreading[] {
   const out = new Map<string, Run[]>();
   for (const variant of variants) {

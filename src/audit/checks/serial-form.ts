@@ -1,9 +1,10 @@
 import { onSale } from '../../claims/claimed';
+import { readAsDigits } from '../../pack/misreadings';
 import { formText } from '../../pack/serial-form';
 import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
-import type { SerialCase } from '../serial-case';
+import { isGuessed, type SerialCase } from '../serial-case';
 import { sourceOf } from '../source-of';
 import type { Finding, Known, Standing } from '../types';
 import { askOf, modelsText, saidOf } from '../words';
@@ -47,14 +48,14 @@ function badForm(serial: SerialCase, auditCase: AuditCase): Finding {
       source: sourceOf(auditCase.knowledge, pack, scheme.source),
     }),
   );
-  const isSure = serial.claim.named && !isGuessed(serial, auditCase) && !isSlip(serial, auditCase);
+  const isSure =
+    serial.claim.named && !isGuessed(serial, onSale(auditCase.reading.names)) && !isSlip(serial, auditCase);
   return finding(serial, auditCase, known, texts.badForm(serial.claim.quote), isSure ? 'disproved' : 'unproved');
 }
 
 /** "29731O": with its letters read as the digits that they look like it has such a form. */
 function isSlip({ claim: { normal } }: SerialCase, { knowledge }: AuditCase): boolean {
-  const digits: Record<string, string> = { O: '0', I: '1', S: '5', B: '8' };
-  const read = normal.replace(/(?<=\d)[OISB]|[OISB](?=\d)/g, (letter) => digits[letter]!);
+  const read = readAsDigits(normal);
   return read !== normal && knowledge.serials.schemesOf(read).length > 0;
 }
 
@@ -75,14 +76,8 @@ function notAllotted(serial: SerialCase, auditCase: AuditCase): Finding[] {
     },
     ...knowledge.serials.around(pack, scheme.id, number, 1).map((run) => knownRun(run, auditCase)),
   ]);
-  const standing = isGuessed(serial, auditCase) ? 'unproved' : 'disproved';
+  const standing = isGuessed(serial, onSale(auditCase.reading.names)) ? 'unproved' : 'disproved';
   return [finding(serial, auditCase, known, texts.gap(claim.quote), standing)];
-}
-
-/** The number or whose it is isn't said for certain. */
-function isGuessed({ claim }: SerialCase, { reading }: AuditCase): boolean {
-  const names = onSale(reading.names);
-  return claim.doubted === true || names.every((name) => name.stance === 'guesses');
 }
 
 function finding(

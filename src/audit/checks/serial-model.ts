@@ -3,6 +3,7 @@ import type { Run } from '../../pack/serials/run';
 import { askTexts } from '../../text/catalogue/asks';
 import { findingTexts } from '../../text/catalogue/findings';
 import type { AuditCase } from '../case';
+import { isGuessed } from '../serial-case';
 import type { Finding, Known } from '../types';
 import { askOf, modelsText, saidEach, saidOf } from '../words';
 
@@ -19,8 +20,7 @@ export function serialModel(auditCase: AuditCase): Finding[] {
   const shown = own.length > 0 ? own : serial.runs;
   const allotted = modelsText([...new Set(shown.flatMap((run) => run.models))], knowledge);
   const agrees = own.length > 0;
-  // "174000? I read it as 171500" states no number.
-  const guessed = serial.claim.doubted || names.every((name) => name.stance === 'guesses');
+  const guessed = isGuessed(serial, names);
   return [
     {
       id: `serial-model:${serial.claim.normal}`,

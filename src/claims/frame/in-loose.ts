@@ -1,7 +1,8 @@
 import type { Hit } from '../hits';
 import { type ClauseRange, clauseIndexAt, type TextPart } from '../part-text';
 import type { Known } from './clause-words';
-import { type LooseTurn, type LooseWord, looseTurns } from './loose';
+import { type LooseTurn, looseTurns } from './loose';
+import type { LooseWord } from './loose-clause';
 import type { LooseWords } from './loose-words';
 
 /** Clauses of the sentence on either side that are looked at. */

@@ -1,24 +1,7 @@
 import type { Turn } from './english';
+import { isSwitch, type LooseClause, type LooseWord, written } from './loose-clause';
+import { personIn } from './loose-persons';
 import type { LooseWords } from './loose-words';
-import type { WordClass } from './types';
-
-/** A word of the clause with what packs make of it. */
-export interface LooseWord {
-  token: number;
-  folded: string;
-  known: WordClass | null;
-}
-
-export interface LooseClause {
-  words: readonly LooseWord[];
-  first: number;
-  last: number;
-  /** Words of the same sentence in clauses before. */
-  aside: readonly LooseWord[];
-  /** Words of the clause right after it in the same sentence. */
-  goesOn: readonly LooseWord[];
-  denied: boolean;
-}
 
 export type LooseTurn = { to: Turn['to']; word: LooseWord } | null;
 
@@ -56,60 +39,13 @@ export function looseTurns(clause: LooseClause, lists: LooseWords): LooseTurn {
   if (inList) return { to: 'other', word: inList };
   const beside = governed(clause, lists);
   if (beside) return beside;
-  const before = written(words.slice(0, first));
-  const person = near(clause).find(
-    ({ folded }) =>
-      lists.persons.has(folded) &&
-      !(folded === 'man' && (find(WITH_IT, outside) || isSwitch(clause) || canOne(clause))) &&
-      !ON_PEUT.test(before) &&
-      !(folded === 'on' && ON_DOES.test(before)),
-  );
-  // "Vends car j'ai reçu une …": what is sold stands before.
-  const from = outside.findLastIndex(
-    ({ folded, token }) => token < words[first]!.token && /^(?:car|parce|puisque)$/.test(folded),
-  );
-  if (person && !find(lists.uses, outside.slice(from + 1))) return { to: 'other', word: person };
+  const person = personIn(clause, lists);
+  if (person) return { to: 'other', word: person };
   return stranger(clause, lists);
 }
 
-/** The clause without a relative one behind the phrase: "the bobbins that one finds everywhere" are what it takes. */
-function near({ words, first, last }: LooseClause): readonly LooseWord[] {
-  const after = words.slice(last + 1);
-  const relative = after.findIndex(
-    ({ folded }, i) =>
-      /^(?:qu'|que)$/.test(folded) && after.slice(i).some((one) => /^(?:trouve|achete)/.test(one.folded)),
-  );
-  return [...words.slice(0, first), ...(relative < 0 ? after : after.slice(0, relative))];
-}
-
-/** "Am Knopf kann man … einstellen." */
-function canOne({ words, first, last }: LooseClause): boolean {
-  const before = written(words.slice(0, first));
-  return (
-    /\bkann man\b/.test(before) &&
-    /^(?:einstellen|wahlen|nahen|sticken|schalten)$/.test(words.slice(last + 1).at(-1)?.folded ?? '')
-  );
-}
-
-const written = (words: readonly LooseWord[]): string =>
-  words
-    .map(({ folded }) => folded)
-    .join(' ')
-    .replaceAll("' ", "'");
-
 const isPassive = ({ folded }: LooseWord): boolean => /^wurden?$/.test(folded);
 const PARTICIPLE = /^(?:gebaut|hergestellt|gefertigt|produziert)$/;
-
-/** "Mit dem Hebel stellt man auf Zickzack um." */
-function isSwitch({ words, last }: LooseClause): boolean {
-  return words.slice(last + 1).some(({ folded }) => /^(?:um|um(?:ge)?(?:stell|schalt)\w*)$/.test(folded));
-}
-
-/** "Man kann mit ihr Zickzack nähen." */
-const ON_PEUT = /^(?:on|vous) (?:peut|pouvez) (?:aussi )?(?:faire|coudre)\b/;
-/** "On lève le levier et elle repart en marche arrière." */
-const ON_DOES = /\bon (?:leve|retire|tourne|pousse|appuie|abaisse|baisse|enleve|bascule|tire)\b.* et\b/;
-const WITH_IT = /^(?:ihr|damit|darauf)$/;
 
 /** What comes right after a phrase that ends its clause: "…, a word that all use", "…, I threw them out". */
 function takenUp({ words, first, last, aside, goesOn }: LooseClause, lists: LooseWords): LooseTurn {
