@@ -1,7 +1,8 @@
 import { fold } from '../../text/fold';
-import { type Box, CONTROL, LINK, type Line } from '../types';
+import { type Box, CONTROL, LINK } from '../types';
 import { amountsIn } from './amounts';
 import { COLON, DESCRIPTION_WORDS, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
+import { composed } from './composed';
 import { FACTS_ALONE, isFact, isInLabelledRow, isInListOfAdvert, isInPairs, isOneOfPairs, ROWS_ALONE } from './facts';
 import { headingLabel, isOfComments } from './heading-labels';
 import { isProse, isSentence, LISTED, PROSE } from './prose';
@@ -236,7 +237,7 @@ function mostProse(reading: Reading): number[][] {
     const isNext = (at: number) => at < end && LISTED.test(lines[at]!.text) && lines[at]!.box === lines[to - 1]!.box;
     if (to > from && lines[to]?.text.endsWith(':') && isNext(to + 1)) to++;
     while (to > from && isNext(to)) to++;
-    const all = Array.from({ length: to - from }, (_, at) => from + at);
+    const all = range(from, to);
     let longest = from;
     for (const at of all)
       if (isOwn(at) && pointsOf(lines[at]!.text) > pointsOf(lines[longest]?.text ?? '')) longest = at;
@@ -254,54 +255,4 @@ function mostProse(reading: Reading): number[][] {
     const isLoose = kind.length > 1 && kind.every((at) => lines[at]!.box === lines[longest]!.box);
     return kind.length < all.length && (hint !== '' || isLoose) && sum(kind) >= sum(all) * 0.5 ? kind : all;
   });
-}
-
-/** Lines without those that say a long one again: a whole text stands beside its cut beginning, for small screens. */
-function withoutRepeats({ lines }: Reading, indexes: number[]): number[] {
-  const beginnings = new Map<string, number>();
-  const left = new Set(indexes);
-  for (const index of indexes) {
-    const { text } = lines[index]!;
-    if (text.length < REPEATED_LEAST) continue;
-    const key = text.slice(0, REPEATED_LEAST);
-    const before = beginnings.get(key);
-    const earlier = before === undefined ? '' : lines[before]!.text;
-    const shorter = text.length < earlier.length ? text : earlier;
-    const shared = shorter.length * REPEATED_SHARE;
-    const isSame = before !== undefined && earlier.slice(0, shared) === text.slice(0, shared);
-    const isRepeated = isSame && (text === earlier || /\.\.\.|…/.test(shorter.slice(-CUT_WITHIN)));
-    if (isRepeated && earlier.length >= text.length) left.delete(index);
-    else {
-      if (isRepeated) left.delete(before);
-      beginnings.set(key, index);
-    }
-  }
-  return left.size === indexes.length ? indexes : [...left];
-}
-
-/** Characters of a line that are not the same by chance; and what share of the shorter one a repeated one says. */
-const REPEATED_LEAST = 80;
-const REPEATED_SHARE = 0.8;
-/** Characters from the end in which a cut beginning says so: "... read more". */
-const CUT_WITHIN = 30;
-
-/** The lines as a person reads them: cells of one row side by side, all else below each other. */
-export function composed(reading: Reading, all: number[]): string {
-  const { lines, row, boxes } = reading;
-  const indexes = withoutRepeats(reading, all);
-  const cellOf = (box: number) => {
-    let at = box;
-    while (at >= 0 && boxes[at]!.parent !== row[box]) at = boxes[at]!.parent;
-    return at;
-  };
-  let text = '';
-  let last: Line | null = null;
-  for (const index of indexes) {
-    const line = lines[index]!;
-    const sameRow =
-      last !== null && row[line.box]! >= 0 && row[last.box] === row[line.box] && cellOf(last.box) !== cellOf(line.box);
-    text += text === '' ? line.text : `${sameRow ? ' ' : '\n'}${line.text}`;
-    last = line;
-  }
-  return text;
 }

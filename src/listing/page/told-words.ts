@@ -1,7 +1,8 @@
 import { bare, isCutOff } from '../bare';
 import { CONTROL, LINK } from '../types';
 import { amountsIn } from './amounts';
-import { composed, isOwnWord } from './description';
+import { composed } from './composed';
+import { isOwnWord } from './description';
 import { headingLabel } from './heading-labels';
 import { isSentence, LISTED } from './prose';
 import { boxOf, isOnly, levelOf, type Reading, sizeOf } from './reading';
