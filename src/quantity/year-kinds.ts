@@ -25,7 +25,8 @@ const OVERRULES_WITHIN = 3;
 const FOLLOWS_WITHIN = 1;
 
 /** "Bought in 1961, the year it was made". */
-const IN_WHICH = /^,? the (?:same |very )?(year (?:in which )?(?:it|she|this(?: one)?) was (?:made|built|produced))\b/i;
+const IN_WHICH =
+  /^,? the (?:same |very )?(year (?:in which )?(?:it|she|this(?: one)?) was (?:made|built|produced))(?!\w)/i;
 /** "Est. 1851", "© 2023". Without its full stop "est" is a French verb. */
 const FOUNDED = /(?:^|[^\p{L}])(©|\(c\)|est\.|estd\.?) ?$/iu;
 

@@ -57,7 +57,7 @@ function isNumbered(text: string, tokens: readonly Token[], at: number): boolean
 /** A number with a unit stands there: "6.5 kg". */
 export const isMeasure = (text: string, at: number): boolean => MEASURE.test(text.slice(at, at + LONGEST_MEASURE));
 
-const MEASURE = /^\d+(?:[.,]\d+)? ?(?:kg|kgs|kilos?|lbs?|cm|mm|inch|inches|watts?|volts?)\b/i;
+const MEASURE = /^\d+(?:[.,]\d+)? ?(?:kg|kgs|kilos?|lbs?|cm|mm|inch|inches|watts?|volts?)(?!\w)/i;
 const LONGEST_MEASURE = 16;
 
 /** "z.B.", "o.n.o.": single letters with full stops between them. */

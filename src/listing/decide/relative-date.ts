@@ -14,11 +14,13 @@ const UNIT = '(\\p{L}{1,11})\\.?';
 const AGO = fitted(
   'u',
 )`(?<![\p{L}\d])(?:${NUMBER} ?${UNIT} (?:ago|geleden|fa|sedan|siden|atras)|(?:vor|il y a|hace|fa|seit|depuis|ha|da) (?:ca\.? |environ |circa )?${NUMBER} ?${UNIT})(?!\p{L})`;
+/** A word that each of these has. */
+const IS_AGO = /(?:^|[^a-z])(?:ago|geleden|fa|sedan|siden|atras|vor|il y a|hace|seit|depuis|ha|da)(?![a-z])/;
 const TODAY =
-  /\b(?:today|just now|moments ago|this morning|heute|gerade eben|soeben|aujourd'?hui|a l'instant|vandaag|zojuist|vanochtend|oggi|adesso|hoy|ahora mismo|idag|i dag)\b/;
+  /\b(?:today|just now|moments ago|this morning|heute|gerade eben|soeben|aujourd'?hui|a l'instant|vandaag|zojuist|vanochtend|oggi|adesso|hoy|ahora mismo|idag|i dag)(?!\w)/;
 const DAY_BEFORE =
-  /\b(?:the day before yesterday|vorgestern|avant-hier|eergisteren|l'altro ieri|ieri l'altro|anteayer|i forgars|i forgårs)\b/;
-const YESTERDAY = /\b(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i gar|i går)\b/;
+  /\b(?:the day before yesterday|vorgestern|avant-hier|eergisteren|l'altro ieri|ieri l'altro|anteayer|i forgars|i forgårs)(?!\w)/;
+const YESTERDAY = /\b(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i gar|i går)(?!\w)/;
 
 /**
  * How many days before the day of reading a text says something was ("3 days ago": 3, "heute": 0), or null. Hours and
@@ -26,7 +28,7 @@ const YESTERDAY = /\b(?:yesterday|gestern|hier|gisteren|ieri|ayer|igar|i gar|i g
  */
 export function daysAgo(text: string, language: string | null): number | null {
   const folded = fold(text.slice(0, 200)).text;
-  const ago = AGO.exec(folded);
+  const ago = IS_AGO.test(folded) ? AGO.exec(folded) : null;
   if (ago) {
     const [, first, unit, second, otherUnit] = ago;
     const count = first ?? second!;

@@ -3,10 +3,10 @@ import type { Reading } from './reading';
 
 /** Names of the seller's own words. */
 export const DESCRIPTION_WORDS =
-  /\b(?:(?<!(?:site|blog|forum)-)description|ad-desc|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)\b/;
+  /\b(?:(?<!(?:site|blog|forum)-)description|ad-desc|descriptif|beschreibung|anzeigentext|omschrijving|beschrijving|descrizione|descripcion|adtext|ad-text|body-text|ad-body|posting-?body)(?!\w)/;
 
 /** Names of what is shorter than the description, and mostly leads to it. */
-const SHORT_WORDS = /\b(?:short|brief|excerpt|teaser|intro)\b/;
+const SHORT_WORDS = /\b(?:short|brief|excerpt|teaser|intro)(?!\w)/;
 
 /** In a box that a name calls the short description, or the small one around that box. */
 export const isInShort = ({ boxes }: Reading, box: number): boolean =>

@@ -3,7 +3,7 @@ import { type Reading, sizeOf } from './reading';
 
 /** How consent texts speak, in the languages of the labels. Common usage, from memory. */
 const CONSENT =
-  /\b(?:cookies?|consent|legitimate (?:business )?interests?|our (?:\d+ )?partners|\d+ partners|browsing data|device scanning|unique identifiers|einwilligung|berechtigt\w+ interesse\w*|\d+ partner|speicherdauer|geraet|endgerat|kennungen|consentement|interet legitime|nos (?:\d+ )?partenaires|toestemming|gerechtvaardigd belang|onze (?:\d+ )?partners|bewaartermijn|consenso|interesse legittimo|legittimo interesse|nostri (?:\d+ )?partner|consentimiento|interes legitimo|nuestros (?:\d+ )?socios|personali[sz]ed (?:ads|advertising|content)|personalisierte (?:anzeigen|werbung)|publicites? personnalisees?|samtycke|samtykke|zgod[ay] na)\b/;
+  /\b(?:cookies?|consent|legitimate (?:business )?interests?|our (?:\d+ )?partners|\d+ partners|browsing data|device scanning|unique identifiers|einwilligung|berechtigt\w+ interesse\w*|\d+ partner|speicherdauer|geraet|endgerat|kennungen|consentement|interet legitime|nos (?:\d+ )?partenaires|toestemming|gerechtvaardigd belang|onze (?:\d+ )?partners|bewaartermijn|consenso|interesse legittimo|legittimo interesse|nostri (?:\d+ )?partner|consentimiento|interes legitimo|nuestros (?:\d+ )?socios|personali[sz]ed (?:ads|advertising|content)|personalisierte (?:anzeigen|werbung)|publicites? personnalisees?|samtycke|samtykke|zgod[ay] na)(?!\w)/;
 /** So many parts alike speak of it. */
 const PARTS_LEAST = 3;
 const LONG = 60;

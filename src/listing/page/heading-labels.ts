@@ -87,7 +87,11 @@ function read(text: string, exactly: boolean): HeadingLabel | null {
 
 const COMMENTS =
   /^(?:((?:dealer|seller|owner|advertiser|vendor)'?s? )?(?:comments?|remarks|notes)|(?:kommentare?|bemerkung(?:en)?|anmerkungen?|commentaires?|remarques?|opmerking(?:en)?|reacties|commenti|osservazioni|comentarios?|observaciones|kommentar(?:er)?|komentarze|uwagi|komentare|poznamk[ay])( (?:del?|du|des|vom|van de) (?:anunci|vend|annonceur|inser|verk|anbieter)\S*)?)$/;
-const commentsIn = (text: string) => (text.length <= JOINED_MOST ? COMMENTS.exec(fold(text).text) : null);
+const OF_COMMENTS = /com|rem|not|kom|bem|anm|opm|reac|oss|obs|uwa|poz/;
+const commentsIn = (text: string) => {
+  const folded = text.length <= JOINED_MOST ? fold(text).text : '';
+  return OF_COMMENTS.test(folded) ? COMMENTS.exec(folded) : null;
+};
 
 /** A label under which either the seller speaks, or everybody. */
 export const isOfComments = (text: string): boolean => commentsIn(text) !== null;

@@ -4,7 +4,7 @@ import { readDate } from '../decide/dates';
 import { daysAgo } from '../decide/relative-date';
 import { type Candidate, CONTROL, type FieldName } from '../types';
 import { amountsIn } from './amounts';
-import { CONDITION_WORDS, isTwofold, NEW_PART } from './condition-words';
+import { beginsWithCondition, isTwofold, NEW_PART } from './condition-words';
 import { headingLabel } from './heading-labels';
 import { type Piece, piecesOf } from './pieces';
 import { isOnly, levelOf, type Reading } from './reading';
@@ -13,12 +13,12 @@ import { SITE_NAMES } from './site-headings';
 import { AWAY } from './zones';
 
 const PLACE_NAMES =
-  /\b(?:location|locality|loc|where|place|city|town|address|geo|map|mappin|mapmarker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)\b/;
+  /\b(?:location|locality|loc|where|place|city|town|address|geo|map|mappin|mapmarker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)(?!\w)/;
 const CONDITION_NAMES =
-  /\b(?:itemcondition|condition|cond|state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)\b/;
+  /\b(?:itemcondition|condition|cond|state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)(?!\w)/;
 const DATE_NAMES =
-  /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|inserito|publie\w*)\b/;
-const SERIAL_NAMES = /\b(?:serial|serialnumber|seriennummer|serienummer|matricola)\b/;
+  /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|inserito|publie\w*)(?!\w)/;
+const SERIAL_NAMES = /\b(?:serial|serialnumber|seriennummer|serienummer|matricola)(?!\w)/;
 /** Of an address: ".example". */
 const ENDING = fitted('u')`\.\p{L}+$`;
 const CAPITAL = fitted('u')`\p{Lu}`;
@@ -90,7 +90,7 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
     if (label === 'serial' || SERIAL_NAMES.test(hint)) add('serial', text, label ? 0.8 : 0.45);
     const condition = /\d/.test(text)
       ? 0
-      : (CONDITION_WORDS.test(folded) && folded.split(' ').length <= 7 && !NEW_PART.test(folded) ? 0.35 : 0) +
+      : (beginsWithCondition(folded) && folded.split(' ').length <= 7 && !NEW_PART.test(folded) ? 0.35 : 0) +
         (isTwofold(folded) ? 0.1 : 0) +
         (label === 'condition' ? 0.5 : 0) +
         (CONDITION_NAMES.test(hint) ? 0.35 : 0);
@@ -138,6 +138,7 @@ const WITHIN = fitted(
 const ADDRESS = fitted(
   'u',
 )`^\p{L}[\p{L}.'’ -]{2,40} \d{1,4} ?[a-z]?, ((?:[A-Z]{1,2}-)?\d{4,5} \p{Lu}[\p{L} .-]{2,40})$`;
+const NUMBERED = /\d ?[a-z]?, /;
 /** Before a place in the same line. The languages of the labels; from memory. */
 const IN = /\b(?:in|at|near|from|located|ort|bei|aus|a|à|en|au|dans|de|te|uit|da|i|fra|fran|w|z|v|ve|em)$/;
 
@@ -149,11 +150,11 @@ function placeIn(
   isLabelled: boolean,
 ): { text: string; weight: number } | null {
   // Of a whole address the town.
-  const [, town] = ADDRESS.exec(written) ?? [];
+  const [, town] = (NUMBERED.test(written) && ADDRESS.exec(written)) || [];
   const text = town ?? written;
   const folded = town ? fold(town).text : allFolded;
   if (text.length > 60 || !PLACE_FORM.test(text) || text.split(' ').length > 6) return null;
-  if (CONDITION_WORDS.test(folded) || LISTED_WORDS.test(folded)) return null;
+  if (beginsWithCondition(folded) || LISTED_WORDS.test(folded)) return null;
   const [name = folded] = folded.replace(/^\S*\d\S*, /, '').split(/[,(/]/);
   // "Netherholme NB": the state behind it is said by other texts seldom.
   const isStated = /^[^,(/]+ [A-Z]{2,3}$/.test(text);
@@ -197,7 +198,7 @@ export function placeInHeading(reading: Reading): Candidate[] {
     if (index > titleLine && (own < 0 || heading[lines[index]!.box] !== own)) break;
     const [, place] = /\(([^()]{3,50})\)\s*$/.exec(lines[index]!.text) ?? [];
     const isBehindPrice = index > titleLine || amountsIn(lines[index]!.text).length > 0;
-    if (place && isBehindPrice && CAPITAL.test(place[0]!) && !CONDITION_WORDS.test(fold(place).text))
+    if (place && isBehindPrice && CAPITAL.test(place[0]!) && !beginsWithCondition(fold(place).text))
       found.push({ field: 'place', value: place, source: 'page', weight: 0.6 });
   }
   return found;
@@ -249,15 +250,17 @@ export function placesToldOf({ lines, zones, cards }: Reading): Candidate[] {
 }
 
 const LISTED_WORDS =
-  /\b(?:listed|posted|placed|published|added|advertised|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|publiee?|depos|mise? en ligne|en ligne depuis|geplaatst|sinds|publicado|pubblicato|inserito|upplagd|inlagd|publicerad|oprettet|indrykket|publisert|lagt ut|dodan\w*|opublikowan\w*|vlozeno|pridano|julkaistu|lisatty|feladva)\b/;
+  /\b(?:listed|posted|placed|published|added|advertised|eingestellt|erstellt|veroffentlicht|inseriert|online seit|publi|publiee?|depos|mise? en ligne|en ligne depuis|geplaatst|sinds|publicado|pubblicato|inserito|upplagd|inlagd|publicerad|oprettet|indrykket|publisert|lagt ut|dodan\w*|opublikowan\w*|vlozeno|pridano|julkaistu|lisatty|feladva)(?!\w)/;
 /** Days of something else. */
 const OTHER_DAY =
-  /\b(?:wrote|schrieb|ecrit|schreef|ha scritto|escribio|ends?|ending|until|closes|closing|cloture|joined|member|since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)\b/;
+  /\b(?:wrote|schrieb|ecrit|schreef|ha scritto|escribio|ends?|ending|until|closes|closing|cloture|joined|member|since|born|made|built|sale on|viewing|updated|expires|sold|endet|bis|mitglied|seit|baujahr|fin|jusqu|membre|depuis (?:19|20)\d\d|inscrit|eindigt|tot|lid|scade|iscritto|fino|termina|hasta|registrado|slutar|medlem|konczy|clen)(?!\w)/;
 const DAY = fitted(
   'u',
 )`(?<!\d)(?:\d{4}-\d{1,2}-\d{1,2}|\d{1,2}[./-]\d{1,2}[./-](?:\d{4}|\d{2})|\d{1,2}(?:st|nd|rd|th|er|\.)?(?: of| de)?[ -]\p{L}{3,12}\.?,?(?: de)?[ -](?:\d{4}|['’]\d{2})|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?, \d{4}|\p{L}{3} \d{1,2} \d\d:\d\d(?::\d\d)? (?:[A-Z]{2,5} )?\d{4})(?!\d)`;
 
-const dayIn = (text: string): string | null => (/\d/.test(text) && DAY.exec(text)?.[0]) || null;
+/** What each form of a day has; most numbers are told by it to be none. */
+const MAY_BE_DAY = /\d{4}|\d[./-]\d{1,2}[./-]\d|['’]\d/;
+const dayIn = (text: string): string | null => (MAY_BE_DAY.test(text) && DAY.exec(text)?.[0]) || null;
 
 /** The dates of <time> elements of the advert itself. */
 export function timesOf({ lines, times, zones, cards }: Reading): Candidate[] {

@@ -7,9 +7,9 @@ import { AWAY, MAIN } from './zones';
 
 /** Boxes of the seller, of marks of trust and the like. */
 const PERSON =
-  /\b(?:seller|profile|avatar|av|author|byline|poster|who|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)\b/;
+  /\b(?:seller|profile|avatar|av|author|byline|poster|who|user|badges?|payments?|trust|brand|verkaufer|vendeur|verkoper|venditore|vendedor|saljare)(?!\w)/;
 const GALLERY =
-  /\b(?:gallery|galerie|galleria|galeria|carousel|slide\w*|swiper|thumb\w*|photos?|images?|pictures?|media|viewer|lightbox|bild\w*|foto\w*|fotki|kuvat|hero)\b/;
+  /\b(?:gallery|galerie|galleria|galeria|carousel|slide\w*|swiper|thumb\w*|photos?|images?|pictures?|media|viewer|lightbox|bild\w*|foto\w*|fotki|kuvat|hero)(?!\w)/;
 /** Captions and buttons of a gallery, all together. */
 const CAPTIONS_MOST = 120;
 const LINES_NEAR_TITLE = 30;

@@ -192,7 +192,7 @@ function askedIn(text: string, all: Amount[]): Amount | null {
 }
 
 /** How often was bid, right after an amount. The languages of the labels. */
-const BIDS = /^\(?\d+ (?:bids?|gebote?|encheres?|offres|biedingen|offerte|pujas|bud|ofert\w*|prihoz\w*|lances)\b/;
+const BIDS = /^\(?\d+ (?:bids?|gebote?|encheres?|offres|biedingen|offerte|pujas|bud|ofert\w*|prihoz\w*|lances)(?!\w)/;
 
 /** A price that stands at something for now: where others bid, what is bid. */
 const CURRENT = /\b(?:current|present|aktueller|actuel|huidige|attuale|actual|nuvarande|aktualna|aktualni) /;

@@ -17,7 +17,7 @@ const LINES_LEAST = 6;
 const LINES_OF_ONE = 12;
 const WORDS_MOST = 400;
 const DESCRIPTION =
-  /\b(?:description|descriptif|beschreibung|omschrijving|beschrijving|descrizione|descripcion|content|message|postbody)\b/;
+  /\b(?:description|descriptif|beschreibung|omschrijving|beschrijving|descrizione|descripcion|content|message|postbody)(?!\w)/;
 
 /**
  * Things for sale side by side that lead nowhere and have no picture: boxes alike that follow each other, each with a name

@@ -4,7 +4,7 @@ import type { Heading } from './title';
 import { withoutState } from './title-state';
 
 /** Names of the site's own name and mark. */
-export const SITE_NAMES = /\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)\b/;
+export const SITE_NAMES = /\b(?:logo|site-?name|site-?title|brand-?name|navbar-?brand|wordmark)(?!\w)/;
 
 /** True where the window says all of the one text and not a word of the other. */
 export const isSaidWithout = (text: string, more: string, windowTitle: string): boolean =>

@@ -4,7 +4,7 @@ import { runsOf } from './reading';
 import { wordsOf } from './shared-words';
 
 const TITLE_WORDS =
-  /\b(?:title|titel|titre|headline|titolo|titulo|naam|name|nom|nombre|nome|namn|subject|onderwerp|betreff)\b/;
+  /\b(?:title|titel|titre|headline|titolo|titulo|naam|name|nom|nombre|nome|namn|subject|onderwerp|betreff)(?!\w)/;
 /** Names of people's boxes, and of the site's. */
 const OTHER_TITLES =
   /\b(?:user|seller|author|profile|site|shop|store|brand|logo|nick|avatar|member|verkaufer|verkoper|vendeur)/;

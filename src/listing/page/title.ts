@@ -139,19 +139,19 @@ export function titlesOf(
 const NUMBERED =
   /^(?:lot|kavel|los|lote|lotto|lotnummer|item|artikel|article|annonce|anzeige|ad|advert|ref|nr|no|n°)\.?(?: ?(?:no|nr|number|n°)\.?)? ?[#:]? ?\d+$/i;
 
-const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)\b/;
+const PRICE_WORDS = /\b(?:price|preis|prix|prijs|precio|prezzo)(?!\w)/;
 /** A price or the state of a sale that a page sets into its heading, on a line of its own. */
 function isBadge(text: string): boolean {
   const [amount] = amountsIn(text);
   return (
-    NUMBERED.test(text) ||
+    (/\d$/.test(text) && NUMBERED.test(text)) ||
     (amount !== undefined && (amount.start === 0 || amount.end - amount.start >= text.length * 0.5)) ||
     isState(text)
   );
 }
 
 /** Names of the badges that a site sets before a title. */
-const BADGE = /\b(?:label|badge|tag|prefix|flag|ribbon|status|state|pill|chip|sticker)\b/;
+const BADGE = /\b(?:label|badge|tag|prefix|flag|ribbon|status|state|pill|chip|sticker)(?!\w)/;
 
 /** A heading without a badge in an element of its own before it. */
 function withoutBadge(line: Line): Line {
@@ -228,7 +228,7 @@ export const isDated = (text: string): boolean =>
   /(?<!\d)\d{1,2}([./-])\d{1,2}\1(?:\d{4}|\d{2})(?!\d)/.test(text) || readDate(text, null) !== null;
 
 /** How a heading begins that offers something. English; German; French; Dutch; Italian; Spanish. */
-const SELLS = /^(?:for sale|wanted|zu verkaufen|verkaufe|suche|a vendre|vends|te koop|vendo|vendesi|se vende)\b/;
+const SELLS = /^(?:for sale|wanted|zu verkaufen|verkaufe|suche|a vendre|vends|te koop|vendo|vendesi|se vende)(?!\w)/;
 /** A line of so many words says what the window says in parts: so much of each is in the other. */
 const PARTS_LEAST = 4;
 const MUTUAL = 0.75;

@@ -4,7 +4,7 @@ import { rowLabel } from './row-labels';
 
 /** How a sale is gone about: names that parts of pages bear. */
 const TRADE =
-  /\b(?:ship(?:s|ping)?|delivery|postage|payments?|returns?|warranty|disclaimers?|mortgages?|financ(?:e|ing)|polic(?:y|ies)|faqs?)\b/;
+  /\b(?:ship(?:s|ping)?|delivery|postage|payments?|returns?|warranty|disclaimers?|mortgages?|financ(?:e|ing)|polic(?:y|ies)|faqs?)(?!\w)/;
 
 /** What a site says of its trade, and of a state in general ("Condition" | "Used: an item that..."), is no seller's word. */
 export function isOfTrade({ lines, boxes, level, titleLine }: Reading, index: number): boolean {

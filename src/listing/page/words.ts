@@ -49,5 +49,5 @@ const bare = (text: string) =>
   fold(text)
     .text.replace(/^[\s*\u2022\u00b7-]+|[\s:*.\u2026-]+$/g, '')
     .replace(/ \(\d+\)$/, '')
-    .replace(/(^| )(?:n[°º]|(?:number|numero|numer|no|nr|n)\b\.?|#)|-?nummer\b|-nr\b/g, '$1nr')
+    .replace(/(^| )(?:n[°º]|(?:number|numero|numer|no|nr|n)(?!\w)\.?|#)|-?nummer\b|-nr\b/g, '$1nr')
     .replace(/ +/g, ' ');

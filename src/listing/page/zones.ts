@@ -13,13 +13,13 @@ export const AWAY = 2;
 
 const AWAY_TAGS = /^(?:nav|footer|menu|dialog)$/;
 const AWAY_WORDS =
-  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|(?<!\b(?:section|card|panel|box|item|article|content|product)-)footer|contentinfo|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)\b/;
+  /\b(?:nav|navbar|navigation|menu|menubar|bread-?crumbs?|(?<!\b(?:section|card|panel|box|item|article|content|product)-)footer|contentinfo|similar|related|recommend\w*|recently|suggest\w*|upsell|cross-?sell|comments?|reviews?|newsletter|subscribe|social|share|sharing|sponsor\w*|popup|modal|dialog|pagination|tips|safety|terms|legal|login|sign-?up|alert)(?!\w)/;
 /** Such a box may hold most of the page's text, and is not the advert for that. */
-const ASKING_WORDS = /\b(?:alert-?dialog|cookies?|consent|gdpr)\b/;
-const OPENED = /\b(?:popup|modal|(?:alert-?)?dialog)\b/g;
-const SPOKEN = /\b(?:comments?|reviews?)\b/;
+const ASKING_WORDS = /\b(?:alert-?dialog|cookies?|consent|gdpr)(?!\w)/;
+const OPENED = /\b(?:popup|modal|(?:alert-?)?dialog)(?!\w)/g;
+const SPOKEN = /\b(?:comments?|reviews?)(?!\w)/;
 const BESIDE_TAGS = /^(?:aside|header)$/;
-const BESIDE_WORDS = /\b(?:sidebar|aside|complementary|banner)\b/;
+const BESIDE_WORDS = /\b(?:sidebar|aside|complementary|banner)(?!\w)/;
 const LINES_OF_PRICE = 3;
 const WHOLE_TAGS = /^(?:html|body|main)$/;
 
@@ -114,7 +114,12 @@ const isHeadedAsWords = (reading: Reading, { from }: Box): boolean =>
 /** Ways from one page of a series to the next: "Previous message: ...", "Older: ...". The languages of the labels. */
 const LEADS_ON =
   /^(?:[«‹<←]+ ?)?(?:previous|prev|next|newer|older|vorherige[rs]?|vorige[rs]?|nachste[rs]?|neuere[rs]?|altere[rs]?|precedente?|suivante?|volgende?|successivo|precedente|anterior|siguiente|forrige|neste|nasta)(?: (?:message|post|thread|topic|entry|article|item|lot|ad|nachricht|beitrag|thema|artikel|message|sujet|article|bericht|messaggio|mensaje))? ?[:»›>→]/;
-const leadsOn = (text: string): boolean => LEADS_ON.test(fold(text.slice(0, 60)).text);
+/** The mark behind its words, which most lines lack. */
+const LEADS_BY = /[:»›>→]/;
+const leadsOn = (text: string): boolean => {
+  const folded = fold(text.slice(0, 60)).text;
+  return LEADS_BY.test(folded) && LEADS_ON.test(folded);
+};
 
 /** Nothing but sentences follows at first: no name, day or count as stands before what others say. */
 const isOneVoice = ([first]: readonly { text: string }[]): boolean =>

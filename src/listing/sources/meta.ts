@@ -1,3 +1,4 @@
+import { fittingTo } from '../../text/fitted';
 import { bare } from '../bare';
 import { plain } from '../decide/plain';
 import { OF_SITE } from '../decide/words';
@@ -106,8 +107,8 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
       .filter(([name, value]) => COUNTRIES.test(name) && !/^en_(?:US|GB)$/.test(value))
       .map(([, value]) => value.replace(/^[a-z]{2}_|-.*$/g, '')),
     isProduct:
-      /^(?:product|og:product|product\.item)\b/.test(first('og:type') ?? '') || said.has('product:price:amount'),
-    isArticle: /^(?:article|blog|news)\b/.test(first('og:type') ?? '') && !said.has('product:price:amount'),
+      /^(?:product|og:product|product\.item)(?!\w)/.test(first('og:type') ?? '') || said.has('product:price:amount'),
+    isArticle: /^(?:article|blog|news)(?!\w)/.test(first('og:type') ?? '') && !said.has('product:price:amount'),
   };
 }
 
@@ -120,10 +121,9 @@ function isAround(text: string, title: string, names: readonly string[]): boolea
 
 const hostOf = (address: string): string => /^[a-z]+:\/\/([^/:?#]+)/i.exec(address)?.[1]?.toLowerCase() ?? '';
 
+const NO_WORDS = fittingTo('gu')`[^\p{L}\p{N}]+`;
 /** The words of an address's path, parted by spaces; numbers and escapes stay as they are. */
-const slugOf = (address: string): string =>
-  address
-    .slice(0, 500)
-    .replace(/^[a-z]+:\/\/[^/?#]*/i, '')
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim();
+const slugOf = (address: string): string => {
+  const path = address.slice(0, 500).replace(/^[a-z]+:\/\/[^/?#]*/i, '');
+  return path.replace(NO_WORDS(path), ' ').trim();
+};

@@ -87,7 +87,7 @@ export interface Head {
 
 /** A title of somebody who seeks something: what its words name is no price. The languages of the labels. */
 const WANTED =
-  /^\W*(?:wtb|wanted|looking for|iso|suche|gesucht|cherche|recherche|gezocht|zoek|cerco|compro|busco|sokes|kopes|kupie|koupim)\b/;
+  /^\W*(?:wtb|wanted|looking for|iso|suche|gesucht|cherche|recherche|gezocht|zoek|cerco|compro|busco|sokes|kopes|kupie|koupim)(?!\w)/;
 
 /** What a person sees on the page, as candidates for each field. */
 export function fromPage(page: PageText, head: Head): PageFindings {
