@@ -20,12 +20,12 @@ const byteOf = (character: string): number => {
 export function wellDecoded(text: string): string {
   if (!/[\u00c2-\u00f4]/.test(text)) return text;
   // The no-break space of "\u00c3\u00a0", or one by itself ("\u00c2\u00a0"), was tidied to a space.
-  return text
-    .replace(/(?<!\p{L})\u00c3 (?=\p{Ll}|\u00c3|\u00e2\u20ac)/gu, '\u00e0 ')
-    .replace(/(?<!\p{L})\u00c2 |\u00c2 (?=\d)/gu, ' ')
-    .replace(SEQUENCE, (written) => {
-      const bytes = Uint8Array.from(written, byteOf);
-      const meant = new TextDecoder('utf-8').decode(bytes);
-      return meant.includes('\ufffd') ? written : meant;
-    });
+  let told = text;
+  if (told.includes('\u00c3 ')) told = told.replace(/(?<!\p{L})\u00c3 (?=\p{Ll}|\u00c3|\u00e2\u20ac)/gu, '\u00e0 ');
+  if (told.includes('\u00c2 ')) told = told.replace(/(?<!\p{L})\u00c2 |\u00c2 (?=\d)/gu, ' ');
+  return told.replace(SEQUENCE, (written) => {
+    const bytes = Uint8Array.from(written, byteOf);
+    const meant = new TextDecoder('utf-8').decode(bytes);
+    return meant.includes('\ufffd') ? written : meant;
+  });
 }

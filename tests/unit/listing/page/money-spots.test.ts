@@ -19,6 +19,8 @@ describe('money in a text', () => {
     ['25 ft. of belt, 2.5 ft wide, 120 ft', []],
     ['Diesel, Euro 5, for Euro 500 or EUR 5', ['Euro 500', 'EUR 5']],
     ['990 Ft, 12 500 ft', ['990 Ft', '12 500 ft']],
+    ['40 KČ, 30 EURO, 20 ZŁOTYCH, 90 РУБ, 5K €', ['40 KČ', '30 EURO', '20 ZŁOTYCH', '90 РУБ', '5K €']],
+    ['İ 45 EUR, 45 \u212ar', ['45 EUR']],
   ])('%s', (text, spots) => expect(spotsIn(text)).toEqual(spots));
 
   it('ends with as many as are asked for', () => expect(moneySpots('£1 £2 £3', 2)).toHaveLength(2));
