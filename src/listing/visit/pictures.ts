@@ -19,7 +19,7 @@ const LARGE = [
 ];
 const DECORATION = /icon|logo|avatar|sprite|flag|emoji|badge|pixel|tracking|spacer|captcha|profile/i;
 /** Alternative texts of what is on the page beside the photographs. */
-const NO_PHOTO = /\b(?:map|karte|carte|kaart|mappa|mapa|logo|icon|banner|payment)(?!\w)/i;
+const NO_PHOTO = /\b(?:map|karte|carte|kaart|mappa|mapa|logo|icon|banner|payment)\b/i;
 const BESIDE_PATH = /[/_-](?:maps?|tiles?|qr|banners?|payments?|placeholder|blank|loading)[/_.-]/i;
 const PICTURE_FILE = /\.(?:jpe?g|png|webp|avif|gif)(?:[?#]|$)/i;
 /** Pixels as written. Smaller ones are thumbnails, and the smallest decoration. */

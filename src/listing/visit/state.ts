@@ -12,9 +12,9 @@ const INNER_KEYS = 60;
 const INNER_ITEMS = 20;
 const TEXT_MOST = 8000;
 
-const NAME = /^(?:title|name|headline|subject|titel|titre|titulo|titolo|adTitle|listingTitle|itemTitle)$/i;
+const NAME = /^(?:(?:ad|listing|item)?title|name|headline|subject|tit(?:el|re|[uo]lo))$/i;
 const TELLING = /price|amount|preis|prix|precio|prezzo|description|body|text/i;
-const MAY_TELL = /"(?:[a-z]*title|name|headline|subject|titel|titre|titulo|titolo)\\?"/i;
+const MAY_TELL = /"(?:[a-z]*title|name|headline|subject|tit(?:el|re|[uo]lo))\\?"/i;
 
 type Plain = { [key: string]: unknown };
 const isPlain = (value: unknown): value is Plain =>
@@ -45,10 +45,11 @@ function valuesIn(text: string): unknown[] {
     const inner = parsed(literal);
     if (typeof inner === 'string') values.push(parsed(inner));
   }
+  const ends = new Int32Array(text.length);
   const begins = /[=(,:]\s*(?=[[{]\s*["[{])/g;
   for (let begin = begins.exec(text); begin && values.length < 20; begin = begins.exec(text)) {
     const from = begins.lastIndex;
-    const to = endOf(text, from);
+    const to = endOf(text, from, ends);
     const value = to > from + 20 ? parsed(text.slice(from, to)) : undefined;
     if (value === undefined) continue;
     values.push(value);
@@ -57,20 +58,23 @@ function valuesIn(text: string): unknown[] {
   return values;
 }
 
-/** The end of a bracketed value, outside of texts, or 0. */
-function endOf(text: string, from: number): number {
-  let depth = 0;
+/**
+ * The end of a bracketed value, outside of texts, or -1. `ends`: those of the brackets met on the way, so that what is no
+ * JSON is not read again for each value in it.
+ */
+function endOf(text: string, from: number, ends: Int32Array): number {
+  const open: number[] = [];
   let inText = false;
-  for (let at = from; at < text.length; at++) {
+  for (let at = from; at < text.length && !ends[from]; at++) {
     const code = text.charCodeAt(at);
-    if (inText) {
-      if (code === 92) at++;
-      else if (code === 34) inText = false;
-    } else if (code === 34) inText = true;
-    else if (code === 123 || code === 91) depth++;
-    else if ((code === 125 || code === 93) && --depth === 0) return at + 1;
+    if (code === 34) inText = !inText;
+    else if (inText) at += code === 92 ? 1 : 0;
+    // Of each pair of brackets and braces one bit differs.
+    else if ((code | 32) === 123) open.push(at);
+    else if ((code | 32) === 125) ends[open.pop()!] = at + 1;
   }
-  return 0;
+  for (const at of open) ends[at] = -1;
+  return ends[from]!;
 }
 
 function parsed(text: string): unknown {

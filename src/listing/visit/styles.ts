@@ -16,7 +16,7 @@ const BLOCK_STYLE = /display\s*:\s*(?:block|flex|grid|list-item|table)/i;
 const ITEMS_STYLE = /display\s*:\s*(?:inline-)?(?:flex|grid)/i;
 const ITEMS_CLASS = /(?:^|\s)(?:d-)?(?:inline-)?(?:flex|grid)(?:\s|$)/;
 const PRE_STYLE = /white-space\s*:\s*(?:pre\b|pre-|break-spaces)/i;
-const RAISED_CLASS = /\b(?:cents?|frac|fraction|decimals?)(?!\w)/i;
+const RAISED_CLASS = /\b(?:cents?|frac|fraction|decimals?)\b/i;
 /** For readers of screens only: not visible, though no attribute says so. */
 const UNSEEN_CLASS = /(?:sr-?only|visually-?hidden|screen-?reader(?:-?text|-?only)?)(?:\s|$)/i;
 

@@ -32,7 +32,7 @@ const FRAMES_MOST = 20;
 const UNREAD_MOST = 10;
 
 /** A dialog that waits: hidden from everybody as long as aria-hidden says so. Other aria-hidden text is seen. */
-const WAITING = /\b(?:dialog|modal|popup|drawer|tooltip|menu)(?!\w)/i;
+const WAITING = /\b(?:dialog|modal|popup|drawer|tooltip|menu)\b/i;
 
 /** A shadow tree: its host's own children are seen where it has slots for them, and nowhere else. */
 interface Tree {
