@@ -45,6 +45,7 @@ function kindByTitle({ listing, description, hits, names }: KindInput, title: Te
   // "Breaking a Name for spares", "treadle irons only, no machine".
   if (/^(?:breaking|dismantling)$/.test(title.tokens[firstWordOf(title.tokens)]?.folded ?? '')) return 'part';
   if (cues.some(({ value }) => value === 'no-machine')) return 'part';
+  if (countsParts(title, inTitle)) return 'part';
   if (head === 'lot' || countsNames(description, names)) return 'lot';
   const sellsParts = offersParts(description, inDescription, names) || isWithoutIt(inTitle, names, description);
   if (head === 'part') {
@@ -53,6 +54,17 @@ function kindByTitle({ listing, description, hits, names }: KindInput, title: Te
   }
   if (sellsParts) return 'part';
   return head && itemOrWanted(description, names);
+}
+
+/** "Lot of 10 bobbins", "lot 10 canettes": several of one part. */
+function countsParts({ tokens }: TextPart, inTitle: readonly Hit[]): boolean {
+  let at = firstWordOf(tokens);
+  if (!/^(?:lot|pack|set|posten|paket)$/.test(tokens[at]?.folded ?? '')) return false;
+  at += /^(?:of|de|von)$/.test(tokens[at + 1]?.folded ?? '') ? 2 : 1;
+  return (
+    /^\d{1,3}$/.test(tokens[at]?.folded ?? '') &&
+    inTitle.some(({ value, firstToken }) => value.kind === 'part' && firstToken === at + 1)
+  );
 }
 
 /** "Name motor and pedal. No machine, just what you see.": of a title with a part and no machine in it but by name. */

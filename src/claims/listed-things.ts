@@ -29,11 +29,8 @@ export class ListedThings {
             name.end <= item.end,
         ),
       );
-      if (named.length > 0)
-        this.#others.set(
-          part,
-          items.filter((item) => !named.includes(item)),
-        );
+      const others = named.length > 0 ? items.filter((item) => !named.includes(item)) : [];
+      this.#others.set(part, [...others, ...alsoSold(part)]);
     }
   }
 
@@ -42,6 +39,17 @@ export class ListedThings {
     return isOther && clauseAt(part, tokenAt(part, claim.start)) ? ofAnother(claim, 'listed-thing') : claim;
   }
 }
+
+/** "Also: overlocker, alloy, 6 kg, £60. Ironing board £5.": lines of things with prices of their own. */
+function alsoSold({ text }: TextPart): { start: number; end: number }[] {
+  return [...text.matchAll(ALSO)]
+    .filter(([line]) => [...line.matchAll(PRICES)].length > 1)
+    .map(({ 0: line, index }) => ({ start: index, end: index + line.length }));
+}
+
+const ALSO =
+  /(?<=^|[\n.!?]\s*)(?:also|other (?:things|items|stuff)|also (?:for sale|selling|available|here)|au(?:ss|ß)erdem|auch|weiteres|aussi|également|autres)(?: [a-z]+)? ?:[^\n]*/gimu;
+const PRICES = new RegExp(PRICE, 'giu');
 
 function itemsOf(part: TextPart): { start: number; end: number }[] {
   const marks = [...part.text.matchAll(MARKER)];

@@ -30,7 +30,9 @@ const ASKS: readonly (readonly [verb: RegExp, who: RegExp])[] = [
   [/^(?:fait|a-t|est|est-ce)$/, /^(?:-|elle|que)$/],
 ];
 /** What a phrase can begin with that lacks something. */
-const OWN_DENIAL = /^(?:pas|sans|aucune?|kein\w*|nicht|ohne|no|not|without|\w+n['’]t)$/;
+const OWN_DENIAL = /^(?:pas|sans|ni|nor|noch|aucune?|kein\w*|nicht|ohne|no|not|without|\w+n['’]t)$/;
+/** "Ni marche arrière ni lampe": each thing in the list has its own. */
+const NEITHER = /^(?:ni|neither|weder)$/;
 /** They say of a feature that it is the only one: "pas de zigzag point droit uniquement". */
 const RESTRICTS = /^(?:seulement|uniquement|que|rien)$/;
 /** Things that one answer is given for. */
@@ -115,7 +117,7 @@ export class StanceReader {
       turn('denies', 'lacking-list');
     if (stance === 'says' && !isDenial && isCrossed(this.#part, clause, lastToken)) turn('denies', 'crossed');
     if (stance === 'says' && isLeftOpen(this.#part, lastToken)) turn('guesses', 'crossed');
-    const list = stance === 'says' ? deniedInList(this.#part, clause, firstToken, this.#in) : null;
+    const list = stance === 'says' && !isDenial ? deniedInList(this.#part, clause, firstToken, this.#in) : null;
     if (list) {
       deciding = list.trigger;
       turn(list.sure ? 'denies' : 'guesses', 'denied-list', this.#written(deciding));
@@ -168,7 +170,7 @@ export class StanceReader {
     const before = found.firstToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
     // "No reverse no light", "n'a pas" before "pas de lampe": the phrase is denied by its own word, and once.
-    const isShort = effect === 'denies' && reach <= SHORT_DENIAL;
+    const isShort = effect === 'denies' && (reach <= SHORT_DENIAL || NEITHER.test(this.#part.tokens[found.firstToken]!.folded));
     const overlaps = before && found.lastToken >= first;
     if ((isShort || overlaps) && this.#isDenial(first, last)) return false;
     // "Name 12 industrial-style": of the word that it is joined to, and no other.

@@ -86,7 +86,33 @@ export function waysToWrite(phrase: string): string[][] {
   // "Sews backwards": "it will sew backwards", too.
   const plain = PLAIN_FORMS.get(keys[0]!);
   if (plain && keys.length > 1) ways.push([plain, ...keys.slice(1)]);
+  const bent = bentAt(phrase, tokens);
+  const at = bent < 0 ? -1 : keys.indexOf(tokens[bent]!.folded);
+  if (at >= 0)
+    for (const ending of BENT_ENDINGS) {
+      const other = keys[at]!.replace(BENT, `$1${ending}`);
+      if (other !== keys[at]) ways.push(keys.with(at, other));
+    }
   return ways;
+}
+
+/** A German adjective before its noun, which has another ending behind "der", "mit" or alone. */
+const BENT = /^(.{5,})(?:e[rsmn]?)$/;
+const BENT_ENDINGS = ['e', 'er', 'es', 'em', 'en'];
+
+/** "eingebauter Motor": the noun's capital tells it; -1 where there is none. */
+function bentAt(phrase: string, tokens: readonly Token[]): number {
+  return tokens.findIndex(({ kind, folded, start }, at) => {
+    const noun = tokens[at + 1];
+    return (
+      kind === 'word' &&
+      noun?.kind === 'word' &&
+      BENT.test(folded) &&
+      /\p{Ll}/u.test(phrase[start]!) &&
+      /\p{Lu}/u.test(phrase[noun.start]!) &&
+      noun.folded.length > 2
+    );
+  });
 }
 
 const PLAIN_FORMS = new Map(

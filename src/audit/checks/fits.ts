@@ -66,7 +66,7 @@ function distinct(names: readonly NameClaim[]): { name: NameClaim; model: ModelK
 /** What must be the same in a part and the model it fits: the pack marks such attributes. */
 function byFeature(auditCase: AuditCase, values: readonly ValueClaim[], name: NameClaim, model: ModelKnown): Finding[] {
   return values
-    .filter((claim) => claim.stance === 'says' && claim.subject === 'this' && claim.attribute.def.fitting)
+    .filter((claim) => claim.stance === 'says' && isOfPart(claim) && claim.attribute.def.fitting)
     .flatMap((claim) => {
       const facts = (model.facts.get(claim.attribute.ref) ?? []).filter((fact) => fact.always);
       if (facts.length === 0 || facts.some((fact) => fact.when !== null)) return [];
@@ -97,6 +97,13 @@ function byFeature(auditCase: AuditCase, values: readonly ValueClaim[], name: Na
         } satisfies Finding,
       ];
     });
+}
+
+/** "Low shank walking foot", "pack of 15 class 15 bobbins": of the part named beside it, which is what is on sale. */
+function isOfPart({ subject, why }: ValueClaim): boolean {
+  if (subject === 'this') return true;
+  const turned = why?.filter(({ makes }) => makes === 'other') ?? [];
+  return turned.length === 1 && (turned[0]!.rule === 'part' || (turned[0]!.rule === 'frame' && turned[0]!.word === 'of'));
 }
 
 /** Parts that packs list by name as fitting some models: a model that isn't among them is a question. */

@@ -6,6 +6,8 @@ const SCRIPTS_MOST = 60;
 const OBJECTS_MOST = 60_000;
 const KEPT_MOST = 12;
 const DEPTH_MOST = 40;
+/** A script is not read oftener than this, though each bracket in it may begin a value. */
+const SCANS_MOST = 4;
 /** Inside a kept object. */
 const INNER_DEPTH = 4;
 const INNER_KEYS = 60;
@@ -15,6 +17,9 @@ const TEXT_MOST = 8000;
 const NAME = /^(?:(?:ad|listing|item)?title|name|headline|subject|tit(?:el|re|[uo]lo))$/i;
 const TELLING = /price|amount|preis|prix|precio|prezzo|description|body|text/i;
 const MAY_TELL = /"(?:[a-z]*title|name|headline|subject|tit(?:el|re|[uo]lo))\\?"/i;
+
+/** What JSON has outside of texts and brackets. */
+const BETWEEN = ' \n\r\t,:0123456789+-.eEtrufalsn';
 
 type Plain = { [key: string]: unknown };
 const isPlain = (value: unknown): value is Plain =>
@@ -45,12 +50,13 @@ function valuesIn(text: string): unknown[] {
     const inner = parsed(literal);
     if (typeof inner === 'string') values.push(parsed(inner));
   }
-  const ends = new Int32Array(text.length);
+  let room = SCANS_MOST * text.length;
   const begins = /[=(,:]\s*(?=[[{]\s*["[{])/g;
-  for (let begin = begins.exec(text); begin && values.length < 20; begin = begins.exec(text)) {
+  for (let begin = begins.exec(text); begin && values.length < 20 && room > 0; begin = begins.exec(text)) {
     const from = begins.lastIndex;
-    const to = endOf(text, from, ends);
-    const value = to > from + 20 ? parsed(text.slice(from, to)) : undefined;
+    const { to, isClosed } = scanned(text, from);
+    room -= to - from;
+    const value = isClosed && to > from + 20 ? parsed(text.slice(from, to)) : undefined;
     if (value === undefined) continue;
     values.push(value);
     begins.lastIndex = to;
@@ -59,22 +65,24 @@ function valuesIn(text: string): unknown[] {
 }
 
 /**
- * The end of a bracketed value, outside of texts, or -1. `ends`: those of the brackets met on the way, so that what is no
- * JSON is not read again for each value in it.
+ * How far a bracketed value goes, outside of texts: to its own bracket, or to what stands in no JSON. So a script that
+ * only looks like it is given up where it says so, and not at its end.
  */
-function endOf(text: string, from: number, ends: Int32Array): number {
-  const open: number[] = [];
+function scanned(text: string, from: number): { to: number; isClosed: boolean } {
+  let depth = 0;
   let inText = false;
-  for (let at = from; at < text.length && !ends[from]; at++) {
+  let at = from;
+  for (; at < text.length; at++) {
     const code = text.charCodeAt(at);
     if (code === 34) inText = !inText;
     else if (inText) at += code === 92 ? 1 : 0;
     // Of each pair of brackets and braces one bit differs.
-    else if ((code | 32) === 123) open.push(at);
-    else if ((code | 32) === 125) ends[open.pop()!] = at + 1;
+    else if ((code | 32) === 123) depth++;
+    else if ((code | 32) === 125) {
+      if (--depth === 0) return { to: at + 1, isClosed: true };
+    } else if (!BETWEEN.includes(text[at]!)) break;
   }
-  for (const at of open) ends[at] = -1;
-  return ends[from]!;
+  return { to: at, isClosed: false };
 }
 
 function parsed(text: string): unknown {
