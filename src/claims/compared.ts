@@ -23,7 +23,6 @@ export function isCompared(part: TextPart, clause: ClauseRange, first: number): 
 
 const BRACKET_WITHIN = 12;
 const NAMED_WITHIN = 6;
-const OPENS_COMPARISON = /^(?:compared|verglichen|compare|comparee)$/;
 
 /** "Compared to my Name (alloy, 12 lb) this is iron": what stands in brackets is said of the other one. */
 function isInItsBrackets({ tokens }: TextPart, first: number): boolean {
@@ -31,6 +30,6 @@ function isInItsBrackets({ tokens }: TextPart, first: number): boolean {
   while (open > 0 && first - open < BRACKET_WITHIN && !/^[()]$/.test(tokens[open]!.folded)) open--;
   if (tokens[open]?.folded !== '(') return false;
   const before = tokens.slice(Math.max(0, open - NAMED_WITHIN), open);
-  const at = before.findIndex(({ folded }) => OPENS_COMPARISON.test(folded));
+  const at = before.findIndex(({ folded }) => folded === 'compared');
   return at >= 0 && !before.slice(at).some(({ kind }) => kind === 'mark');
 }

@@ -43,13 +43,11 @@ export class ListedThings {
 /** "Also: overlocker, alloy, 6 kg, £60. Ironing board £5.": lines of things with prices of their own. */
 function alsoSold({ text }: TextPart): { start: number; end: number }[] {
   return [...text.matchAll(ALSO)]
-    .filter(([line]) => [...line.matchAll(PRICES)].length > 1)
+    .filter(([line]) => line.split(PRICE).length > 2)
     .map(({ 0: line, index }) => ({ start: index, end: index + line.length }));
 }
 
-const ALSO =
-  /(?<=^|[\n.!?]\s*)(?:also|other (?:things|items|stuff)|also (?:for sale|selling|available|here)|au(?:ss|ß)erdem|auch|weiteres|aussi|également|autres)(?: [a-z]+)? ?:[^\n]*/gimu;
-const PRICES = new RegExp(PRICE, 'giu');
+const ALSO = /(?<=^|[\n.!?]\s*)(?:also|other (?:things|items|stuff))(?: [a-z]+){0,2} ?:[^\n]*/gimu;
 
 function itemsOf(part: TextPart): { start: number; end: number }[] {
   const marks = [...part.text.matchAll(MARKER)];

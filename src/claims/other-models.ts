@@ -70,7 +70,6 @@ function endsCompared(part: TextPart, clause: ClauseRange, { stance, trigger }: 
 function foreignClauses(part: TextPart, names: readonly NameClaim[], own: ReadonlySet<string>): Map<number, number> {
   const found = new Map<number, number>();
   const ownAt = new Set<number>();
-  const besides: number[] = [];
   for (const { field, of, start, stance, trigger } of names) {
     if (field !== part.field || !('model' in of)) continue;
     const clause = clauseAt(part, tokenAt(part, start));
@@ -80,11 +79,8 @@ function foreignClauses(part: TextPart, names: readonly NameClaim[], own: Readon
     // "Heavier than my Name with free arm".
     else if (stance === 'says' || stance === 'guesses' || (stance === 'likens' && COMPARES.test(trigger ?? '')))
       found.set(clause.first, Math.min(start, found.get(clause.first) ?? start));
-    // "Compared to my Name (alloy, 12 lb) this is iron": only the brackets are that one's.
-    else if (stance === 'likens') besides.push(clause.first);
   }
   for (const first of ownAt) found.delete(first);
-  for (const first of besides) if (!found.has(first)) for (const one of bracketsBehind(part, first)) found.set(one, 0);
   for (const [first, start] of [...found])
     for (const one of [
       ...bracketsBehind(part, first),

@@ -130,8 +130,6 @@ function isCalledNumber(part: TextPart, start: number): boolean {
   return !before.some((word) => OTHER_NUMBERS.has(word)) && before.some((word) => NUMBER_WORDS.has(word));
 }
 
-/** What calls a code the number outright, where it stands right before. */
-const RIGHT_WORDS = /^(?:[,.;:(-]|its|the|die|le) (?:number|nummer|numero)$/;
 /** Shorter codes are too easily something else. */
 const FEWEST_UNCALLED = 6;
 /** A code that words call the number and no scheme knows: misread, or of no known form. */
@@ -153,9 +151,7 @@ function calledCodes(
     if (/^(?:1[5-9]|20)\d\dS$/.test(normal)) continue;
     const isLong = normal.length >= FEWEST_UNCALLED;
     if (!isCalledNumber(part, start) && !(isLong && isLike(normal))) continue;
-    // "Name 12, number KT44810": the word right before calls it so.
-    const isNamed = RIGHT_WORDS.test(wordsBefore(part, start, 2).join(' '));
-    codes.push({ ...quoteOf(part, start, end), normal, stated: true, ...(isNamed && { named: true }) });
+    codes.push({ ...quoteOf(part, start, end), normal, stated: true });
   }
   return codes;
 }

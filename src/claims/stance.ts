@@ -170,7 +170,8 @@ export class StanceReader {
     const before = found.firstToken < first;
     if (side === 'before' ? !before : side === 'after' ? before : false) return false;
     // "No reverse no light", "n'a pas" before "pas de lampe": the phrase is denied by its own word, and once.
-    const isShort = effect === 'denies' && (reach <= SHORT_DENIAL || NEITHER.test(this.#part.tokens[found.firstToken]!.folded));
+    const isShort =
+      effect === 'denies' && (reach <= SHORT_DENIAL || NEITHER.test(this.#part.tokens[found.firstToken]!.folded));
     const overlaps = before && found.lastToken >= first;
     if ((isShort || overlaps) && this.#isDenial(first, last)) return false;
     // "Name 12 industrial-style": of the word that it is joined to, and no other.

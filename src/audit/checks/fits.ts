@@ -66,7 +66,7 @@ function distinct(names: readonly NameClaim[]): { name: NameClaim; model: ModelK
 /** What must be the same in a part and the model it fits: the pack marks such attributes. */
 function byFeature(auditCase: AuditCase, values: readonly ValueClaim[], name: NameClaim, model: ModelKnown): Finding[] {
   return values
-    .filter((claim) => claim.stance === 'says' && isOfPart(claim) && claim.attribute.def.fitting)
+    .filter((claim) => claim.stance === 'says' && isOfPart(claim, values) && claim.attribute.def.fitting)
     .flatMap((claim) => {
       const facts = (model.facts.get(claim.attribute.ref) ?? []).filter((fact) => fact.always);
       if (facts.length === 0 || facts.some((fact) => fact.when !== null)) return [];
@@ -99,11 +99,14 @@ function byFeature(auditCase: AuditCase, values: readonly ValueClaim[], name: Na
     });
 }
 
-/** "Low shank walking foot", "pack of 15 class 15 bobbins": of the part named beside it, which is what is on sale. */
-function isOfPart({ subject, why }: ValueClaim): boolean {
-  if (subject === 'this') return true;
+/**
+ * "Low shank walking foot", "pack of 15 class 15 bobbins": of the part named beside it, which is what is on sale. An
+ * adapter from low to high shank is of neither.
+ */
+function isOfPart({ subject, why, attribute, value }: ValueClaim, all: readonly ValueClaim[]): boolean {
+  if (all.some((one) => one.stance === 'says' && one.attribute === attribute && one.value !== value)) return false;
   const turned = why?.filter(({ makes }) => makes === 'other') ?? [];
-  return turned.length === 1 && (turned[0]!.rule === 'part' || (turned[0]!.rule === 'frame' && turned[0]!.word === 'of'));
+  return subject === 'this' || turned.every(({ rule, word }) => rule === 'part' || (rule === 'frame' && word === 'of'));
 }
 
 /** Parts that packs list by name as fitting some models: a model that isn't among them is a question. */

@@ -37,7 +37,7 @@ const WORDS: Partial<Record<WordClass, string>> = {
     'thought think thinks thinking felt feel feels feeling reckon reckons reckoned reckoning guess guesses guessed guessing supposed suppose supposedly presumably suspect doubt unsure uncertain guesswork opinion seem seems seemed appear appears appeared believe believes believed assume assumes assumed wonder wonders wondering perhaps maybe possibly probably',
   adverb:
     'clean also really very quite truly even just only still always now actually simply too yet already then again ever never often usually sometimes perhaps both all itself however though so fully completely perfectly easily nicely happily well easily',
-  own: 'machine model version head bed body frame construction housing casting chassis shell build thing beast girl workhorse unit item one stitch stitching sewing type variety edition lot set-up design mechanism system drive motor action make beauty gem lovely classic piece treasure survivor darling relic heirloom oldie specimen marvel baby',
+  own: 'machine model version head bed body frame construction housing casting chassis shell build thing beast girl workhorse unit item one stitch stitching sewing type variety edition lot set-up design mechanism system drive motor action make beauty gem classic relic',
 };
 
 /** Regular verbs, each in its four forms. */

@@ -19,7 +19,7 @@ const TELLING = /price|amount|preis|prix|precio|prezzo|description|body|text/i;
 const MAY_TELL = /"(?:[a-z]*title|name|headline|subject|tit(?:el|re|[uo]lo))\\?"/i;
 
 /** What JSON has outside of texts and brackets. */
-const BETWEEN = ' \n\r\t,:0123456789+-.eEtrufalsn';
+const BETWEEN = /[\s\d,:+.eEtrufalsn-]/;
 
 type Plain = { [key: string]: unknown };
 const isPlain = (value: unknown): value is Plain =>
@@ -54,9 +54,9 @@ function valuesIn(text: string): unknown[] {
   const begins = /[=(,:]\s*(?=[[{]\s*["[{])/g;
   for (let begin = begins.exec(text); begin && values.length < 20 && room > 0; begin = begins.exec(text)) {
     const from = begins.lastIndex;
-    const { to, isClosed } = scanned(text, from);
-    room -= to - from;
-    const value = isClosed && to > from + 20 ? parsed(text.slice(from, to)) : undefined;
+    const to = endOf(text, from);
+    room -= Math.abs(to) - from;
+    const value = to > from + 20 ? parsed(text.slice(from, to)) : undefined;
     if (value === undefined) continue;
     values.push(value);
     begins.lastIndex = to;
@@ -65,24 +65,23 @@ function valuesIn(text: string): unknown[] {
 }
 
 /**
- * How far a bracketed value goes, outside of texts: to its own bracket, or to what stands in no JSON. So a script that
- * only looks like it is given up where it says so, and not at its end.
+ * The end of a bracketed value, outside of texts; minus the place where it stops being JSON. So a script that only looks
+ * like it is given up where it says so, and not at its end.
  */
-function scanned(text: string, from: number): { to: number; isClosed: boolean } {
+function endOf(text: string, from: number): number {
   let depth = 0;
   let inText = false;
-  let at = from;
-  for (; at < text.length; at++) {
+  for (let at = from; at < text.length; at++) {
     const code = text.charCodeAt(at);
     if (code === 34) inText = !inText;
     else if (inText) at += code === 92 ? 1 : 0;
     // Of each pair of brackets and braces one bit differs.
     else if ((code | 32) === 123) depth++;
     else if ((code | 32) === 125) {
-      if (--depth === 0) return { to: at + 1, isClosed: true };
-    } else if (!BETWEEN.includes(text[at]!)) break;
+      if (--depth === 0) return at + 1;
+    } else if (!BETWEEN.test(text[at]!)) return -at;
   }
-  return { to: at, isClosed: false };
+  return -text.length;
 }
 
 function parsed(text: string): unknown {

@@ -31,6 +31,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Cressiter', description: 'If you need delivery I can help with that. Serial KD 372118. £60.' },
   ],
   part: [
+    'Lot of 10 bobbins for Cressiter',
+    'Lot 10 bobbins for Cressiter',
     'Bobbin case for Grindlewade Cressiter',
     'Cressiter bobbin case',
     'Class 66 bobbins, fit Ostlewick',
@@ -83,6 +85,7 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Bought as a pair', description: 'One Wendelow and one Cressiter, going together.' },
   ],
   service: [
+    'Tune ups & repair: Grindlewade, Haddercombe',
     'Sewing machine repair service',
     'I mend old Grindlewades',
     'Grindlewade and Ulversholt repairs, south of the river',

@@ -14,6 +14,15 @@ describe('things numbered in a list', () => {
   it('where none does, the list is of features', () =>
     expect(values('1) cast iron 2) zigzag 3) clean')).toEqual(['cast iron', 'zigzag']));
 
+  it('other things with prices of their own, behind "also:"', () => {
+    expect(values('The Cressiter, cast iron.\nAlso: overlocker, zigzag, £60. Ironing board £5.\nZigzag.')).toEqual([
+      'cast iron',
+      'zigzag (other)',
+      'Zigzag',
+    ]);
+    expect(values('Also: zigzag, reverse. £60 the lot.')).toEqual(['zigzag']);
+  });
+
   it('two numbers are no list unless each has its price, nor numbers out of order', () => {
     expect(values('1) The Cressiter. 2) zigzag.')).toEqual(['zigzag']);
     expect(values('1) The Cressiter, cast iron. £90. 2) An oven, zigzag handle. £20.')).toEqual([

@@ -90,6 +90,7 @@ const english: Record<string, readonly string[]> = {
     '{Class 15} rattles about.',
   ],
   likens: [
+    'Compared to my Name ({aluminium}, 12 lb) this is a boat anchor.',
     'As strong as an {industrial} machine.',
     'It looks like {cast iron}.',
     'Little brother of the {industrial} ones.',
@@ -123,6 +124,7 @@ const english: Record<string, readonly string[]> = {
   ],
   other: [
     'I also have a {zigzag} machine.',
+    'That had reverse, {drop feed} and a lamp; this has none.',
     'Swap for a {free arm}.',
     'name:Bobbin case fits {Wendelow}',
     'name:Bobbin case for the {Wendelow}',
@@ -201,6 +203,7 @@ const french: Record<string, readonly string[]> = {
     'Pas de zigzag, {point droit uniquement}.',
   ],
   denies: [
+    'Ni marche arrière ni {lampe} bien sûr.',
     'nest pas en {fonte}',
     'Nullement une {industrielle}.',
     "Loin d'être une {industrielle}.",

@@ -4,7 +4,7 @@ import { build } from 'vite';
 import { expect, it } from 'vitest';
 
 /** Bytes. The reader is injected into pages: what is judged outside costs the page nothing. */
-const MOST = 11_000;
+const MOST = 11_100;
 
 it('the part that runs inside the page stays small', async () => {
   const entry = fileURLToPath(new URL('../../../src/listing/collect.ts', import.meta.url));

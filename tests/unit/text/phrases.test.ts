@@ -23,6 +23,8 @@ describe('a phrase is found', () => {
     ['s/n', 'S/N'],
     ['ser no', 'Ser. No.', 'Ser. No'],
     ['3/4 size', '¾ size'],
+    ['eingebauter Motor', 'der eingebaute Motor', 'eingebaute Motor'],
+    ['niedriger Schaft', 'mit niedrigem Schaft', 'niedrigem Schaft'],
     ['¾ size', '3/4 size'],
     ['3/4 size', '3/4-size'],
     ['Größe', 'GROSSE'],

@@ -14,6 +14,17 @@ describe('a part and what it is said to fit', () => {
     ['Class 66 bobbins, fit the Ostlewick', 'agrees: Class 66 bobbins | Ostlewick'],
   ])('has the right one: %s', (title, expected) => expect(check(title)).toContain(expected));
 
+  it.each([
+    [
+      'Bobbins for Cressiter',
+      'Pack of 15 class 66 bobbins for your Cressiter.',
+      'disproved: class 66 bobbins | Cressiter',
+    ],
+    ['High shank zipper foot for Cressiter', '', 'disproved: High shank | Cressiter'],
+  ])('what is said of the part itself: %s. %s', (title, description, expected) =>
+    expect(check(title, description)).toContain(expected),
+  );
+
   it.each(['NFC', 'NFD'])('named behind “für”, its letters written as %s', (form) => {
     const description = 'Spulen Klasse 66 für Ostlewick.'.normalize(form);
     expect(found('fits', { title: 'Spulen Klasse 66', description, language: 'de' })).toContain(
@@ -30,6 +41,7 @@ describe('a part and what it is said to fit', () => {
   it.each([
     ['Class 15 bobbins for Grindlewade Cressiter', 'They do not fit the Ostlewick.'],
     ['Class 66 bobbins for Ostlewick', 'They will jam in a Cressiter.'],
+    ['High shank to low shank adapter for Cressiter', 'Lets you use your old feet.'],
     ['Motor for Grindlewade Cressiter', 'Not a bobbin, takes no class 66.'],
   ])('what the seller warns of is no mistake: %s. %s', (title, description) =>
     expect(check(title, description).filter((line) => line.startsWith('disproved'))).toEqual([]),
