@@ -12,7 +12,8 @@ export function headOf(
   names: readonly NameClaim[],
   cues: readonly CueMatch[],
 ): 'item' | 'part' | 'lot' | null {
-  const all = nounsIn(part, hits, names, cues);
+  const until = swappedUntil(part, cues);
+  const all = nounsIn(part, hits, names, cues).filter(({ firstToken }) => firstToken < until);
   // "Name 1951 grey, no case": what isn't there is no head.
   const nouns = all.every(({ what, firstToken }) => what === 'part' && isLeftOut(part, firstToken)) ? [] : all;
   const first = nouns[0];
@@ -29,6 +30,14 @@ export function headOf(
   if (isPairOfNames(part, names, cues) || isCountOfNames(part, names) || isLot(part, nouns, first, cues)) return 'lot';
   return headOfPhrase(part, nouns, first, cues);
 }
+
+/** "Swap my Name for a Number": what stands behind "for" isn't here. */
+function swappedUntil({ tokens }: TextPart, cues: readonly CueMatch[]): number {
+  if (!SWAPS.test(tokens[firstWordOf(tokens)]?.folded ?? '')) return tokens.length;
+  return cues.find(({ value }) => value === 'fitting')?.firstToken ?? tokens.length;
+}
+
+const SWAPS = /^(?:swap|swapping|trade|exchange|tausch|tausche|echange)$/;
 
 function isLeftOut({ tokens }: TextPart, noun: number): boolean {
   return /^(?:no|without|ohne|sans|minus)$/.test(tokens[noun - 1]?.folded ?? '');
@@ -118,6 +127,8 @@ function isFeaturedPart(
 ): boolean {
   const first = nouns[0];
   const lastFitting = cues.findLast(({ value }) => value === 'fitting')?.firstToken ?? -1;
+  // "Two hand cranks": machines, where nothing says that they fit one.
+  if (lastFitting < 0 && countsMachines(part, cues)) return false;
   return ofKind(hits, 'value').some((hit) => {
     const opens =
       !first ||

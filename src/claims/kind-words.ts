@@ -11,7 +11,7 @@ export const WANTED_FIRST_PERSON =
   "i would like to buy|i'd like to buy|would like to buy one|i am after one|i'm after one|i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
 
 export const LOT =
-  'all must go together|must all go together|contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
+  'machine lot|all must go together|must all go together|contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
   'machines|konvolut|sammlung|sammlungsauflösung|posten|paket|lot de|collection de';
 
 /** Words of number that make a plural thing a lot: "three sewing machines". */
@@ -19,7 +19,7 @@ export const NUMBER_WORDS =
   'two|three|four|five|six|seven|eight|nine|ten|several|various|assorted|multiple|zwei|drei|vier|fünf|sechs|mehrere|diverse|deux|trois|quatre|cinq|plusieurs|diverses';
 
 export const SERVICE =
-  'machines cleaned|machines mended|machines freed|machines timed|machines rewired|machines tuned|gears fitted|motors rewound|motors rewired|machines set up|servicing and rewiring|rewiring and servicing|servicing and tuning|i mend|we mend|repairs and services|repairs & services|repair and services|machines serviced|machines repaired|machines overhauled|machines restored|serviced and repaired|repaired and serviced|maschinen repariert|i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
+  'sewing machine mechanic|machine mechanic|machine technician|machine rewiring|machines cleaned|machines mended|machines freed|machines timed|machines rewired|machines tuned|gears fitted|motors rewound|motors rewired|machines set up|servicing and rewiring|rewiring and servicing|servicing and tuning|i mend|we mend|repairs and services|repairs & services|repair and services|machines serviced|machines repaired|machines overhauled|machines restored|serviced and repaired|repaired and serviced|maschinen repariert|i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
   'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
   'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 
@@ -49,7 +49,7 @@ export const AS_DONOR =
 
 /** They look like a wish and are an offer. */
 export const NOT_WANTED =
-  'looking for a new home|looking for a good home|looking for a new owner|looking for its next owner|looking for its next|looking to swap|looking to sell|looking to exchange|' +
+  'for sale|for collection|looking for a new home|looking for a good home|looking for a new owner|looking for its next owner|looking for its next|looking to swap|looking to sell|looking to exchange|' +
   "if you are looking for|if you're looking for|anyone looking for|suche tausch|ich suche einen käufer|suche ein neues zuhause|suche neuen besitzer|je cherche à échanger|je cherche à vendre|je cherche un acheteur|cherche nouveau propriétaire";
 
 /** A title that begins so offers work. */
@@ -57,7 +57,7 @@ export const SERVICE_FIRST =
   'tune ups|tune-ups|learn to use|learn to|hole ihre|hole deine|i fix|we fix|i test|electrical testing|hole alte|wir holen|abholung alter|abholung von|haul away|enlèvement de|réparation|réparation et|reparatur|instandsetzung|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
 
 /** Machines counted without their full name: "three machines as one lot". */
-export const COUNTED = 'machines|heads|maschinen';
+export const COUNTED = 'machines|heads|maschinen|hand cranks|treadles';
 
 /** The name of a machine is that of what the parts are of: "Name motor and pedal. No machine." */
 export const NO_MACHINE =
@@ -68,5 +68,5 @@ export const AFTER = "i'm after a|i'm after an|i'm after the|i am after a|i am a
 
 /** What only shows a machine: neither one nor a part of one. */
 export const PICTURE =
-  'poster|advertising card|display card|counter card|shop card|enamel sign|shop sign|advertising sign|tin sign|window sign|magazine ad|magazine advert|magazine advertisement|newspaper advertisement|trade card|postcard|tea towel|' +
+  'poster|calendar|kalender|calendrier|advertising card|display card|counter card|shop card|enamel sign|shop sign|advertising sign|tin sign|window sign|magazine ad|magazine advert|magazine advertisement|newspaper advertisement|trade card|postcard|tea towel|' +
   'werbeplakat|plakat|emailschild|emailleschild|blechschild|werbeschild|ansichtskarte|postkarte|werbeanzeige|affiche|plaque émaillée|carte postale|publicité ancienne';

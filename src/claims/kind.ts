@@ -56,16 +56,25 @@ function kindByTitle({ listing, description, hits, names }: KindInput, title: Te
   return head && itemOrWanted(description, names);
 }
 
-/** "Lot of 10 bobbins", "lot 10 canettes": several of one part. */
+/** "Lot of 10 bobbins", "bag of 25 small steel bobbins", "lot 10 canettes": several of one part. */
 function countsParts({ tokens }: TextPart, inTitle: readonly Hit[]): boolean {
   let at = firstWordOf(tokens);
-  if (!/^(?:lot|pack|set|posten|paket)$/.test(tokens[at]?.folded ?? '')) return false;
-  at += /^(?:of|de|von)$/.test(tokens[at + 1]?.folded ?? '') ? 2 : 1;
+  if (!/^(?:lot|pack|set|bag|box|tin|jar|card|posten|paket|beutel|sachet)$/.test(tokens[at]?.folded ?? '')) return false;
+  at += /^(?:of|de|von|mit)$/.test(tokens[at + 1]?.folded ?? '') ? 2 : 1;
   return (
     /^\d{1,3}$/.test(tokens[at]?.folded ?? '') &&
-    inTitle.some(({ value, firstToken }) => value.kind === 'part' && firstToken === at + 1)
+    inTitle.some(
+      ({ value, firstToken }) =>
+        value.kind === 'part' &&
+        firstToken > at &&
+        firstToken - at <= FEW &&
+        tokens.slice(at + 1, firstToken).every(({ kind }) => kind === 'word'),
+    )
   );
 }
+
+/** In words: "25 small steel bobbins". */
+const FEW = 3;
 
 /** "Name motor and pedal. No machine, just what you see.": of a title with a part and no machine in it but by name. */
 function isWithoutIt(inTitle: readonly Hit[], names: readonly NameClaim[], description: TextPart | null): boolean {

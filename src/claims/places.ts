@@ -47,11 +47,16 @@ export function placesIn(reading: PartReading): PlaceClaim[] {
 const PEOPLE =
   /^(?:grew|born|trained|retired|aufgewachsen|geboren|grandi|nee?|live|lives|lived|living|worked|collect|visit|wohne|wohnt|arbeitete|gearbeitet|habite|habitait|travaillait|travaille)$/;
 
+const WHERE = /^(?:where|wo|ou)$/;
+
 const ALL_MADE = /^\S+ (?:these|them)\b|\bfirst$/;
 
 /** "Motor made in …", "I live near the … works": the place is of a part, or of people. */
 function isOfAnother(part: TextPart, hits: readonly Hit[], clause: ClauseRange, cue: number): boolean {
-  const words = part.tokens.slice(clause.first, clause.last + 1);
+  const whole = part.tokens.slice(clause.first, clause.last + 1);
+  // "Built at the … factory, where my aunt worked".
+  const where = whole.findIndex(({ folded }, at) => clause.first + at > cue && WHERE.test(folded));
+  const words = where < 0 ? whole : whole.slice(0, where);
   // "Der Prospekt zeigt das Werk".
   const told = part.tokens.slice(clause.first, cue);
   if (words.some(({ folded }) => PEOPLE.test(folded)) || told.some(({ folded }) => FOUND.test(folded))) return true;

@@ -30,7 +30,7 @@ const BRINGS_UP = oneOf([
   /^(?:someone|somebody|an? (?:man|woman|lady|chap|bloke|guy|lad|collector|dealer))(?: (?!who|that|said|told)\w+){0,3} (?:has|owns|keeps|uses|had) (?:an?|one|another|the \w+ one|hers|his)\b/,
   /^(?:my|our|the) (?:other|second|next|new|newer|modern|everyday|main|own|spare|previous|last|first) (?:one|machine)\b/,
   // "The ordinary Name has …".
-  /^the (?:ordinary|standard|plain|basic|cheaper|dearer) (?!one\b)\S+ (?:has|had|is|was|came|took|takes)\b/,
+  /^(?:(?:the|an?|any) )?(?:ordinary|standard|plain|basic|normal|regular|cheaper|dearer|earlier|later) (?!(?:\S+ )?(?:one|case|box|lid|table|cabinet|foot|feet|bobbins?|needles?|motor|pedal|belt|cord|lamp|light|paint|finish|badge|plate|decals?|transfers|wheel|stitch|colou?r|owners?)\b)(?:\S+ ){1,3}(?:has|have|had|is|are|isn't|was|were|came|took|takes|does|did|doesn't|didn't|would)\b/,
   // "The spare chuck is off another one, it's …", "the firm began in 1908 with …".
   /^(?:the|a|this|my) (?:\w+ ){1,3}(?:is|was|came) off (?:an?|my|another|some)\b/,
   /^(?:and )?(?:a (?:bit|little|spot) of|some|brief) history\b/,

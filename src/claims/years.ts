@@ -38,7 +38,7 @@ function kindHere(reading: PartReading, mention: YearMention, first: number, las
       isOfAnother(reading, first, last) ||
       isOfFound(reading, first) ||
       isUntil(reading.part, first) ||
-      isOnAnother(reading, last))
+      isOnAnother(reading, first, last))
   )
     return 'other';
   return mention.kind === 'unknown' && isMadeByPlace(reading, mention, first, last) ? 'made' : mention.kind;
@@ -47,8 +47,10 @@ function kindHere(reading: PartReading, mention: YearMention, first: number, las
 /** Nobody means the year made of an old thing by so late a year: a check, a sale, a repair. Common practice, no source. */
 const OF_NOW = 2000;
 
-/** "Bis in die 60er gebaut": of the model's end. */
+/** "Bis in die 60er gebaut", "from 1946 on they had …": of the model's time. */
 function isUntil({ tokens }: TextPart, first: number): boolean {
+  if (/^(?:from|since)$/.test(tokens[first - 1]?.folded ?? '') && /^on(?:wards?)?$/.test(tokens[first + 1]?.folded ?? ''))
+    return true;
   return tokens
     .slice(Math.max(0, first - 3), first + 1)
     .some(({ folded }) => /^(?:bis|until|till|jusqu'en|jusqu'a|jusque|jusqu'aux)$/.test(folded));
@@ -57,8 +59,10 @@ function isUntil({ tokens }: TextPart, first: number): boolean {
 const HOLDERS =
   /^(?:cabinet|case|table|box|lid|manual|booklet|receipt|drawer|motor|schrank|tisch|koffer|deckel|anleitung|karton|meuble|table|valise|coffret|notice|facture|boite|socle|pietement)$/;
 
-/** "Dated 1931 on the cabinet". */
-function isOnAnother({ part }: PartReading, last: number): boolean {
+/** "Dated 1931 on the cabinet", "motor dated 1931". */
+function isOnAnother({ part }: PartReading, first: number, last: number): boolean {
+  const [holder, dated] = part.tokens.slice(Math.max(0, first - 2), first);
+  if (dated?.folded === 'dated' && HOLDERS.test(holder!.folded)) return true;
   const [on, next, noun] = part.tokens.slice(last + 1, last + 4);
   return (
     /^(?:on|in|auf|im|am|sur|dans)$/.test(on?.folded ?? '') &&

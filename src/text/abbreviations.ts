@@ -3,7 +3,7 @@ const words = (list: string) => new Set(list.split(' '));
 /** Always stand before something else: their full stop ends no sentence. Folded, as all words here. */
 const INTRODUCING = words(
   'approx appx apx ca cca circa vgl bzw evtl ggf inkl incl excl exkl zzgl abzgl einschl vs mr mrs ms dr prof ser pat ' +
-    'typ tel mod masch fabr env ungef sog gebr orig max nr mme mlle lt acc',
+    'typ tel mod mk masch fabr env ungef sog gebr orig max nr mme mlle lt acc',
 );
 
 /** Belong to a number that follows; before anything else they are words ("Zigzag? No. It only sews straight"). */

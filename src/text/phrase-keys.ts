@@ -83,6 +83,9 @@ export function waysToWrite(phrase: string): string[][] {
   const ways = [keys];
   const other = otherFractions(keys);
   if (other.length !== keys.length) ways.push(other);
+  ways.push(...otherVariant(keys));
+  // "Cream and green" is "cream/green" and "cream & green", too: the stroke is passed over.
+  if (keys.length === 3 && AND.test(keys[1]!)) ways.push([keys[0]!, keys[2]!], keys.with(1, '&'), keys.with(1, '+'));
   // "Sews backwards": "it will sew backwards", too.
   const plain = PLAIN_FORMS.get(keys[0]!);
   if (plain && keys.length > 1) ways.push([plain, ...keys.slice(1)]);
@@ -94,6 +97,22 @@ export function waysToWrite(phrase: string): string[][] {
       if (other !== keys[at]) ways.push(keys.with(at, other));
     }
   return ways;
+}
+
+/** How a variant's name is written: a row's forms mean one another. */
+const VARIANTS = ['de luxe|deluxe|delux|de lux|dlx', 'mk ii|mk 2|mkii|mark ii|mark 2|mark two', 'mk i|mk 1|mki|mark i|mark 1|mark one', 'mk iii|mk 3|mkiii|mark iii|mark 3|mark three', 'mk iv|mk 4|mkiv|mark iv|mark 4|mark four'].map((row) => row.split('|').map((form) => form.split(' ')));
+const AND = /^(?:and|und|et)$/;
+
+/** "Name de Luxe" is "Name Deluxe", and "Name Mk II" is "Name Mark 2". */
+function otherVariant(keys: readonly string[]): string[][] {
+  for (const forms of VARIANTS)
+    for (const form of forms)
+      for (let at = 0; at + form.length <= keys.length; at++)
+        if (form.every((key, i) => keys[at + i] === key))
+          return forms
+            .filter((other) => other !== form)
+            .map((other) => [...keys.slice(0, at), ...other, ...keys.slice(at + form.length)]);
+  return [];
 }
 
 /** A German adjective before its noun, which has another ending behind "der", "mit" or alone. */

@@ -125,6 +125,8 @@ function bySubject({ words, afterPerson }: Framed, verb: number, determiner: Wor
   if (!isPerson) return existed(words, verb) ? { to: 'other', word } : null;
   if (words[verb - 1]?.folded === 'you' || words.slice(0, verb).some(({ folded }) => folded === 'you')) return null;
   const worked = words.some(({ folded }, i) => folded === 'it' && /^(?:in|on|with)$/.test(words[i - 1]?.folded ?? ''));
+  // "I tried class 15, they're too tall", not "I tried the zigzag".
+  if (/^(?:tried|trying|try)$/.test(word.folded) && !determiner) return { to: 'guesses', word };
   // "I've taken the long bobbins out."
   if (/^(?:taken|took)$/.test(word.folded)) return { to: 'other', word };
   return word.is === 'uses' || (word.is === 'takes' && (determiner?.folded === 'the' || worked))

@@ -87,11 +87,19 @@ function turned<C extends Stanced>(claim: C, stance: Stance, rule: 'frame' | 're
   return { ...claim, stance, trigger: word, why: [...(claim.why ?? []), { rule, makes: stance, word }] };
 }
 
+const READ: readonly FramedLanguage[] = ['en', 'de', 'fr'];
+const ENGLISH: ReadonlySet<string> = new Set(['en']);
+
 /** The language in which a text's clauses are read: its own, else the page's; null where that isn't one alone. */
 function framedLanguage(part: TextPart, languages: ReadonlySet<string>): FramedLanguage | null {
   const own = languagesOf(null, [part]);
-  const [language, more] = own.size > 0 ? own : languages;
-  return more === undefined && (language === 'en' || language === 'de' || language === 'fr') ? language : null;
+  // Of a few words nothing tells: English words are looked for, and those of other languages are none.
+  const few = part.field === 'description' && languages.size === 0 ? ENGLISH : languages;
+  const told = own.size > 0 ? own : few;
+  // A description in several is read in one: unread clauses would all be taken for plain claims.
+  const [language, more] = told.size > 1 && part.field === 'description' ? READ.filter((one) => told.has(one)) : told;
+  const isOne = more === undefined || part.field === 'description';
+  return isOne && (language === 'en' || language === 'de' || language === 'fr') ? language : null;
 }
 
 const vocabularies = new WeakMap<Knowledge, ReadonlySet<string>>();

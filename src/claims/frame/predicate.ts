@@ -26,6 +26,9 @@ export function predicateTurns({ words, first, last }: Framed, governor: Governo
   const rest = upToContrast(words.slice(last + 1));
   // "The big one was mother's, the alloy one my brother's."
   if (rest[0]?.is === 'possessive' && rest.length <= 3) return { to: 'other', word: rest[0] };
+  // "Class 15 jams it", "class 15 will jam".
+  const jams = rest.slice(0, 2).find(({ folded }) => /^jam(?:s|med)?$/.test(folded));
+  if (jams) return { to: 'other', word: jams };
   const offered = rest.slice(0, MOST_OF_AN_OFFER).find(({ folded }) => OFFERED.test(folded));
   if (offered) return { to: 'other', word: offered };
   const also = rest.find(({ folded }, i) => folded === 'also' && rest.slice(i).some(({ is }) => is === 'sells'));

@@ -7,6 +7,7 @@ const SKIPPED = new Set(['adverb', 'can', 'would', 'not', 'be', 'have', 'to', 'u
 /** "My new machine", "the other one", "later models", "next door's machine". */
 const OTHERS =
   /^(?:other|another|new|newer|old|modern|everyday|main|previous|last|next|first|second|spare|next-door|later|earlier|early|late|similar|such|these|those|they|most|some|many|all|any|export|own|standard|usual|ordinary|sister|successor)$/;
+const SHOWN_IN = /^(?:picture|photo|photograph|background)$/;
 const PLURAL_OWN = /^(?:machines|models|ones|versions|heads|types|maschinen|modelle)$/;
 
 /** @param verb the index of the verb in the clause's words. */
@@ -27,7 +28,11 @@ export function subjectOf(words: readonly Word[], verb: number): SubjectKind {
   const phrase = nounPhrase(words, i);
   if (i > 0 && words[i - 1]!.is === 'person' && phrase.from > 0 && words[phrase.from - 1]!.is === 'person')
     return 'they';
-  if (phrase.opensAfter === 'prep') return afterPreposition(words, phrase.from - 1);
+  if (phrase.opensAfter === 'prep')
+    // "The green one in the picture is …": beside this one.
+    return SHOWN_IN.test(head.folded) && /^(?:one|machine)$/.test(words[phrase.from - 2]?.folded ?? '')
+      ? 'they'
+      : afterPreposition(words, phrase.from - 1);
   if (head.is === 'own') return PLURAL_OWN.test(head.folded) || ofAnother(words, i) ? 'they' : 'this';
   if (head.is === 'feature' || head.is === 'part') return 'this';
   if (head.is !== 'plain') return 'none';
