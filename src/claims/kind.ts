@@ -59,7 +59,8 @@ function kindByTitle({ listing, description, hits, names }: KindInput, title: Te
 /** "Lot of 10 bobbins", "bag of 25 small steel bobbins", "lot 10 canettes": several of one part. */
 function countsParts({ tokens }: TextPart, inTitle: readonly Hit[]): boolean {
   let at = firstWordOf(tokens);
-  if (!/^(?:lot|pack|set|bag|box|tin|jar|card|posten|paket|beutel|sachet)$/.test(tokens[at]?.folded ?? '')) return false;
+  if (!/^(?:lot|pack|set|bag|box|tin|jar|card|posten|paket|beutel|sachet)$/.test(tokens[at]?.folded ?? ''))
+    return false;
   at += /^(?:of|de|von|mit)$/.test(tokens[at + 1]?.folded ?? '') ? 2 : 1;
   return (
     /^\d{1,3}$/.test(tokens[at]?.folded ?? '') &&

@@ -17,6 +17,7 @@ import { packsNamed } from './packs-named';
 import { type TextPart, textParts } from './part-text';
 import { placesIn } from './places';
 import type { NameClaim, Reading, YearClaim } from './reading';
+import { withoutRepaint } from './repainted';
 import { rowValuesIn } from './row-values';
 import { serialsOf } from './serials';
 import { StanceReader } from './stance';
@@ -85,7 +86,7 @@ export function readClaims(listing: Listing, knowledge: Knowledge): Reading {
     names,
     claimedModels: models,
     claimedFamily: claimedFamily(names, models[0] ?? null),
-    values: [...each(valuesIn), ...each((reading) => rowValuesIn(reading, measurable))],
+    values: withoutRepaint([...each(valuesIn), ...each((reading) => rowValuesIn(reading, measurable))], parts),
     wordings: each(wordingsIn),
     measures: each((reading) => measuresIn(reading, measurable, listing.language)),
     years: each(yearsIn).filter((year) => !names.some((name) => holds(name, year))),

@@ -49,7 +49,10 @@ const OF_NOW = 2000;
 
 /** "Bis in die 60er gebaut", "from 1946 on they had …": of the model's time. */
 function isUntil({ tokens }: TextPart, first: number): boolean {
-  if (/^(?:from|since)$/.test(tokens[first - 1]?.folded ?? '') && /^on(?:wards?)?$/.test(tokens[first + 1]?.folded ?? ''))
+  if (
+    /^(?:from|since)$/.test(tokens[first - 1]?.folded ?? '') &&
+    /^on(?:wards?)?$/.test(tokens[first + 1]?.folded ?? '')
+  )
     return true;
   return tokens
     .slice(Math.max(0, first - 3), first + 1)

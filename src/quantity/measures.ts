@@ -36,12 +36,16 @@ function isNoMeasure(written: WrittenUnit): boolean {
 
 function isWeight(written: WrittenUnit): boolean {
   if (isNoMeasure(written)) return false;
-  const { folded, word, start, end, hasSmaller } = written;
+  const { folded, word, start, end, hasSmaller, quantity } = written;
   if (word === 'pound' || word === 'pounds') return hasSmaller || arePoundsWeight(folded.text, start, end);
   // "1st", "2 St." (pieces): a stone only where pounds follow or weighing is spoken of.
   if (word === 'st') return hasSmaller || WEIGHED.test(folded.text.slice(Math.max(0, start - 24), start));
+  // "21880G" is a number of its own; so much is written in kilograms.
+  if (word === 'g' && quantity.value > MOST_GRAMS) return false;
   return true;
 }
+
+const MOST_GRAMS = 20_000;
 
 const DIMENSION_AFTER =
   /^\.?(?: ?[x×*)\]/;,]| ?- ?\d|\.? *$|\.? *\n|\. [^\d]| (?:x|by|wide|width|long|length|deep|depth|high|height|tall|across|thick|diameter|dia|square|in (?:length|width|height|diameter)|bed|arm|[hwld])(?!\p{L}))/u;

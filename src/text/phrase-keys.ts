@@ -100,7 +100,13 @@ export function waysToWrite(phrase: string): string[][] {
 }
 
 /** How a variant's name is written: a row's forms mean one another. */
-const VARIANTS = ['de luxe|deluxe|delux|de lux|dlx', 'mk ii|mk 2|mkii|mark ii|mark 2|mark two', 'mk i|mk 1|mki|mark i|mark 1|mark one', 'mk iii|mk 3|mkiii|mark iii|mark 3|mark three', 'mk iv|mk 4|mkiv|mark iv|mark 4|mark four'].map((row) => row.split('|').map((form) => form.split(' ')));
+const VARIANTS = [
+  'de luxe|deluxe|delux|de lux|dlx',
+  'mk ii|mk 2|mkii|mark ii|mark 2|mark two',
+  'mk i|mk 1|mki|mark i|mark 1|mark one',
+  'mk iii|mk 3|mkiii|mark iii|mark 3|mark three',
+  'mk iv|mk 4|mkiv|mark iv|mark 4|mark four',
+].map((row) => row.split('|').map((form) => form.split(' ')));
 const AND = /^(?:and|und|et)$/;
 
 /** "Name de Luxe" is "Name Deluxe", and "Name Mk II" is "Name Mark 2". */
