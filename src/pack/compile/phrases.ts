@@ -73,14 +73,19 @@ function withPredicates(
   const called = `${id} ${typeof label === 'string' ? label : (label.en ?? '')}`.toLowerCase();
   const said = words.flatMap((phrase): Phrase[] => {
     const { text, lang = home } = typeof phrase === 'string' ? { text: phrase } : phrase;
-    const [kind, noun, ...more] = text.split(' ');
-    if (!lang.startsWith('en') || !kind || !noun || more.length > 0 || noun.length < LEAST_NOUN) return [];
-    if (!called.includes(noun.toLowerCase().replace(/s$/, ''))) return [];
-    return ['is', 'are', 'are all'].map((verb) => ({ text: `${noun} ${verb} ${kind}`, lang }));
+    const all = text.split(' ');
+    const [kind, noun] = [all.slice(0, -1).join(' '), all.at(-1)!];
+    if (!lang.startsWith('en') || all.length < 2 || all.length > MOST_WORDS || noun.length < LEAST_NOUN) return [];
+    if (!called.includes(noun.toLowerCase().replace(/s$/, '')) || /^(?:an?|no|the|with|has)\b/i.test(kind)) return [];
+    const ways = [`${noun} are ${kind}`, `${noun} are all ${kind}`];
+    for (const link of ['is', 'is all', 'all', 'made of', 'are made of', 'is made of', 'of', 'in'])
+      ways.push(`${link.includes('is') ? noun.replace(/s$/, '') : noun} ${link} ${kind}`);
+    return ways.map((way) => ({ text: way, lang }));
   });
   return [...words, ...said];
 }
 const LEAST_NOUN = 4;
+const MOST_WORDS = 3;
 
 /** Every place made that the pack names, once. */
 function placesOf(pack: Pack): string[] {
