@@ -10,8 +10,12 @@ export function headOf(
   part: TextPart,
   hits: readonly Hit[],
   names: readonly NameClaim[],
-  cues: readonly CueMatch[],
+  allCues: readonly CueMatch[],
 ): 'item' | 'part' | 'lot' | null {
+  // "Name de Luxe": of the name, and no French word.
+  const cues = allCues.filter(({ start, end }) =>
+    names.every((name) => name.field !== part.field || name.start >= start || name.end <= end),
+  );
   const until = swappedUntil(part, cues);
   const all = nounsIn(part, hits, names, cues).filter(({ firstToken }) => firstToken < until);
   // "Name 1951 grey, no case": what isn't there is no head.

@@ -68,5 +68,5 @@ export const AFTER = "i'm after a|i'm after an|i'm after the|i am after a|i am a
 
 /** What only shows a machine: neither one nor a part of one. */
 export const PICTURE =
-  'poster|calendar|kalender|calendrier|advertising card|display card|counter card|shop card|enamel sign|shop sign|advertising sign|tin sign|window sign|magazine ad|magazine advert|magazine advertisement|newspaper advertisement|trade card|postcard|tea towel|' +
+  'poster|showcard|show card|calendar|kalender|calendrier|advertising card|display card|counter card|shop card|enamel sign|shop sign|advertising sign|tin sign|window sign|magazine ad|magazine advert|magazine advertisement|newspaper advertisement|trade card|postcard|tea towel|' +
   'werbeplakat|plakat|emailschild|emailleschild|blechschild|werbeschild|ansichtskarte|postkarte|werbeanzeige|affiche|plaque émaillée|carte postale|publicité ancienne';

@@ -138,6 +138,8 @@ function endsInWork({ clauses }: TextPart): boolean {
   const [before = '', last = ''] = words.slice(-2);
   // "Name needs servicing", "spares or repair, cleaning overdue".
   if (words.length < 2 || /^(?:needs?|requires?|no|without|after|or|for)$/.test(before)) return false;
+  // "Old motors and pedals rewired – Name".
+  if (/[^s]s$/.test(before) && /^re(?:wired|wound|tyred|covered)$/.test(last) && words.length > 2) return true;
   // "Old Names cleaned, timed, rewired".
   if (/[^s]s$/.test(before) && DONE.test(last) && next.length === 1 && DONE.test(next[0]!)) return true;
   return WORKS.test(last) || (WORK.test(last) && next.some((word) => WORKS.test(word) || WORK.test(word)));

@@ -97,7 +97,7 @@ const HOLDER =
 /** "In a Name cabinet": the cabinet's name. */
 function isInside({ tokens }: TextPart, name: number): boolean {
   const [before, article] = tokens.slice(Math.max(0, name - 2), name);
-  return [before, article].some((one) => /^(?:in|with|im|mit|dans|avec)$/.test(one?.folded ?? ''));
+  return [before, article].some((one) => /^(?:in|on|with|im|auf|mit|dans|sur|avec)$/.test(one?.folded ?? ''));
 }
 
 /** "For sale my mother's Name", "selling my gran's Name": what was hers is on sale. */

@@ -2,6 +2,7 @@ import type { Listing } from '../listing/types';
 import { type Clause, clauses } from '../text/clauses';
 import { firstNotBefore } from '../text/in-order';
 import { type Token, tokenise } from '../text/tokens';
+import { unwrapped } from '../text/wrapped-lines';
 import { statementsIn } from './statements';
 import type { Quote, TextField } from './types';
 
@@ -28,7 +29,7 @@ export function textParts(listing: Listing): TextPart[] {
 }
 
 export function textPart(field: TextField, text: string): TextPart {
-  const tokens = tokenise(text);
+  const tokens = unwrapped(text, tokenise(text));
   let at = 0;
   const ranges = statementsIn(clauses(text, tokens)).map(({ sentence, tokens: own, start, end }) => {
     while (tokens[at] !== own[0]) at++;

@@ -72,7 +72,14 @@ const THIS =
  */
 export function topicsOf(part: TextPart, named: ReadonlyMap<number, Named>): Map<number, Topic> {
   const topics = new Map<number, Topic>();
-  for (const [sentence, { words, opensLine }] of sentencesOf(part)) {
+  let under: 'firm' | 'wish' | null = null;
+  for (const [sentence, opening] of sentencesOf(part)) {
+    const { words, opensLine } = opening;
+    if (opensLine || sentence === 0) under = headedBy(opening, under);
+    if (under) {
+      topics.set(sentence, 'brings-up');
+      continue;
+    }
     const names = named.get(sentence);
     if (names?.own) continue;
     const before = opensLine ? undefined : topics.get(sentence - 1);
@@ -87,11 +94,26 @@ export function topicsOf(part: TextPart, named: ReadonlyMap<number, Named>): Map
   return topics;
 }
 
+/** "About us: …" tells of the firm to the line's end, "What I want:" of a wish in all the bullets after it. */
+function headedBy({ words, isHeading, isBullet }: Opening, before: 'firm' | 'wish' | null): 'firm' | 'wish' | null {
+  if (OF_THE_FIRM.test(words)) return 'firm';
+  if (isHeading && WISHES.test(words)) return 'wish';
+  return before === 'wish' && isBullet ? 'wish' : null;
+}
+
+const OF_THE_FIRM = /^(?:about (?:us|me|the shop|our shop|the seller)|who we are|uber uns|a propos de nous|qui sommes-nous)\b/;
+const WISHES =
+  /^(?:what )?(?:i |we )?(?:want|wanted|wants|would like|d like|am after|are after|wish for|looking for|in exchange|in return|gesucht|suche|wunsch|cherche|je cherche|recherche|souhaite)\b/;
+
 interface Opening {
   /** The folded words of its first clause. */
   words: string;
   /** It begins a line, where a text begins anew. */
   opensLine: boolean;
+  /** A mark opens it. */
+  isBullet: boolean;
+  /** A colon ends its first clause. */
+  isHeading: boolean;
 }
 
 const known = new WeakMap<TextPart, ReadonlyMap<number, Opening>>();
@@ -104,7 +126,8 @@ function sentencesOf(part: TextPart): ReadonlyMap<number, Opening> {
   for (const clause of part.clauses) {
     if (openings.has(clause.sentence)) continue;
     const opensLine = part.tokens[clause.first - 1]?.kind === 'break';
-    openings.set(clause.sentence, { words: openingOf(clause), opensLine });
+    const [isBullet, isHeading] = [clause.tokens[0]?.kind === 'mark', clause.tokens.at(-1)?.folded === ':'];
+    openings.set(clause.sentence, { words: openingOf(clause), opensLine, isBullet, isHeading });
   }
   known.set(part, openings);
   return openings;

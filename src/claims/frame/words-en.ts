@@ -47,7 +47,7 @@ const VERBS: Partial<Record<WordClass, string>> = {
   takes: 'use accept require need',
   uses: 'try test check enjoy serve service oil demonstrate dismantle strip clean adjust rebuild overhaul grease polish',
   deals:
-    'exchange trade barter replace upgrade move purchase list want wish hope prefer like love hate miss search hunt learn own inherit borrow follow succeed precede predate rival outperform compare resemble suit expect imagine collect store hanker crave consider welcome look start grow donate part downsize outlive outlast outclass compete remember recall dream yearn ask import wait save long pass reserve advertise afford prize choose',
+    'exchange trade barter replace upgrade move purchase list want wish hope prefer like love hate miss search hunt learn own inherit borrow follow succeed precede predate rival outperform compare resemble suit expect imagine collect store hanker crave consider welcome look start grow donate part downsize outlive outlast outclass compete remember recall dream yearn ask import wait save stock long pass reserve advertise afford prize choose',
   speech:
     'describe list claim state mention advertise name mislabel misdescribe label market dub bill ask insist swear catalogue argue promise ignore confuse mistake quote repeat brand term',
   thinks: 'guess assume believe doubt wonder suspect reckon seem appear suppose imagine',
