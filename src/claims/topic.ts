@@ -77,7 +77,7 @@ export function topicsOf(part: TextPart, named: ReadonlyMap<number, Named>): Map
     const { words, opensLine } = opening;
     if (opensLine || sentence === 0) under = headedBy(opening, under);
     if (under) {
-      topics.set(sentence, 'brings-up');
+      topics.set(sentence, 'goes-on');
       continue;
     }
     const names = named.get(sentence);
@@ -101,7 +101,8 @@ function headedBy({ words, isHeading, isBullet }: Opening, before: 'firm' | 'wis
   return before === 'wish' && isBullet ? 'wish' : null;
 }
 
-const OF_THE_FIRM = /^(?:about (?:us|me|the shop|our shop|the seller)|who we are|uber uns|a propos de nous|qui sommes-nous)\b/;
+const OF_THE_FIRM =
+  /^(?:about (?:us|me|the shop|our shop|the seller)|who we are|uber uns|a propos de nous|qui sommes-nous)\b/;
 const WISHES =
   /^(?:what )?(?:i |we )?(?:want|wanted|wants|would like|d like|am after|are after|wish for|looking for|in exchange|in return|gesucht|suche|wunsch|cherche|je cherche|recherche|souhaite)\b/;
 

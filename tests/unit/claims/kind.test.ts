@@ -4,6 +4,9 @@ import { readingOf } from './support/reading';
 const kinds: Record<string, readonly (string | { title: string; description: string; language?: string })[]> = {
   item: [
     'Grindlewade Cressiter sewing machine',
+    'Swap my Cressiter for a Haddercombe',
+    'Trade: Cressiter for treadle irons?',
+    'Old sewing machine for sale with case',
     'Old sewing machine with bobbin case and manual',
     'Cressiter, 12 bobbins, manual, controller',
     'Hand crank sewing machine in wooden case',
@@ -31,6 +34,7 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Cressiter', description: 'If you need delivery I can help with that. Serial KD 372118. £60.' },
   ],
   part: [
+    'Bag of 25 small steel bobbins, Cressiter',
     'Lot of 10 bobbins for Cressiter',
     'Lot 10 bobbins for Cressiter',
     'Bobbin case for Grindlewade Cressiter',
@@ -70,6 +74,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Grindlewade Cressiter', description: 'I am looking for one of these in good order.' },
   ],
   lot: [
+    '3 machine lot - Grindlewade, Haddercombe',
+    '2x hand cranks job lot',
     'Job lot of sewing machines',
     'Clearance: Grindlewade sewing machines, x7',
     'Two machines, Cressiter + Wendelow',
@@ -85,6 +91,9 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Bought as a pair', description: 'One Wendelow and one Cressiter, going together.' },
   ],
   service: [
+    'Sewing machine rewiring - Cressiter and others',
+    'Old motors & pedals rewired – Grindlewade',
+    'Sewing machine mechanic, I travel',
     'Tune ups & repair: Grindlewade, Haddercombe',
     'Sewing machine repair service',
     'I mend old Grindlewades',
@@ -121,10 +130,13 @@ describe('what is on offer', () => {
     expect(readingOf({ title: 'Grindlewade Cressiter', description }).kind).not.toBe('list');
   });
 
-  it.each(['Poster of a Grindlewade Cressiter, framed', 'Enamel shop sign, Grindlewade', 'Werbeplakat Grindlewade'])(
-    'none where a machine is only shown: %s',
-    (title) => expect(readingOf({ title }).kind).toBe('none'),
-  );
+  it.each([
+    '1958 dealer calendar, Grindlewade Cressiter',
+    'Framed Grindlewade showcard',
+    'Poster of a Grindlewade Cressiter, framed',
+    'Enamel shop sign, Grindlewade',
+    'Werbeplakat Grindlewade',
+  ])('none where a machine is only shown: %s', (title) => expect(readingOf({ title }).kind).toBe('none'));
   it('a machine with a poster is a machine', () =>
     expect(readingOf({ title: 'Cressiter with a poster of it' }).kind).toBe('item'));
 

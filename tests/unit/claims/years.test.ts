@@ -15,6 +15,10 @@ describe('of what kind a year is', () => {
     ['Bought in 1962.', 'bought 1962'],
     ['In the family since 1970.', 'owned 1970'],
     ['Patented 1938.', 'other 1938'],
+    ['The motor is dated 1948.', 'other 1948'],
+    ['From 1946 on they had lamps.', 'other 1946'],
+    ['Motor dated 1948.', 'other 1948'],
+    ['From 1946 on they had lamps.', 'other 1946'],
   ])('%s', (text, expected) => expect(inText(text)).toEqual([expected]));
 
   it.each([

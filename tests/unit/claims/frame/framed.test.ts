@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { saying, short } from '../support/reading';
+import { readingOf, saying, short } from '../support/reading';
 
 /** Features that a text in an advert for a cast-iron straight-stitch flat-bed machine claims of it, true or not. */
 function claimed(text: string): string[] {
@@ -16,6 +16,10 @@ function claimed(text: string): string[] {
 /** Sentences of honest adverts that name a feature which the machine hasn't; by what makes them no claim. */
 const NO_CLAIM: Record<string, readonly string[]> = {
   negation: [
+    'The green one in the picture is a zigzag.',
+    'A zigzag foot jams it.',
+    'I tried class 66 and it jammed.',
+    'Class 66 will jam.',
     'This is not a zigzag machine, whatever the neighbour says.',
     'No zigzag, no free arm, no fancy stitches, just a lovely straight seam.',
     "It doesn't zigzag and it hasn't got a free arm either.",
@@ -418,6 +422,18 @@ const CLAIMS = [
 
 describe.each(Object.entries(NO_CLAIM))('no claim of the thing: %s', (_, sentences) => {
   it.each(sentences)('%s', (sentence) => expect(claimed(sentence)).toEqual([]));
+});
+
+describe('a description too short to show its language', () => {
+  it.each(['I prefer zigzag.', 'For leather get a zigzag one.', 'Replaces a zigzag machine we had.'])(
+    'is read by English clauses: %s',
+    (description) => {
+      const { values, wordings } = readingOf({ title: 'Grindlewade Cressiter', description, language: '' });
+      expect([...values, ...wordings].filter(({ stance, subject }) => stance === 'says' && subject === 'this')).toEqual(
+        [],
+      );
+    },
+  );
 });
 
 describe('claims of the thing', () => {
