@@ -42,6 +42,8 @@ export interface Found {
   language: string | null;
   /** Countries that the page says it is in, or its advert. */
   countries: string[];
+  /** ISO 4217: the one currency that the page names for machines, or null. */
+  currency: string | null;
 }
 
 /** All that the sources of a harvest say, field by field, before anything is decided. */
@@ -144,7 +146,7 @@ export function candidatesIn(asRead: Harvest): Found {
     ...visible.countries,
     ...places.map((value) => countryOfAddress(value) ?? value.slice(value.lastIndexOf(',') + 1).trim()),
   ];
-  return { candidates, offers, language, countries };
+  return { candidates, offers, language, countries, currency: meta.currency };
 }
 
 /** What is told of the thing itself is rather its description than the block that a name says is one; a summary is not. */

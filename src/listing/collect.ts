@@ -107,7 +107,7 @@ export function* seeing(sight: Sight): Generator<void, Harvest> {
   harvest.rdfa = end < 0 ? marks : marks.slice(0, end);
 
   const fitsState = budget(STATE_MOST, harvest);
-  harvest.state = (yield* stateOf(textsOf(sight, page.scripts))).filter(fitsState);
+  harvest.state = (yield* stateOf(textsOf(sight, page.scripts, harvest))).filter(fitsState);
   harvest.unread = page.unread.map((address) => cutTo(address, 500));
 
   const { lines, origins } = yield* seenLines(sight, page.lines);
@@ -138,8 +138,16 @@ export function* seeing(sight: Sight): Generator<void, Harvest> {
   return harvest;
 }
 
-function* textsOf(sight: Sight, elements: Element[]): Generator<string> {
-  for (const element of elements) yield sight.textContent(element);
+/** "currencyCode":"SEK" and its like, of the page as a whole; not of what an advertiser bids ("adServerCurrency"). */
+const CURRENCY = /[^r].urrency\w{0,9}["'\\:= ]{2,9}[A-Z]{3}\b/g;
+
+/** The texts of scripts; the currencies that they name are put with the metas, of each script the first few. */
+function* textsOf(sight: Sight, elements: Element[], harvest: Harvest): Generator<string> {
+  for (const element of elements) {
+    const text = sight.textContent(element);
+    for (const named of (text.match(CURRENCY) ?? []).slice(0, 3)) harvest.metas.push(['currency', named]);
+    yield text;
+  }
 }
 
 /** Title, meta elements, canonical address, base and language. */
@@ -153,14 +161,15 @@ function readHead(harvest: Harvest, sight: Sight, heads: Element[]): void {
       harvest.title ||= cutTo(tidyLines(sight.textContent(element).slice(0, TEXT_MOST)).replaceAll('\n', ' '), 1000);
     else if (tag === 'base') base ??= get('href');
     else {
-      const isCanonical = tag === 'link' && /(?:^|\s)canonical(?:\s|$)/i.test(get('rel') ?? '');
+      const isCanonical = tag === 'link' && /\bcanonical\b/i.test(get('rel') ?? '');
       const property = get('property');
       // A property without a prefix is RDFa's, and belongs to a thing on the page.
       const told = property?.includes(':') ? property : get('name');
       const name = isCanonical ? 'canonical' : tag === 'meta' ? told : null;
-      const content = get(isCanonical ? 'href' : 'content');
-      const meta: [string, string] = [(name ?? '').trim().toLowerCase(), tidyLines(cutTo(content ?? '', TEXT_MOST))];
-      if (name && meta[1] && fits(meta)) harvest.metas.push(meta);
+      if (!name) continue;
+      const content = tidyLines(cutTo(get(isCanonical ? 'href' : 'content') ?? '', TEXT_MOST));
+      const meta: [string, string] = [name.trim().toLowerCase(), content];
+      if (content && fits(meta)) harvest.metas.push(meta);
     }
   }
   sight.base = (base && absolute(base, sight.base)) ?? sight.base;

@@ -31,8 +31,11 @@ export const emptyListing = (url: string | null): Listing => ({
   fields: {},
 });
 
-/** What is said of a page as a whole. `countries`: those that it says it is in, or its advert. */
-export type OfPage = Pick<Listing, 'url' | 'offers' | 'language'> & { countries?: readonly string[] };
+/** What is said of a page as a whole. `countries`: those that it says it is in, or its advert; `currency`: its own. */
+export type OfPage = Pick<Listing, 'url' | 'offers' | 'language'> & {
+  countries?: readonly string[];
+  currency?: string | null;
+};
 
 /** What was found of each field, tidied. */
 export type Found = (field: FieldName) => Candidate[];
@@ -73,7 +76,7 @@ export function settleWritten(of: Found, page: OfPage): Listing {
   }
   listing.language ??= guessLanguage(`${listing.title}\n${listing.description}`);
 
-  const home = homeCurrency(listing.language, page.url, page.countries);
+  const home = homeCurrency(listing.language, page.url, page.countries, page.currency);
   const price = settlePrice(of('price'), listing.language, home);
   if (price) {
     listing.price = price.price;

@@ -133,7 +133,10 @@ export interface Harvest {
   language: string | null;
   /** Text of the title element. */
   title: string;
-  /** Name (or property) and content of the meta elements, and rel=canonical as "canonical". */
+  /**
+   * Name (or property) and content of the meta elements, rel=canonical as "canonical", and as "currency" those that the
+   * page's scripts name.
+   */
   metas: [name: string, content: string][];
   /** Text of the JSON-LD blocks, unparsed. */
   jsonLd: string[];

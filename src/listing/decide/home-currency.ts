@@ -51,19 +51,22 @@ const OF_LANGUAGE = new Map(
 /**
  * The currency that a page's readers take a sign for that several share, or null: by the country of its language tag
  * (BCP 47, "de-ch"), its language, or the country of its host; else by the `countries` that it says it is in, or the
- * advert is. Null too where these are at odds: a template's "en-us" over an address elsewhere.
+ * advert is, or the `currency` that it names for machines. Null too where these are at odds: a template's "en-us" over an
+ * address elsewhere.
  */
 export function homeCurrency(
   language: string | null,
   url: string | null,
   countries: readonly string[] = [],
+  currency: string | null = null,
 ): string | null {
   const stated = new Set(countries.flatMap((country) => OF_COUNTRY.get(country.toLowerCase()) ?? []));
+  if (currency) stated.add(currency);
   const [tongue = '', ...parts] = (language ?? '').toLowerCase().split('-');
   const region = parts.find((part) => /^[a-z]{2}$/.test(part));
   const country = /^https?:\/\/[^/:]*\.([a-z]{2})(?:[/:]|$)/i.exec(url ?? '')?.[1]?.toLowerCase() ?? '';
   const own = region ? OF_COUNTRY.get(region) : (OF_LANGUAGE.get(tongue) ?? OF_COUNTRY.get(country));
   const [first = null] = stated;
-  if (own === undefined) return region || stated.size > 1 ? null : first;
+  if (own === undefined) return (region && !currency) || stated.size > 1 ? null : first;
   return stated.size === 0 || stated.has(own) ? own : null;
 }

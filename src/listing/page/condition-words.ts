@@ -24,9 +24,9 @@ export const isTwofold = (folded: string): boolean =>
 /** A part that is new, not the thing: "brand new starter motor". */
 export const NEW_PART = /^(?:brand )?new (?!with|in|o|a|b)(?:\S+ ){2}/;
 
-/** What tells no condition: a label, a badge, both to choose from; that nothing is told; that the advert is there. */
+/** What tells no condition: a label, a badge, a part of a shop, both to choose from; that nothing is told; that the advert is there. */
 const UNTOLD =
-  /[:?]$|^\W*new!+$|: ?no$|^(?:new|used)\W+(?:and )?(?:new|used)$|^\W*(?:not[ _](?:specified|checked|available|given)|no longer available|keine angabe|n\/?a|activ[eo]|attivo|aktiv)\W*$/;
+  /[:?]$|^\W*new!+$|^new (?:arrivals?|in|items|products|releases|season)$|: ?no$|^(?:new|used)\W+(?:and )?(?:new|used)$|^\W*(?:not[ _](?:specified|checked|available|given)|no longer available|keine angabe|n\/?a|activ[eo]|attivo|aktiv)\W*$/;
 /** The same in a vocabulary or a template, which says so of whatever a shop sells. */
 const NEW_TERM = /^(?:\S*\/)?new(?:condition)?$/i;
 

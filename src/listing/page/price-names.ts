@@ -4,6 +4,6 @@ export const PRICE_NAMES =
 /** Names of what it was or would cost otherwise: where nothing else stands there, of what it costs. */
 export const OLD_NAMES =
   /old-?price|price-?old|was-?price|price-?was|\b(?:old|was|before|regular|original|list-price|price-list)(?!\w)/;
-/** Names of amounts that are no price: what is saved or compared, postage, instalments. */
+/** Names of amounts that are no price: what is saved or compared, postage, instalments. A "button alt" is the second of its kind. */
 export const OTHER_NAMES =
-  /\b(?:compare|save|savings?|discount|retail|strike\w*|struck|crossed|uvp|rrp|msrp|alt|alter|vecchio|viejo|anterior|precedente|listino|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan(?!cials)\w*|fees?|(?:excl|excluding|without)-(?:tax|vat)|tax-excl\w*|estimate|estimation|approx|converted)(?!\w)/;
+  /\b(?:compare|save|savings?|discount|retail|strike\w*|struck|cross(?:ed)?|uvp|rrp|msrp|(?<!button )alt|alter|vecchio|viejo|anterior|precedente|listino|ancien|barre|tachado|shipping|delivery|postage|versand|livraison|frakt|fragt|instal?lments?|monthly|finan(?!cials)\w*|fees?|(?:excl|excluding|without)-(?:tax|vat)|tax-excl\w*|estimate|estimation|approx|converted)(?!\w)/;

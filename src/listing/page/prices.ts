@@ -11,6 +11,7 @@ import { OLD_NAMES, OTHER_NAMES, PRICE_NAMES } from './price-names';
 import { isOnly, type Reading, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import { joinedAmount } from './split-amounts';
+import { isUsual } from './usual-price';
 import { AWAY, MAIN } from './zones';
 
 export interface PagePrice {
@@ -111,6 +112,7 @@ export function pricesOf(reading: Reading): PagePrice[] {
         isProse,
         isAsked: asked !== null,
         isStarting: isStartingBid(said),
+        isUsual: isUsual(said.trimEnd(), amount ? fold(line.text.slice(amount.end, amount.end + 20)).text : ''),
       }),
       how,
       starting: isStartingBid(said),
@@ -154,6 +156,7 @@ function weightOf(
     isProse: boolean;
     isAsked: boolean;
     isStarting: boolean;
+    isUsual: boolean;
   },
 ): number {
   const line = lines[index]!;
@@ -162,7 +165,8 @@ function weightOf(
   const distance = titleLine < 0 ? index : Math.abs(index - titleLine);
   // Far from the title a "sum" is anybody's: of a guarantee, of a firm's capital.
   const isNamed = distance <= LINES_OF_ADVERT && PRICE_NAMES.test(its.before.slice(-30));
-  if (its.isLabelled || isPriceLabel(its.before.trim()) || isNamed) weight += 0.3;
+  if (its.isUsual) weight -= 0.1;
+  else if (its.isLabelled || isPriceLabel(its.before.trim()) || isNamed) weight += 0.3;
   if (PRICE_NAMES.test(its.hints)) weight += 0.25;
   if (distance <= LINES_NEAR_TITLE) weight += 0.12 - distance * 0.005;
   else if (distance <= LINES_OF_ADVERT) weight += 0.04;
@@ -172,7 +176,7 @@ function weightOf(
   // What is bid, or was paid, is said of this one thing; its first bid only until there is another.
   if (its.how === 'bid') weight += its.isStarting ? -0.1 : 0.1;
   if (its.how === 'sold' && distance <= LINES_NEAR_SOLD) weight += 0.3;
-  return Math.max(0.05, Math.min(0.95, weight));
+  return Math.max(its.isUsual ? THIN : 0.05, Math.min(0.95, weight));
 }
 
 /** The amount of a sentence that a seller asks, by the words before it. */

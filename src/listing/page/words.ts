@@ -25,8 +25,10 @@ export function labelReader<Label extends string>(lists: Record<Label, string>) 
   const known = new Map<string, Label | null>();
   const find = (text: string, exactly: boolean): Label | null => {
     const word = bare(text);
+    const [first, ...others] = word.split(' / ').map((one) => exact.get(one));
     return (
       exact.get(word) ??
+      (first && others.every((one) => one === first) ? first : null) ??
       (exactly ? null : (beginnings.get(word[0] ?? '')?.find(([start]) => word.startsWith(start))?.[1] ?? null))
     );
   };

@@ -25,6 +25,8 @@ export interface MetaFindings {
   language: string | null;
   /** Countries that the head names, ISO 3166 or by name. */
   countries: string[];
+  /** ISO 4217: the one currency that anything on the page names for machines, or null. */
+  currency: string | null;
   /** The page says that it is about a product. */
   isProduct: boolean;
   /** It says that it is an article. */
@@ -49,7 +51,7 @@ const PRICES: [amount: string, currency: string][] = [
 const COUNTRIES = /^(?:geo\.region|og:locale)$/;
 
 /** What the head says to machines: Open Graph and product tags, plain meta, the title, the canonical address. */
-export function fromMeta({ metas, title, url, base, language, page }: Harvest): MetaFindings {
+export function fromMeta({ metas, title, url, base, language, items, page }: Harvest): MetaFindings {
   const said = new Map<string, string[]>();
   for (const [name, content] of metas) {
     const before = said.get(name);
@@ -106,6 +108,12 @@ export function fromMeta({ metas, title, url, base, language, page }: Harvest): 
     countries: metas
       .filter(([name, value]) => COUNTRIES.test(name) && !/^en_(?:US|GB)$/.test(value))
       .map(([, value]) => value.replace(/^[a-z]{2}_|-.*$/g, '')),
+    currency: onlyOne([
+      ...['currency', ...PRICES.map(([, name]) => name)].flatMap((name) => said.get(name) ?? []),
+      ...items.flatMap(({ properties }) =>
+        properties.filter(([name]) => name === 'priceCurrency').map(([, its]) => its),
+      ),
+    ]),
     isProduct:
       /^(?:product|og:product|product\.item)(?!\w)/.test(first('og:type') ?? '') || said.has('product:price:amount'),
     isArticle: /^(?:article|blog|news)(?!\w)/.test(first('og:type') ?? '') && !said.has('product:price:amount'),
@@ -117,6 +125,11 @@ function isAround(text: string, title: string, names: readonly string[]): boolea
   const [key, inside] = [bare(text), bare(title)];
   const rest = key.replace(inside, '');
   return inside !== '' && rest !== key && names.some((name) => bare(name).length > 3 && rest.includes(bare(name)));
+}
+
+function onlyOne(currencies: readonly (string | number)[]): string | null {
+  const all = new Set(currencies.map((one) => code(String(one).slice(-3))));
+  return all.size === 1 ? [...all][0]! : null;
 }
 
 const hostOf = (address: string): string => /^[a-z]+:\/\/([^/:?#]+)/i.exec(address)?.[1]?.toLowerCase() ?? '';

@@ -67,7 +67,7 @@ export function asShown(title: string, { lines, boxes }: Pick<PageText, 'lines' 
   if (longest !== '' && (wordsIn(longest) >= Math.max(TITLE_WORDS, most) || sharedWords(title, longest) >= 0.5))
     return longest;
   if (within !== null) return within;
-  return most > TITLE_WORDS && most > next ? single.find((part) => wordsIn(part) === most)! : title;
+  return most > TITLE_WORDS && most > next + 1 ? single.find((part) => wordsIn(part) === most)! : title;
 }
 
 /** The first lines of each page that was asked about, folded, by their length: a head may name many titles. */
@@ -84,7 +84,7 @@ function openingOf({ lines, boxes }: Pick<PageText, 'lines' | 'boxes'>, most: nu
       if (own.length === OPENING) break;
     }
     known = own
-      .flatMap((line) => [line.text, ...partsOf(line)])
+      .flatMap((line) => [line.text, line.text.replace(/[®™]/g, ''), ...partsOf(line)])
       .map((text) => ({ folded: fold(text).text, length: text.length }));
     openings.set(lines, known);
   }

@@ -139,6 +139,31 @@ describe('a price "as usual"', () => {
     expect(priceOf(html)?.[0]).toBe('40.00');
   });
 
+  it.each([
+    ['a measure', 'de', '43,00 € / 1 l'],
+    ['a measure, by its label', 'de', 'Grundpreis: 43,00 €/l'],
+    ['a measure that equals it', 'de', '1 kg = 43,00 €'],
+    ['a measure, in words', 'en', '€4.00 per 100g'],
+    ['it as usual', 'en', 'Regular price: €60.00'],
+    ['it as usual, shortly', 'sv', 'Ord. pris 60,00 €'],
+    ['it by the maker', 'fr', 'Prix conseillé : 60,00 €'],
+    ['it by a list', 'nl', 'Adviesprijs € 60,00'],
+    ['it at its lowest', 'de', 'Niedrigster Preis der letzten 30 Tage: 10,00 €'],
+  ])('is not what another costs: %s', (_, language, html) => {
+    expect(priceOf(`<p>${html}</p><p>40,00 €</p>`, language)?.[0]).toBe('40.00');
+    expect(priceOf(`<p>${html}</p>`, language)).not.toBeNull();
+  });
+
+  it('is not what is crossed out by name beside it', () => {
+    const html = '<p class="prices"><span class="price cross">£60.00</span> <span class="sale-price">£40.00</span></p>';
+    expect(priceOf(html)?.[0]).toBe('40.00');
+  });
+
+  it('may stand on the button that buys', () => {
+    const html = '<button class="add button alt">Add to cart - <div class="dynamic-price">£40.00</div></button>';
+    expect(priceOf(html)?.[0]).toBe('40.00');
+  });
+
   it('is none where it is struck out, nor is what is saved', () => {
     expect(priceOf('<p><s class="old-price">£60.00</s></p>')).toBeNull();
     expect(priceOf('<p><span class="price savings">£60.00</span></p>')).toBeNull();

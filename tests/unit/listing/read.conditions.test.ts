@@ -41,6 +41,9 @@ describe('no condition', () => {
   it.each([
     ['a label', '<p>New or repeat advert:</p>'],
     ['a badge', '<p><b>New!</b></p>'],
+    ['a badge by its name', '<p><span class="product-badge">New</span></p>'],
+    ['a part of a shop', '<p><b>New arrivals</b></p>'],
+    ['how a tab is drawn', '<ul><li class="ui-state-active">More photographs</li></ul>'],
     ['that nothing is told', rows(['Condition', '--not specified'])],
     ['a state of the land', rows(['County', 'Haddercombe'], ['State', 'NB'])],
     ['that it is gone', '<p class="state">No longer available</p>'],

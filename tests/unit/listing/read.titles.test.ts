@@ -98,6 +98,24 @@ describe('a title among the parts of the window', () => {
   });
 });
 
+describe('a part of the window', () => {
+  const page = (...lines: string[]) => ({
+    lines: lines.map((text, box) => ({ text, box })),
+    boxes: lines.map((_, from) => ({ tag: 'p', parent: -1, from, to: from + 1, hint: '' })),
+  });
+
+  it('is the title though a line of the page marks its name as one', () => {
+    const window = 'Fettle Crank 2 - Hand crank with silent gear wheels | Oak';
+    expect(asShown(window, page('Fettle® Crank 2'))).toBe('Fettle Crank 2');
+  });
+
+  it('is not the title for one word more than another, where the page says neither', () => {
+    const window = 'Fettlecrank Hand Crank Converter | Compact, Heavy, Silent Gear Wheels';
+    expect(asShown(window, page('Compact, Heavy'))).toBe(window);
+    expect(asShown(`${window} in Oak`, page('Compact, Heavy'))).toBe('Compact, Heavy, Silent Gear Wheels in Oak');
+  });
+});
+
 describe('a price beside a title', () => {
   it('is no part of it, whatever stands in brackets behind', () => {
     const heading = 'Hand crank, 90,000 turns - £4900 (Haddercombe)';

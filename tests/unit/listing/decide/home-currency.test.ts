@@ -48,6 +48,30 @@ describe('the currency that a sign means on a page', () => {
   });
 
   it.each([
+    ['en', null, 'USD', 'USD'],
+    ['en-de', null, 'USD', 'USD'],
+    ['en-us', null, 'AUD', null],
+    ['en', 'https://market.example.au/a/1', 'USD', null],
+  ])('of %s at %s, whose scripts name %s, is %s', (language, url, named, currency) => {
+    expect(homeCurrency(language, url, [], named)).toBe(currency);
+  });
+
+  it.each([
+    ['<script>window.shop = { "currencyCode": "CAD", items: 2 }</script>', 'CAD'],
+    ['<script>var countryCurrency = "CAD", items = 2</script>', 'CAD'],
+    ["<script>shop.currency = 'NZD'; track({ currency_code: 'NZD' })</script>", 'NZD'],
+    ['<div itemscope itemprop="offers"><meta itemprop="priceCurrency" content="AUD"></div>', 'AUD'],
+    ['<meta property="product:price:currency" content="SGD">', 'SGD'],
+    // Of several a page lets its readers choose; an advertiser is paid in its own.
+    ['<script>var all = [{"currency":"CAD"},{"currency":"USD"}]</script>', null],
+    ['<script>bids = { adServerCurrency: "USD" }</script>', null],
+    ['<script>var all = {"currencySymbol":"$"}</script>', null],
+  ])('is told by %s', (told, currency) => {
+    const page = `<html lang="en"><title>Oak stand</title><body>${told}<h1>Oak stand</h1><p class="price">$65</p></body></html>`;
+    expect(readListing(documentOf(page)).price).toMatchObject({ amount: '65', currency });
+  });
+
+  it.each([
     ['Lower Fettle, OR 97099', 'us'],
     ['14 Treadle Lane, Lower Fettle, OR 97099-1200', 'us'],
     ['Fettle Bay, BC V0X 1Y2', 'ca'],

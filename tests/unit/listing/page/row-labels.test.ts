@@ -25,3 +25,11 @@ describe('the label of a number', () => {
     expect(rowLabel(label)).toBeNull();
   });
 });
+
+describe('two labels in one', () => {
+  it('are what both of them are', () => {
+    expect(rowLabel('Lagerort / Standort')).toBe('place');
+    expect(rowLabel('Price / Location')).toBeNull();
+    expect(rowLabel('Oak / Standort')).toBeNull();
+  });
+});
