@@ -17,12 +17,21 @@ function decoded(text: string): string {
   });
 }
 
+/** Words that a template wrote as for an address: "Hand%20crank". */
+function unescaped(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
+
 /**
  * A text as a person should read it. Escapes that a template wrote twice ("&amp;amp;") are decoded, at most three times
  * over. `mayHoldTags`: text meant for machines, where tags are mark-up; on a page they are what the seller typed.
  */
 export function plain(text: string, mayHoldTags: boolean): string {
-  let out = text;
+  let out = mayHoldTags && text.includes('%20') && !/\s/.test(text.trim()) ? unescaped(text) : text;
   for (let round = 0; round < 3; round++) {
     const before = out;
     if (mayHoldTags && out.includes('<')) out = out.replace(BREAKING, '\n').replace(TAG, '');

@@ -15,6 +15,15 @@ const MUCH = 1.3;
 /** Letters and digits of the words that an advert says, at least, where they are to go before what machines are told. */
 const SHOWN_WORDS_LEAST = 160;
 
+/** A seller's words, though no label says so. */
+const LOOSE_LEAST = 60;
+
+/** A question alone heads a part of the page: "What's in the box?" */
+const HEADING = /^[^.!?\n]{0,60}\?$/;
+
+/** Soon says an amount beside a sign or code of a currency: " for £45", " - black: 45,00 €". */
+const PRICED = /^[^\d\n.!?]{0,30}(?:[€$£]\s?\d|\d[\d., ]*(?:[€$£]|[A-Z]{3}\b|kr\b|zł))/;
+
 /** Weight of a summary that is the site's own line around the title: it says nothing of the thing. */
 export const OF_SITE = 0.1;
 
@@ -91,7 +100,15 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
     .sort((a, b) => b.candidate.weight - a.candidate.weight);
   type Text = (typeof texts)[number];
   const shown = texts.filter(({ candidate }) => candidate.source === 'page' || candidate.source === 'draft');
-  const told = texts.filter(({ candidate }) => TELLING.has(candidate.source));
+  /** The site's own line around the title and the price, shown nowhere: "Hand crank for £45. Free delivery". */
+  const isOfOffer = ({ key, candidate: { value } }: Text) =>
+    title !== '' &&
+    key.length < SHOWN_WORDS_LEAST &&
+    PRICED.test(value.split(title)[1] ?? '') &&
+    !shown.some((one) => one.key.includes(key));
+  const told = texts.filter(
+    (text) => TELLING.has(text.candidate.source) && !isOfOffer(text) && !HEADING.test(text.candidate.value),
+  );
   const summaries = texts.filter(({ candidate }) => candidate.source === 'meta');
 
   const teller = told[0];
@@ -108,15 +125,22 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
     teller &&
     summaries.some(({ key }) => key === teller.key) &&
     (shown[0]?.key.length ?? 0) > Math.max(SHOWN_WORDS_LEAST, teller.key.length * MUCH);
+  // A shop that tells machines no more than the title has nothing to say: short lines elsewhere are the site's own.
+  const saysNoMore = told.length === 0 && candidates.some(({ source }) => TELLING.has(source));
+  const least = saysNoMore ? (texts.some(isOfOffer) ? SHOWN_WORDS_LEAST : LOOSE_LEAST) : 0;
+  const loose = shown.filter(({ key }) => key.length >= least);
   const winner =
     (isMore ? teller : labelled) ??
     (isOfSite ? shown[0] : teller) ??
-    shown.find(({ candidate }) => candidate.weight >= WORDS_LEAST) ??
-    summaries.find(({ candidate }) => candidate.weight > OF_SITE) ??
-    shown[0];
+    loose.find(({ candidate }) => candidate.weight >= WORDS_LEAST) ??
+    summaries.find((text) => text.candidate.weight > OF_SITE && !(saysNoMore && isOfOffer(text))) ??
+    loose[0];
   if (!winner) return null;
 
-  const decided = winner;
+  // What is shown cut off may be told to its end.
+  const whole =
+    isCutOff(winner.candidate.value) && [...told, ...summaries].find(({ key }) => isContinuedBy(winner.key, key));
+  const decided = whole || winner;
   const agrees = ({ key }: Text) => decided.key.includes(key) || key.includes(decided.key);
   const supporters = texts.filter((other) => agrees(other));
   const rivals = texts.filter(
@@ -137,6 +161,9 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
     },
   };
 }
+
+const isContinuedBy = (beginning: string, key: string): boolean =>
+  key.length > beginning.length && key.startsWith(beginning);
 
 /** What makes two writings of a place one: its name, without postal code, region and country. */
 const placeKey = (text: string): string => bare(text.split(/[,(/]/)[0]!.replace(/\S*\d\S*/g, '')) || bare(text);

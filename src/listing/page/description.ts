@@ -9,6 +9,7 @@ import { isProse, isSentence, LISTED, PROSE } from './prose';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { rowLabel } from './row-labels';
 import { sectionAfter } from './sections';
+import { sharedWords } from './shared-words';
 import { tabKinds } from './tabs';
 import { isOfTrade, isOfTradeLabel } from './trade';
 import { AWAY, MAIN } from './zones';
@@ -43,7 +44,9 @@ export function descriptionsOf(reading: Reading): Block[] {
     }
     // Rows among the words are rows, unless there is nothing else.
     const isTerm = (index: number) => /^d[td]$/.test(boxOf(reading, index).tag);
-    if (!chosen.every(isTerm)) chosen = chosen.filter((index) => !isTerm(index));
+    // A text that stands in one under its label is no row.
+    if ((strict || chosen.some((index) => boxOf(reading, index).tag === 'dt')) && !chosen.every(isTerm))
+      chosen = chosen.filter((index) => !isTerm(index));
     const text = composed(reading, chosen);
     if (strict && /^[^.!?\n]{0,60}\?$/.test(text)) return;
     // A row of tabs: nothing but labels.
@@ -102,18 +105,50 @@ export function descriptionsOf(reading: Reading): Block[] {
     const worth = telling.length > 0 ? (isInShort(reading, at) ? 0.71 : 0.75) : 0.45;
     if (!isOuter) add(its, worth, false);
   }
-  for (const its of mostProse(reading)) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
+  const most = mostProse(reading);
+  add(underTitle(reading, most[0] ?? []), 0.51, true);
+  for (const its of most) if (its.length > 0 && !isOther(its[0]!, its.at(-1)! + 1)) add(its, 0.5, true);
   for (const one of found)
     if (one.called > IN_SHORT && one.called < LABELLED)
       one.weight = Math.max(one.weight, ...found.map((part) => wholeOf(reading, one, part)));
   return found.sort((a, b) => b.weight - a.weight).slice(0, 5);
 }
 
+/**
+ * The paragraphs, or the list of points, right under the title, where they say more of its words than the box with most
+ * prose does.
+ */
+function underTitle({ lines, boxes, titleLine }: Reading, most: readonly number[]): number[] {
+  const first = lines[titleLine + 1];
+  if (titleLine < 0 || !first) return [];
+  const { tag, from, parent } = boxes[first.box]!;
+  const isPoint = tag === 'li' && boxes[parent]!.from > titleLine;
+  const end = isPoint ? boxes[parent]!.to : from > titleLine ? endOfKind(boxes, first.box) : titleLine + 2;
+  const its = range(titleLine + 1, end);
+  const tells = isPoint
+    ? its.every((at) => isProse(lines[at]!))
+    : first.text.length >= TELLING_LEAST && isSentence(first);
+  if (!tells) return [];
+  const shared = (all: readonly number[]) =>
+    sharedWords(lines[titleLine]!.text, all.map((at) => lines[at]!.text).join(' '));
+  return most.includes(titleLine + 1) || shared(most) >= shared(its) ? [] : its;
+}
+/** A line under a title that is no other title: "The whole of it, with the case and the key". */
+const TELLING_LEAST = 100;
+
 /** The least that what is called a description in short is worth. */
 const IN_SHORT = 0.71;
 
+/** A box so many times as long as its labelled part holds the rest of the page's tabs: "How to measure yourself". */
+const WHOLE_MOST = 4;
+
 /** What a named box is worth that begins with a labelled part, and has headings of its own behind it: it is all of it. */
-function wholeOf(reading: Reading, { lines: its }: Block, { lines: part, weight }: Block): number {
+function wholeOf(
+  reading: Reading,
+  { lines: its, text }: Block,
+  { lines: part, weight, text: labelled }: Block,
+): number {
+  if (text.length > labelled.length * WHOLE_MOST) return 0;
   const isWhole = its.length > part.length && its[0] === part[0] && part.every((at) => its.includes(at));
   const isTrade = (at: number) => levelOf(reading, at) > 0 && isOfTradeLabel(reading.lines[at]!.text);
   return weight >= LABELLED && isWhole && !its.some(isTrade) ? weight + 0.01 : 0;

@@ -63,7 +63,7 @@ const knownExactly = new Map<string, HeadingLabel | null>();
  * patterns: all in one takes a browser a millisecond to get ready.
  */
 const OF_WORDS =
-  /^(?:(\S+) )?(\S*(?:descri|besch|beskr|omschr|opis)\S*)(?: (?:of|from|by|przedmiotu|ogloszenia|inzeratu|zbozi|produktu|laut|des|der|vom|von|du|de|van|del|della|dell'|do|av|fra|til)\b.{0,30})?$/;
+  /^(?:(\S+) )?(\S*(?:descri|besch|beskr|omschr|opis)\S*)(?: (?:of|from|by|prodotto|produc?to|przedmiotu|ogloszenia|inzeratu|zbozi|produktu|laut|des|der|vom|von|du|de|van|del|della|dell'|do|av|fra|til)\b.{0,30})?$/;
 const WHOSE = fitted('u')`^\p{L}+['’]?s?$`;
 const WHOSE_MOST = 23;
 const ITS_WORD =

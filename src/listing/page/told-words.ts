@@ -14,6 +14,7 @@ const SHARED_LEAST = 24;
 const SHARE_LEAST = 0.5;
 /** Characters of a line by which a beginning is known. */
 const BEGINNING = 60;
+const BEGINNING_LEAST = 8;
 /** Lines of the page between two that are told: headings, mostly. */
 const LEFT_OUT_MOST = 2;
 
@@ -25,9 +26,12 @@ export function shownOf(reading: Reading, told: string): string | null {
   const key = bare(told);
   if (key.length < SHARED_LEAST) return null;
   let most: string | null = null;
-  for (const [index, beginning] of beginningsOf(reading.lines).entries()) {
+  const beginnings = beginningsOf(reading.lines);
+  for (const [index, beginning] of beginnings.entries()) {
     if (!mayHold(reading, index) || isOnly(reading.lines[index]!, LINK)) continue;
-    if (beginning.length < 8 || !(key.startsWith(beginning) || beginning.startsWith(key))) continue;
+    if (beginning === '' || !(key.startsWith(beginning) || beginning.startsWith(key))) continue;
+    // A short first line may begin anything: "Motor", but "Motor" over "110 V" hardly.
+    if (beginning.length < BEGINNING_LEAST && !key.startsWith(beginning + (beginnings[index + 1] || key))) continue;
     const { to, isWhole } = extentOf(reading, index, key);
     if (to === index) continue;
     // Shown twice, it is a beginning that leads on to the whole.

@@ -3,6 +3,7 @@ import { BOLD, type Box, LINK } from '../types';
 import { consentIn } from './consent';
 import { headingLabel, isOfComments, isOfSellersWords } from './heading-labels';
 import { PRICE_NAMES } from './price-names';
+import { isSentence } from './prose';
 import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
 import { sectionAfter } from './sections';
 
@@ -67,7 +68,8 @@ export function zonesOf(reading: Reading): Uint8Array {
       // A button that opens one is none.
       let hint = /^(?:button|a)$/.test(box.tag) ? box.hint.replace(OPENED, '') : box.hint;
       if (isOfSeller[index]) hint = hint.split(SPOKEN).join('');
-      if (ASKING_WORDS.test(hint) || (AWAY_WORDS.test(hint) && !isOfPrice)) own = AWAY;
+      if (ASKING_WORDS.test(hint) || (AWAY_WORDS.test(hint) && !isOfPrice && !isToldUnderLabel(reading, box)))
+        own = AWAY;
       else if (BESIDE_WORDS.test(box.hint)) own = BESIDE;
     }
     ofBox[index] = Math.max(above, own);
@@ -104,6 +106,14 @@ export function zonesOf(reading: Reading): Uint8Array {
   }
   return zones;
 }
+
+/** "sub-menu" on the panel right under the label "Description": the words of an advert, whatever their box is called. */
+const MENU = /\bmenu(?!\w)/;
+const isToldUnderLabel = ({ lines, boxes }: Reading, { from, to, hint, parent }: Box): boolean =>
+  MENU.test(hint) &&
+  boxes[parent]?.from === from - 1 &&
+  headingLabel(lines[from - 1]!.text) === 'description' &&
+  lines.slice(from, to).some(isSentence);
 
 /** Begins with a label of the seller's words, or stands right under a heading that is one: "comments" may be theirs. */
 const isHeadedAsWords = (reading: Reading, { from }: Box): boolean =>

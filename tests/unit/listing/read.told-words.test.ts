@@ -120,4 +120,31 @@ describe('a block that is called a description', () => {
     expect(wordsOf(body, head + told(summary))).toBe(`${FIRST} ${SECOND}\n${OTHER}`);
     expect(wordsOf(body, told(summary))).toBe(summary);
   });
+
+  it('is read to its end in the head where the page shows it cut off', () => {
+    const body = `<div><p>${OTHER.slice(0, 150)}...</p><button>More</button></div>`;
+    expect(wordsOf(body, `<meta name="description" content="${OTHER}">`)).toBe(OTHER);
+    expect(wordsOf(body, `<meta name="description" content="${FIRST}">`)).toBe(`${OTHER.slice(0, 150)}...`);
+  });
+
+  it('is found where it begins with the short cells of a table', () => {
+    const rows = '<tr><td>Drive</td><td>By hand, with a crank</td></tr><tr><td>Case</td><td>Oak, mended</td></tr>';
+    const body = `<div class="description"><table>${rows}</table></div><div class="section description">${OTHER}</div>`;
+    expect(wordsOf(body, told('Drive By hand, with a crank Case Oak, mended'))).toBe(
+      'Drive By hand, with a crank\nCase Oak, mended',
+    );
+  });
+
+  it('says nothing where it is the title again, or the site’s own line around title and price', () => {
+    const body = '<p>No bonus points are given for this.</p>';
+    for (const line of [NAME, `Buy ${NAME} - black for £45.00 (2026-03-05). Free delivery on most orders`])
+      expect(wordsOf(body, told(line))).toBe('');
+    expect(wordsOf(`<p>${FIRST}</p>`, told(NAME))).toBe(FIRST);
+    const own = `${NAME} for £45.00 or near. Turns freely.`;
+    expect(wordsOf(`<div class="text">${own}</div>`, told(own))).toBe(own);
+  });
+
+  it('is no question that heads a part of the page', () => {
+    expect(wordsOf(`<h2>What comes along?</h2><p>${FIRST}</p>`, told('What comes along?'))).toBe(FIRST);
+  });
 });

@@ -158,4 +158,50 @@ describe('what stands around an advert or is written twice', () => {
     );
     expect(words).toBe(`Hand crank\n${FIRST}\n${SECOND}`);
   });
+
+  it('stand under a label of two nouns, in Italian and Spanish', () => {
+    for (const label of ['Descrizione prodotto', 'Descripción producto', 'Descrição produto'])
+      expect(wordsOf(`<div><p>${THIRD} ${THIRD}</p></div><div><h2>${label}</h2><p>${FIRST}</p></div>`)).toBe(FIRST);
+  });
+
+  it('are what stands in one with the label of a list of parts, though paragraphs stand beside it', () => {
+    const words = wordsOf(
+      `<dl><dt>Description</dt><dd><p>Hand crank</p>${FIRST} ${SECOND}</dd><dt>Delivery</dt><dd>${THIRD}</dd></dl>`,
+    );
+    expect(words).toBe(`Hand crank\n${FIRST} ${SECOND}`);
+  });
+
+  it('stand in a panel right under their label, though it is called a menu', () => {
+    const panel = (name: string) =>
+      wordsOf(
+        `<div><p>${THIRD} ${THIRD} ${THIRD}</p></div><div class="pane"><div>Description</div><div class="${name}"><p>${FIRST}</p><p>${SECOND}</p></div></div>`,
+      );
+    expect(panel('sub-menu inner')).toBe(`${FIRST}\n${SECOND}`);
+    expect(panel('related inner')).not.toContain(FIRST);
+  });
+
+  it('end with their part where a box of that name holds many times as much behind it', () => {
+    const words = (times: number) =>
+      wordsOf(
+        `<div class="description"><h3>Description</h3><p>${FIRST}</p><h3>How to measure</h3>${Array.from({ length: times }, (_, at) => `<p>${at + 1}. ${SECOND}</p>`).join('')}</div>`,
+      );
+    expect(words(1)).toContain(SECOND);
+    expect(words(4)).toBe(FIRST);
+  });
+
+  it('stand right under the title rather than where most is said of the shop', () => {
+    const own = `A ${NAME}, made for a small machine and turned from brass, which anybody can screw on within a minute.`;
+    const shop = `<div><p>${THIRD} ${SECOND}</p><p>We have been here since our father began, and ${SECOND}</p></div>`;
+    expect(wordsOf(`<p>In stock</p>${shop}`)).toContain(THIRD);
+    const body = `<div><h1>${NAME}</h1><p>${own}</p><p class="price">£45.00</p></div><div><p>In stock</p></div>${shop}`;
+    expect(read(body).description).toBe(own);
+    const points = (...its: string[]) =>
+      read(
+        `<div><h1>${NAME}</h1><ul>${its.map((one) => `<li>${one}</li>`).join('')}</ul><p class="price">£45.00</p></div>${shop}`,
+      ).description;
+    expect(points('Turns by a crank of brass and oak', 'Comes in the case of its first day')).toBe(
+      'Turns by a crank of brass and oak\nComes in the case of its first day',
+    );
+    expect(points('1 crank', 'Case of oak')).toContain(THIRD);
+  });
 });

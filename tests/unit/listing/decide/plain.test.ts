@@ -9,6 +9,9 @@ describe('a text for machines', () => {
     ['a < b and c > d', 'a < b and c > d'],
     ['&unknown; &#0; &#xd800; &#9999999;', '&unknown; &#0; &#xd800; &#9999999;'],
     ['  many   \r\n\r\n\r\n  spaces\u00a0here ', 'many\nspaces here'],
+    ['Hand%20crank%2C%20oak%20case', 'Hand crank, oak case'],
+    ['Hand%20crank%', 'Hand%20crank%'],
+    ['20 %20 off', '20 %20 off'],
     ['lone \ud800 half, \u0007 bell', 'lone \ufffd half, bell'],
   ])('%j reads %j', (text, expected) => {
     expect(plain(text, true)).toBe(expected);
