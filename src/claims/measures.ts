@@ -1,6 +1,7 @@
 import type { AttributeKnown } from '../pack/knowledge';
 import { findLengths, findWeights } from '../quantity/measures';
 import type { Measure } from '../quantity/types';
+import { LENGTHS } from '../quantity/units';
 import { fold } from '../text/fold';
 import { boundOf } from './bounds';
 import { beginningWithin, ofKind } from './hits';
@@ -46,6 +47,11 @@ export function measuresIn(
   return out;
 }
 
+/** How many millimetres the unit of an attribute is, or null where it is of no length. */
+function inMillimetres({ def }: AttributeKnown): number | null {
+  return def.kind === 'measure' ? (LENGTHS.get(fold(def.unit).text)?.size ?? null) : null;
+}
+
 function isIn(attribute: AttributeKnown, unit: string): boolean {
   return attribute.def.kind === 'measure' && attribute.def.unit === unit;
 }
@@ -56,7 +62,7 @@ function lengthMeant({ part, hits }: PartReading, measure: Measure): AttributeKn
   if (!clause) return null;
   const { first, last } = around(clause, tokenAt(part, measure.start));
   const hit = ofKind(beginningWithin(hits, first, last), 'measured').find(
-    (one) => one.lastToken <= clause.last && isIn(one.value.attribute, 'mm'),
+    (one) => one.lastToken <= clause.last && inMillimetres(one.value.attribute) !== null,
   );
   return hit?.value.attribute ?? null;
 }
@@ -85,6 +91,7 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
     foldedNear(part, measure.start - BESIDE, measure.start),
     foldedNear(part, measure.end, measure.end + BESIDE),
   );
+  const scale = inMillimetres(attribute) ?? 1;
   const claim = stancedQuote(
     part,
     measure.start,
@@ -93,15 +100,23 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
   );
   return Object.assign(claim, {
     attribute,
-    low: measure.low,
-    high: measure.high,
+    low: measure.low / scale,
+    high: measure.high / scale,
     approximate: measure.approximate || bound === 'about',
-    bound: bound === 'about' ? null : bound,
+    // "Zigzag up to 7 mm" is how wide it gets, where that is asked.
+    bound: bound === 'about' || (bound === 'most' && isOfMost(attribute)) ? null : bound,
     withMore: isWithMore(words),
     alone:
       HEAD_ALONE.test(words.join(' ')) ||
       words.some((word, i) => WITHOUT.has(word) && words.slice(i + 1, i + 4).some((one) => WITH_MORE.has(one))),
   });
+}
+
+const OF_MOST =
+  /\b(?:widest|longest|largest|biggest|greatest|max(?:imum|imal)?|most|grosste|breiteste|langste|maximale)\b/;
+
+function isOfMost({ def }: AttributeKnown): boolean {
+  return OF_MOST.test(fold(typeof def.label === 'string' ? def.label : Object.values(def.label).join(' ')).text);
 }
 
 /** As far as a word for a bound may stand from its measure. */

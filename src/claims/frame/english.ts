@@ -59,6 +59,9 @@ export function frameTurns(framed: Framed): Turn | null {
     case 'would':
       return { to: 'guesses', word };
     case 'deals':
+      // "Goes forward and reverse", "it goes backwards".
+      if (/^goe?s?$/.test(word.folded) && subjectOf(words, governor.at) !== 'person')
+        return bySubject(framed, governor.at, governor.determiner);
       return governor.determiner?.folded === 'this' ? null : { to: 'other', word };
     case 'sells':
       return words.some(({ folded }) => /^(?:also|too|separately|another)$/.test(folded))

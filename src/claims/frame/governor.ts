@@ -67,6 +67,9 @@ export function governorOf(words: readonly Word[], first: number): Governor {
       case 'to':
       case 'prep': {
         if (word.folded === 'to' && isVerb(words[i + 1])) break;
+        // "Choose from 22 decorative stitches".
+        if (word.folded === 'from' && /^(?:choos\w+|choice|select\w*|pick)$/.test(before?.folded ?? ''))
+          return answer(-1, 'start');
         // "Perfect for jersey thanks to its zigzag": whatever it is good for.
         if (word.folded === 'to' && /^(?:thanks|due)$/.test(before?.folded ?? '')) return answer(-1, 'start');
         // "Light to lift with its alloy body".
@@ -100,6 +103,8 @@ export function governorOf(words: readonly Word[], first: number): Governor {
       case 'possessive':
         // "Takes any class 15 bobbin", "any class 15 bobbin will do": what it takes, it is made for.
         if (word.folded === 'any' && (before ? before.is === 'takes' : isDoing(words, first))) break;
+        // "Uses those long bobbins that …".
+        if (/^(?:those|these)$/.test(word.folded) && before?.is === 'takes') break;
         // "With some needles and zigzag": of the other thing joined.
         if (joined || accompanies) break;
         return answer(i, word.is);

@@ -43,7 +43,7 @@ const WORDS: Partial<Record<WordClass, string>> = {
 /** Regular verbs, each in its four forms. */
 const VERBS: Partial<Record<WordClass, string>> = {
   asserts:
-    'boast feature include offer provide produce perform work handle manage sport equip fit supply finish convert change switch turn flip become support stitch construct manufacture power drive operate cover function deliver achieve combine carry weigh remain stay retain let allow enable help mean ensure guarantee give add hum rattle squeak spin turn believe',
+    'boast feature include offer provide produce perform work handle manage sport equip fit supply finish convert change switch turn flip become support stitch construct manufacture power drive operate cover function deliver achieve combine carry weigh remain stay retain let allow enable help mean ensure guarantee give add reveal expose hum rattle squeak spin turn believe',
   takes: 'use accept require need',
   uses: 'try test check enjoy serve service oil demonstrate dismantle strip clean adjust rebuild overhaul grease polish',
   deals:

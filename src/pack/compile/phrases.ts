@@ -38,9 +38,11 @@ export function phrasesOf(pack: Pack): PhraseTable {
   add(covers.not, 'not-thing');
   pack.attributes?.forEach((def, i) => {
     if (def.kind === 'choice')
-      def.values.forEach((value, at) => void add(withPredicates(value.words ?? [], def, home), 'value', i, at));
+      def.values.forEach(
+        (value, at) => void add(withColours(withPredicates(value.words ?? [], def, home), home), 'value', i, at),
+      );
     if (def.kind === 'yes-no') {
-      add(def.yes, 'value', i, 1);
+      add(withPresence(def.yes ?? [], home), 'value', i, 1);
       add(def.no, 'value', i, 0);
     }
     if (def.kind === 'measure') add(def.words, 'measured', i);
@@ -84,6 +86,32 @@ function withPredicates(
   });
   return [...words, ...said];
 }
+
+const COLOURED = /^(\S+(?: \S+)?)[- ](?:paint|paintwork|enamel|finish|coloured|colored|lacquer)$/i;
+
+/** "Beige paint": "beige enamel", "painted beige" and "finished in beige" say the same. English only. */
+function withColours(words: readonly Phrase[], home: string): Phrase[] {
+  const said = words.flatMap((phrase): Phrase[] => {
+    const { text, lang = home } = typeof phrase === 'string' ? { text: phrase } : phrase;
+    const colour = COLOURED.exec(text)?.[1];
+    if (!lang.startsWith('en') || !colour) return [];
+    const ways = ['paint', 'enamel', 'finish', 'coloured', 'colored'].map((noun) => `${colour} ${noun}`);
+    return [...ways, `painted ${colour}`, `finished in ${colour}`].map((way) => ({ text: way, lang }));
+  });
+  return [...words, ...said];
+}
+
+/** "Has a lamp": "there is a lamp" and "working lamp" say the same. English only. */
+function withPresence(yes: readonly Phrase[], home: string): Phrase[] {
+  const said = yes.flatMap((phrase): Phrase[] => {
+    const { text, lang = home } = typeof phrase === 'string' ? { text: phrase } : phrase;
+    const noun = /^(?:has|with) an? (\S+(?: \S+)?)$/i.exec(text)?.[1];
+    if (!lang.startsWith('en') || !noun) return [];
+    return [`there is a ${noun}`, `${noun} works`, `working ${noun}`].map((way) => ({ text: way, lang }));
+  });
+  return [...yes, ...said];
+}
+
 const LEAST_NOUN = 4;
 const MOST_WORDS = 3;
 
