@@ -9,7 +9,7 @@ const ENDS = new Set(
     'and or but with without for in on at of to from by as is was are were has have had it its this that which who will would can could so than when if ' +
     'wich fit go goes drop drops load loads jam never always ever still yet handy useful ideal perfect brilliant behind using below beneath through into onto off near around against beside beyond between where via works work working runs sews sew makes make needs takes does do did being be been there here i we you he she they came comes gives feels looks weighs ' +
     'flat carries feeds after during against got gets ive im its theres close closes closed shut shuts opens slides plays winds lets let allows allow ensures ensure guarantees hums hum rattles turns spins helps means keeps saves adds stays says believe ' +
-    'because both each next same two three four number serial once ive while since throughout inside outside everywhere instead underneath all over under up out not no apart except save bar besides very quite really too also only just my your his her our their the a an'
+    'because both each next same two three four number serial once ive while since throughout inside outside everywhere instead underneath all over under up out not no front back apart except save bar besides very quite really too also only just my your his her our their the a an'
   ).split(' '),
 );
 /** Heads that are the thing, or something said of it. */

@@ -58,7 +58,10 @@ export class ShortNames {
   }
 
   #standsByItsMaker(match: NameMatch): boolean {
-    const { field } = this.#part;
+    const { field, tokens } = this.#part;
+    // "Open 9-3": hours.
+    const dash = tokens[match.firstToken - 1];
+    if (dash?.folded === '-' && dash.glued && tokens[match.firstToken - 2]?.kind === 'number') return false;
     const named = hasNamingWord(match, this.#part);
     if (named && field === 'details') return true;
     const wanted = vouchersFor(match.value.of);
@@ -137,7 +140,7 @@ export class ShortNames {
   /** "Ottermere Sedge", "Ottermere F5": a title's capital behind another maker's name. That maker is the mistake. */
   #isCalled({ start, end, value }: NameMatch): boolean {
     const written = this.#part.text.slice(start, end);
-    return this.#part.field === 'title' && 'model' in value.of && /^\p{Lu}(?:\p{L}{3,}|\d{1,3}\p{Lu}?)$/u.test(written);
+    return this.#part.field === 'title' && 'model' in value.of && /^(?:\p{Lu}(?:\p{L}{3,}|\d{1,3}\p{Lu}?)|\d{3}\p{Lu}?)$/u.test(written);
   }
 }
 

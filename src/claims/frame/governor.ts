@@ -23,7 +23,7 @@ const PASSED: Record<string, RegExp> = {
   in: /./,
   of: CONSISTS,
   from: /^(?:made|built|cast|constructed|apart|aside|straight|runs?|works?|driven|powered)$/,
-  off: /^(?:runs?|works?|driven|powered)$/,
+  off: /^(?:runs?|running|works?|driven|powered)$/,
   to: /^(?:convert\w*|chang\w*|switch\w*|flip\w*|turn\w*|adapt\w*|set|built|made|up|thanks|due|addition|up|able|over|straight)$/,
   into: /^(?:convert\w*|chang\w*|turn\w*|made|built)$/,
   as: /^(?:such|same|doubles?|works?|used|serves?|well|acts?|designed|built)$/,
@@ -86,6 +86,9 @@ export function governorOf(words: readonly Word[], first: number): Governor {
         if (before && isOfOthers(words, i - 1)) return answer(i - 1, 'generic');
         if (word.folded === 'with' || word.folded === 'w') accompanies = true;
         if (endsBefore(words, i, first)) return answer(-1, 'start');
+        // "Run it off the pedal": of what runs it.
+        if (word.folded === 'off' && before?.folded === 'it' && PASSED.off!.test(words[i - 2]?.folded ?? ''))
+          return answer(-1, 'start');
         const passed = PASSED[word.folded];
         if (!passed || (before ? !passed.test(before.folded) && !isOwnOf(word, before) : word.folded === 'of'))
           return answer(i, word.is);

@@ -8,7 +8,7 @@ const WORDS: Partial<Record<WordClass, string>> = {
     'any every each another other most many some few several those these later earlier most various whichever certain',
   possessive: 'my her his their your our whose',
   joins: 'and or & + plus nor',
-  begins: 'because since which that so while who thus therefore hence though although but',
+  begins: 'because cause coz cos bc since which that so while who thus therefore hence though although but',
   supposes: 'if whether unless when where before until till till than whenever once',
   prep: 'as with w in of from for on at by against beside besides behind over under after about between among amongst despite versus vs per near off onto past through throughout toward towards upon via within into like unlike except alongside around during inside outside below above across',
   to: 'to',

@@ -70,7 +70,7 @@ export const english: readonly TriggerRow[] = [
     { effect: 'other', side: 'before', reach: 6, namesOnly: true },
   ],
   [
-    'it takes|it uses|it sews|it weighs|it can|it comes|it makes|this takes|this one takes|this sews|this weighs|this one has|this has|this one is|and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|so your|so the|so they|so old|so modern|so ordinary|so all|so other|only|just a|just|and takes|and runs|and makes|and uses|and will|and can|and needs|and still|aside from|apart from|because|since|nevertheless|yet',
+    'it takes|it uses|it sews|it weighs|it can|it comes|it makes|this takes|this one takes|this sews|this weighs|this one has|this has|this one is|and is|and has|and it|and comes|and the|and weighs|and does|and sews|with|which|that is|it is|it has|it does|it was|has a|has the|so it|so is|so your|so the|so they|so old|so modern|so ordinary|so all|so other|only|just a|just|and takes|and holds|and carries|and runs|and makes|and uses|and will|and can|and needs|and still|aside from|apart from|because|since|nevertheless|yet',
     { effect: 'stop', side: 'both', reach: 0 },
   ],
   [
