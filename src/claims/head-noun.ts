@@ -31,6 +31,7 @@ export function headOf(
   const isOther = ({ what, firstToken }: Noun) => what !== 'part' || (phrase !== null && firstToken > phrase.last);
   if (counted && nouns.every(isOther)) return 'lot';
   if (first.isName && isFittedTo(part, first, cues)) return 'part';
+  if (isPluralName(part, nouns, first)) return 'lot';
   if (isPairOfNames(part, names, cues) || isCountOfNames(part, names) || isLot(part, nouns, first, cues)) return 'lot';
   return headOfPhrase(part, nouns, first, cues);
 }
@@ -55,6 +56,20 @@ function isPairOfNames({ field }: TextPart, names: readonly NameClaim[], cues: r
 function areSeveral(field: TextPart['field'], names: readonly NameClaim[]): boolean {
   const models = names.flatMap((name) => (name.field === field && 'model' in name.of ? [name.of.model] : []));
   return new Set(models).size > 1;
+}
+
+/** "Two Name 6Ks", "pair of Name 71s", and no part of them. */
+function isPluralName({ tokens }: TextPart, nouns: readonly Noun[], first: Noun): boolean {
+  const opens = firstWordOf(tokens);
+  const at = tokens[opens + 1]?.folded === 'of' ? opens + 2 : opens + 1;
+  const ends = Math.max(...nouns.map(({ lastToken }) => lastToken));
+  return (
+    first.isName &&
+    first.firstToken === at &&
+    /^(?:[2-9]|two|three|four|five|six|pair|zwei|drei|vier|deux|trois|quatre)$/.test(tokens[opens]!.folded) &&
+    nouns.every(({ what, isName }) => isName || what !== 'part') &&
+    (/s$/.test(tokens[ends]!.folded) || (tokens[ends + 1]?.folded === 's' && tokens[ends + 1]!.glued))
+  );
 }
 
 /** "3 for spares: Name, Other", "Lot: Name + Other". */

@@ -11,7 +11,7 @@ export const WANTED_FIRST_PERSON =
   "i would like to buy|i'd like to buy|would like to buy one|i am after one|i'm after one|i am looking for|i'm looking for|we are looking for|i want to buy|wanted to buy|ich suche|wir suchen|je recherche|je cherche";
 
 export const LOT =
-  'machine lot|all must go together|must all go together|contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
+  'machine lot|machine bundle|all must go together|must all go together|contents of|job lot|joblot|bulk lot|lot of|lot of machines|bundle of|collection of|house clearance lot|clearance lot|pair of machines|' +
   'machines|konvolut|sammlung|sammlungsauflösung|posten|paket|lot de|collection de';
 
 /** Words of number that make a plural thing a lot: "three sewing machines". */
@@ -19,7 +19,7 @@ export const NUMBER_WORDS =
   'two|three|four|five|six|seven|eight|nine|ten|several|various|assorted|multiple|zwei|drei|vier|fünf|sechs|mehrere|diverse|deux|trois|quatre|cinq|plusieurs|diverses';
 
 export const SERVICE =
-  'sewing machine mechanic|machine mechanic|machine technician|machine rewiring|machines cleaned|machines mended|machines freed|machines timed|machines rewired|machines tuned|gears fitted|motors rewound|motors rewired|machines set up|servicing and rewiring|rewiring and servicing|servicing and tuning|i mend|we mend|repairs and services|repairs & services|repair and services|machines serviced|machines repaired|machines overhauled|machines restored|serviced and repaired|repaired and serviced|maschinen repariert|i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
+  'years experience|years of experience|years’ experience|machine valuations|sewing machine mechanic|machine mechanic|machine technician|machine rewiring|machines cleaned|machines mended|machines freed|machines timed|machines rewired|machines tuned|gears fitted|motors rewound|motors rewired|machines set up|servicing and rewiring|rewiring and servicing|servicing and tuning|i mend|we mend|repairs and services|repairs & services|repair and services|machines serviced|machines repaired|machines overhauled|machines restored|serviced and repaired|repaired and serviced|maschinen repariert|i can help|evening course|weekend course|sewing course|maintenance course|repair service|repair services|repairs and servicing|servicing and repairs|repairs & servicing|servicing & repairs|we repair|we service|i repair|i service|machine repairs|machine repair|repairs to|repair and servicing|servicing and repair|servicing of|service and repair|machine servicing|machine service|mobile repairs|restoration service|' +
   'restorations undertaken|sewing lessons|sewing classes|sewing machine engineer|machine engineer|powder coating|refinishing service|tune-up service|tune up service|valuation service|hire|for hire|to rent|reparaturservice|reparaturdienst|reparaturen|reparatur von|reparatur und wartung|wartung und reparatur|reparatur & wartung|nähmaschinenreparatur|nähmaschinen reparatur|nähmaschinenservice|nähmaschinen service|wir reparieren|ich repariere|' +
   'wartung und reparatur|nähkurs|réparation de|réparations|service de réparation|je répare|nous réparons|réparation machine|réparation machines|réparation et entretien|entretien et réparation|dépannage|cours de couture';
 
@@ -68,5 +68,5 @@ export const AFTER = "i'm after a|i'm after an|i'm after the|i am after a|i am a
 
 /** What only shows a machine: neither one nor a part of one. */
 export const PICTURE =
-  'poster|showcard|show card|calendar|kalender|calendrier|advertising card|display card|counter card|shop card|enamel sign|shop sign|advertising sign|tin sign|window sign|magazine ad|magazine advert|magazine advertisement|newspaper advertisement|trade card|postcard|tea towel|' +
+  'photograph of|old photograph|vintage advert|old advert|pocket mirror|the history of|in the shape of|fridge magnet|keyring|share certificate|cigarette card|poster|showcard|show card|calendar|kalender|calendrier|advertising card|display card|counter card|shop card|enamel sign|shop sign|advertising sign|tin sign|window sign|magazine ad|magazine advert|magazine advertisement|newspaper advertisement|trade card|postcard|tea towel|' +
   'werbeplakat|plakat|emailschild|emailleschild|blechschild|werbeschild|ansichtskarte|postkarte|werbeanzeige|affiche|plaque émaillée|carte postale|publicité ancienne';

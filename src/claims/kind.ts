@@ -61,7 +61,11 @@ function countsParts({ tokens }: TextPart, inTitle: readonly Hit[]): boolean {
   let at = firstWordOf(tokens);
   if (!/^(?:lot|pack|set|bag|box|tin|jar|card|posten|paket|beutel|sachet)$/.test(tokens[at]?.folded ?? ''))
     return false;
-  at += /^(?:of|de|von|mit)$/.test(tokens[at + 1]?.folded ?? '') ? 2 : 1;
+  const isOf = /^(?:of|de|von|mit)$/.test(tokens[at + 1]?.folded ?? '');
+  at += isOf ? 2 : 1;
+  // "Box of sewing machine bits".
+  if (isOf && tokens.slice(at, at + FEW + 1).some(({ folded }) => BITS.test(folded)))
+    return !tokens.some(({ folded }) => /^(?:heads|machines)$/.test(folded));
   return (
     /^\d{1,3}$/.test(tokens[at]?.folded ?? '') &&
     inTitle.some(
@@ -74,6 +78,8 @@ function countsParts({ tokens }: TextPart, inTitle: readonly Hit[]): boolean {
   );
 }
 
+const BITS =
+  /^(?:bits|parts|spares|attachments|accessories|bobbins|feet|needles|screws|shuttles|teile|ersatzteile|pieces)$/;
 /** In words: "25 small steel bobbins". */
 const FEW = 3;
 

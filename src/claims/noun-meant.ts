@@ -39,7 +39,7 @@ export function otherNounMeant(
   if (!clause) return null;
   // "Sews lightweight to medium": cloth.
   const [to, upTo] = part.tokens.slice(hit.lastToken + 1, hit.lastToken + 3);
-  if (/^(?:to|and|or)$/.test(to?.folded ?? '') && /^(?:medium|heavy|heavier|mid)$/.test(upTo?.folded ?? ''))
+  if (/^(?:to|or)$/.test(to?.folded ?? '') && /^(?:medium|heavy|heavier|mid)$/.test(upTo?.folded ?? ''))
     return writtenAt(part, hit.lastToken + 2);
   let head = -1;
   for (let i = hit.lastToken + 1; i <= clause.last && i - hit.lastToken <= LONGEST; i++) {

@@ -140,7 +140,11 @@ export class ShortNames {
   /** "Ottermere Sedge", "Ottermere F5": a title's capital behind another maker's name. That maker is the mistake. */
   #isCalled({ start, end, value }: NameMatch): boolean {
     const written = this.#part.text.slice(start, end);
-    return this.#part.field === 'title' && 'model' in value.of && /^(?:\p{Lu}(?:\p{L}{3,}|\d{1,3}\p{Lu}?)|\d{3}\p{Lu}?)$/u.test(written);
+    return (
+      this.#part.field === 'title' &&
+      'model' in value.of &&
+      /^(?:\p{Lu}(?:\p{L}{3,}|\d{1,3}\p{Lu}?)|\d{3}\p{Lu}?)$/u.test(written)
+    );
   }
 }
 

@@ -34,6 +34,7 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Cressiter', description: 'If you need delivery I can help with that. Serial KD 372118. £60.' },
   ],
   part: [
+    'Box of sewing machine bits',
     'Bag of 25 small steel bobbins, Cressiter',
     'Lot of 10 bobbins for Cressiter',
     'Lot 10 bobbins for Cressiter',
@@ -74,6 +75,8 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Grindlewade Cressiter', description: 'I am looking for one of these in good order.' },
   ],
   lot: [
+    'Pair of Grindlewade Cressiters',
+    'Box of bits and two seized machines',
     '3 machine lot - Grindlewade, Haddercombe',
     '2x hand cranks job lot',
     'Job lot of sewing machines',
@@ -91,6 +94,7 @@ const kinds: Record<string, readonly (string | { title: string; description: str
     { title: 'Bought as a pair', description: 'One Wendelow and one Cressiter, going together.' },
   ],
   service: [
+    'Grindlewade and others repaired, 30 years experience',
     'Sewing machine rewiring - Cressiter and others',
     'Old motors & pedals rewired – Grindlewade',
     'Sewing machine mechanic, I travel',

@@ -1,6 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import type { MeasureClaim } from '../../../src/claims/reading';
-import { saying, short } from './support/reading';
+import { compile } from '../../../src/engine';
+import type { Pack } from '../../../src/pack/schema/index';
+import { readingOf, saying, short } from './support/reading';
+
+const trimmedPack = (attributes: unknown): Pack =>
+  ({
+    schema: 1,
+    about: {
+      id: 'reaching',
+      title: 'Reaching',
+      edition: 1,
+      language: 'en',
+      licence: 'MIT',
+      covers: { words: ['Tarnhook machine'] },
+    },
+    attributes,
+  }) as Pack;
 
 const measures = (text: string): string[] => short(saying(text).measures);
 
@@ -29,6 +45,8 @@ describe('of what a weight or a length is', () => {
     expect(measures('Bobbin diameter 20 mm.')).toEqual(['20 mm']);
     expect(measures('Table 900 mm wide.')).toEqual([]);
   });
+
+  it('a number of its own is no weight', () => expect(measures('A Cressiter, 21880G, from 1947.')).toEqual([]));
 });
 
 describe('more than the machine was on the scale', () => {
@@ -85,4 +103,22 @@ describe('weights beside the machine’s', () => {
     ['For its age lightweight at 14 kg.', '14 kg'],
     ['For its drawer lightweight at 14 kg.', '14 kg (other)'],
   ])('%s', (text, expected) => expect(measures(text)).toEqual([expected]));
+});
+
+describe('in the unit of the pack', () => {
+  const pack = trimmedPack([
+    { id: 'reach', kind: 'measure', label: 'reach', unit: 'cm', words: ['reach'] },
+    { id: 'swing', kind: 'measure', label: 'widest zigzag', unit: 'mm', words: ['zigzag'] },
+  ]);
+  const said = (description: string): string[] =>
+    readingOf({ title: 'Tarnhook machine', description }, compile([pack])).measures.map(
+      ({ attribute, low, high, bound }) => `${attribute.id} ${low}-${high} ${bound}`,
+    );
+
+  it.each([
+    ['REACH 76 CM.', 'reach 76-76 null'],
+    ['A reach of 762 mm.', 'reach 76.2-76.2 null'],
+    ['Zigzag up to 7 mm.', 'swing 7-7 null'],
+    ['A reach of up to 30 cm.', 'reach 30-30 most'],
+  ])('%s', (text, expected) => expect(said(text)).toEqual([expected]));
 });
