@@ -47,9 +47,10 @@ const WORDS: Record<string, number> = {
   cent: 100,
 };
 const NUMBER = `(\\d{1,3}(?:[.,\\u202f\\u00a0 ]\\d{3}){1,2}|\\d{1,7}|${Object.keys(WORDS).join('|')})`;
-const FEW = "(?:only|just|fewer than|less than|under|nur|lediglich|weniger als|seulement|moins de|que|qu['’]à)";
+const FEW =
+  "(?:only|just|fewer than|less than|no more than|not more than|under|nur|lediglich|weniger als|seulement|moins de|que|qu['’]à)";
 const MADE =
-  '(?:made|built|produced|manufactured|turned out|left the (?:factory|works)|exist|known|survive|gebaut|gefertigt|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|connues|connus|bekannt|are left in the world|left in the world|left in existence|of this model|of these models|in the world|worldwide)';
+  '(?:made|built|produced|manufactured|put together|assembled|turned out|came (?:here|to this country|over)|left the (?:factory|works)|exist|known|survive|gebaut|gefertigt|hergestellt|produziert|fabriqués|fabriquées|produits|exemplaires|connues|connus|bekannt|are left in the world|left in the world|left in existence|of this model|of these models|in the world|worldwide)';
 
 /** "Only 200 ever made", "just 40 of this model", "nur 300 Stück gebaut", "fabriquée à 50 exemplaires seulement". */
 const FEW_MADE = inEitherForm(
@@ -63,7 +64,7 @@ const MADE_FEW = new RegExp(
   `\\b(?:only|just)(?: ever)? (?:made|built|produced|manufactured)(?: about| around| some)? ${NUMBER}\\b(?! ?(?:kg|lbs?|mm|cm|volts?|watts?|in|to|by|for)\\b)`,
   'iuy',
 );
-const FEW_CUES = /only|just|fewer|less|under|nur|lediglich|weniger|seulement|moins|que |qu.a /g;
+const FEW_CUES = /only|just|fewer|less|no more|not more|under|nur|lediglich|weniger|seulement|moins|que |qu.a /g;
 /** "Limited edition of 500". */
 const LIMITED = new RegExp(
   `\\b(?:limited (?:edition|run|series)|limitierte (?:auflage|serie)|(?:édition|série) limitée) (?:of|von|de|à) (?:about |only |just |nur |etwa )?${NUMBER}\\b`,

@@ -165,7 +165,11 @@ function isMadeBefore(part: TextPart, clause: ClauseRange): boolean {
   const before = part.clauses[clauseIndexAt(part, clause.first) - 1];
   return (
     before?.sentence === clause.sentence &&
-    /^(?:built|made|manufactured|gebaut|hergestellt|fabriquee?|construite)$/.test(before.tokens[0]!.folded)
+    (/^(?:built|made|manufactured|gebaut|hergestellt|fabriquee?|construite)$/.test(before.tokens[0]!.folded) ||
+      // "The year it was built, 1934".
+      /\byear (?:it|she|this one|the machine) was (?:built|made)$/.test(
+        before.tokens.flatMap(({ kind, folded }) => (kind === 'mark' ? [] : [folded])).join(' '),
+      ))
   );
 }
 

@@ -84,6 +84,8 @@ export function waysToWrite(phrase: string): string[][] {
   const other = otherFractions(keys);
   if (other.length !== keys.length) ways.push(other);
   ways.push(...otherVariant(keys));
+  // "Class 15" is "cl. 15", too.
+  if (keys[0] === 'class' && keys.length > 1) ways.push(['cl', ...keys.slice(1)]);
   // "Cream and green" is "cream/green" and "cream & green", too: the stroke is passed over.
   if (keys.length === 3 && AND.test(keys[1]!)) ways.push([keys[0]!, keys[2]!], keys.with(1, '&'), keys.with(1, '+'));
   // "Sews backwards": "it will sew backwards", too.
