@@ -49,9 +49,15 @@ const OF_LANGUAGE = new Map(
 );
 
 /**
+ * The country that an address names in its path: with a language ("/en-ca/"), or by itself where it is no other word's
+ * abbreviation ("/ca/" may be a state).
+ */
+const IN_PATH = /^https?:\/\/[^/]+\/(?:[a-z]{2}[-_]([a-z]{2})|(us|au|nz|sg|hk|mx))(?:[/?#]|$)/i;
+
+/**
  * The currency that a page's readers take a sign for that several share, or null: by the country of its language tag
  * (BCP 47, "de-ch"), its language, or the country of its host; else by the `countries` that it says it is in, or the
- * advert is, or the `currency` that it names for machines. Null too where these are at odds: a template's "en-us" over an
+ * advert is, its address names, or the `currency` that it names for machines. Null too where these are at odds: a template's "en-us" over an
  * address elsewhere.
  */
 export function homeCurrency(
@@ -60,7 +66,10 @@ export function homeCurrency(
   countries: readonly string[] = [],
   currency: string | null = null,
 ): string | null {
-  const stated = new Set(countries.flatMap((country) => OF_COUNTRY.get(country.toLowerCase()) ?? []));
+  const [, beside, alone] = IN_PATH.exec(url ?? '') ?? [];
+  const stated = new Set(
+    [...countries, beside ?? alone ?? ''].flatMap((country) => OF_COUNTRY.get(country.toLowerCase()) ?? []),
+  );
   if (currency) stated.add(currency);
   const [tongue = '', ...parts] = (language ?? '').toLowerCase().split('-');
   const region = parts.find((part) => /^[a-z]{2}$/.test(part));

@@ -29,10 +29,13 @@ export const alone = ({ text }: Line, one: Amount): Amount => ({
   other: amountsIn(text.slice(one.start))[0]?.other ?? true,
 });
 
-/** The same amount, without the words behind it in the element of the next one: those are said of that. */
-export function apart({ text, runs }: Line, one: Amount, next: Amount | undefined): Amount {
-  const at = next && runs?.findLast((run) => run.at <= next.start)?.at;
-  if (at === undefined || at < one.end) return one;
+/** The same amount, without the words behind it in another element, which holds a place behind it: those are said of that. */
+export function apart({ text, runs }: Line, one: Amount, place: number | undefined): Amount {
+  const at =
+    place === one.end
+      ? runs?.find((run) => run.at >= place)?.at
+      : place && runs?.findLast((run) => run.at <= place)?.at;
+  if (!at || at < one.end) return one;
   return amountsIn(text.slice(0, at)).find(({ start }) => start === one.start) ?? one;
 }
 

@@ -16,7 +16,10 @@ const PLACE_NAMES =
   /\b(?:location|locality|loc|where|place|city|town|address|geo|map|mappin|mapmarker|pin|marker|standort|ort|adresse|lieu|ville|localisation|dove|comune|luogo|plaats|woonplaats|ubicacion|lugar|localidad|donde|plats|ort|sted|lokalizacja|lokalita|miejsce|local|localizacao|paikka|sijainti)(?!\w)/;
 const CONDITION_NAMES =
   /\b(?:itemcondition|condition|cond|(?<!ui-)state|zustand|etat|conditie|staat|condizion[ei]|stato|estado|skick|tilstand|stand|stan|stav|kunto)(?!\w)/;
-const BADGE_NAMES = /\b(?:badge|ribbon|sticker|flag)(?!\w)/;
+/** "btn state-ready": how it is drawn. */
+const BUTTON = /\b(?:btn|button)(?!\w)/;
+const OF_COLOUR = /\b(?:colou?r|farbe|couleur|kleur|colore) ?:? ?$/;
+const BADGE_NAMES = /\b(?:badge|ribbon|sticker|(?:new)?flag)(?!\w)/;
 const DATE_NAMES =
   /\b(?:listed|posted|date|published|datum|pubdate|created|calendar|clock|time|fecha|data|dato|since|added|inserito|publie\w*)(?!\w)/;
 const SERIAL_NAMES = /\b(?:serial|serialnumber|seriennummer|serienummer|matricola)(?!\w)/;
@@ -94,7 +97,9 @@ export function particularsOf(reading: Reading, around: Around): Candidate[] {
       : (beginsWithCondition(folded) && folded.split(' ').length <= 7 && !NEW_PART.test(folded) ? 0.35 : 0) +
         (isTwofold(folded) ? 0.1 : 0) +
         (label === 'condition' ? 0.5 : 0) +
-        (CONDITION_NAMES.test(hint) ? 0.35 : 0);
+        (CONDITION_NAMES.test(hint) && !BUTTON.test(hint) ? 0.35 : 0);
+    // "Colour: mint".
+    if (OF_COLOUR.test(piece.before)) continue;
     // A shop sets it on what it has not had for long.
     const isBadge = folded === 'new' && BADGE_NAMES.test(hint);
     if (condition > 0 && !isBadge && condition + near >= 0.39) add('condition', text, condition + near);

@@ -56,7 +56,11 @@ export function pricesOf(reading: Reading): PagePrice[] {
     const label = columnLabel(reading, index) || labelBefore(reading, index);
     const isLabelled = isPriceLabel(label) || isBidOrSold(label);
     const all = amountsIn(line.text).map((one, at, whole) =>
-      !one.other ? one : isGlued(line, one) ? alone(line, one) : apart(line, one, whole[at + 1]),
+      !one.other
+        ? one
+        : isGlued(line, one)
+          ? alone(line, one)
+          : apart(line, one, leadsTitle(reading, line, one) ? one.end : whole[at + 1]?.start),
     );
     const isKnown = rowLabel(label) === 'price' || (isLabelled && !isPriceLabel(label));
     const joined = all.length === 0 ? joinedAmount(reading, index) : null;
@@ -178,6 +182,10 @@ function weightOf(
   if (its.how === 'sold' && distance <= LINES_NEAR_SOLD) weight += 0.3;
   return Math.max(its.isUsual ? THIN : 0.05, Math.min(0.95, weight));
 }
+
+/** The price in an element of its own before a title, whose words are of the thing: "£40 / Hand crank - no fee". */
+const leadsTitle = ({ level }: Reading, line: Line, one: Amount): boolean =>
+  one.start === 0 && level[line.box]! > 0 && PRICE_NAMES.test(hintOf(line, one));
 
 /** The amount of a sentence that a seller asks, by the words before it. */
 function askedIn(text: string, all: Amount[]): Amount | null {

@@ -112,9 +112,9 @@ export function rowsOf(reading: Reading, isProse: (line: number) => boolean): Ro
     }
     // <span>Condition</span><span>Used</span>: two parts of one line, the first a known label.
     const first = runsOf(line)[0]!.text.trim();
-    if (first.length < line.text.length && rowLabel(first)) {
-      add(first, line.text.slice(first.length).replace(/^[\s:：]+/, ''), index, index + 1);
-    }
+    const rest = line.text.slice(first.length).replace(/^[\s:：]+/, '');
+    // "Condition | Returns | Contact" leads to parts of the site.
+    if (rest && !/^[|·•]/.test(rest) && rowLabel(first)) add(first, rest, index, index + 1);
   }
   return rows.sort((a, b) => a.from - b.from);
 }

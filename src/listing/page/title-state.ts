@@ -19,7 +19,7 @@ export function stateBefore(text: string): string | null {
 /** That it is offered, and its number among others of a sale: what a site or a seller sets before what the thing is. */
 const OFFERED = fitted(
   'iu',
-)`^(?:(?:for sale|te koop|biete|verkaufe|zu verkaufen|zu verschenken|(?:je )?vends|[àa] (?:vendre|donner)|vendo|in vendita|se vende|en venta)\s*[:|–—-]|(?:lot[eo]?|los|kavel|annonce|anzeige|advert)\.?\s?(?:n[°ºro]\.?\s?)?\d{1,9}[a-z]?\s*[.:|·–—-])\s+(?=.{3})`;
+)`^(?:(?:for sale|te koop|biete|verkaufe|zu verkaufen|zu verschenken|(?:je )?vends|[àa] (?:vendre|donner)|vendo|in vendita|se vende|en venta|no reserve|sans prix de réserve|ohne mindestpreis)\s*[:|–—-]|(?:lot[eo]?|los|kavel|annonce|anzeige|advert)\.?\s?(?:n[°ºro]\.?\s?)?\d{1,9}[a-z]?\s*[.:|·–—-])\s+(?=.{3})`;
 /** "For sale" over an advert names nothing. */
 const ONLY_OFFERED = /^(?:for sale|te koop|zu verkaufen|à vendre|in vendita|se vende|en venta)[.:!]?$/i;
 /** What it stands in is set off by a mark. */

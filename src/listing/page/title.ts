@@ -4,6 +4,7 @@ import { BOLD, CONTROL, LINK, type Line } from '../types';
 import { type Amount, amountsIn, isPriceLabel } from './amounts';
 import { DESCRIPTION_WORDS } from './box-kinds';
 import { headingLabel } from './heading-labels';
+import { OLD_NAMES } from './price-names';
 import { isOnly, type Reading, runsOf } from './reading';
 import { rowLabel } from './row-labels';
 import { sharedWords, wordsOf } from './shared-words';
@@ -182,7 +183,8 @@ function withoutPrice(line: Line, windowTitle: string): string {
     ({ hint, text }) => /\btitle/.test(hint) && amountsIn(text).length === 0 && text.trim().length > 8,
   );
   if (named && runs.some(({ hint }) => PRICE_WORDS.test(hint))) return named.text.replace(PARTING_ENDS, '');
-  const priced = runs.filter(({ hint }) => PRICE_WORDS.test(hint));
+  const isOld = ({ hint, text }: { hint: string; text: string }) => OLD_NAMES.test(hint) && isBadge(text.trim());
+  const priced = runs.filter((run) => PRICE_WORDS.test(run.hint) || isOld(run));
   if (priced.length > 0)
     return runs
       .filter((run) => !priced.includes(run))

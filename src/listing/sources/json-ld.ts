@@ -1,4 +1,4 @@
-import { shortName, type Thing, type Value } from '../structured/things';
+import { shortName, type Thing, typeName, type Value } from '../structured/things';
 
 type Plain = { [key: string]: unknown };
 
@@ -35,7 +35,7 @@ export function fromJsonLd(blocks: string[]): Thing[] {
       types: places
         .flatMap((place) => flat(keyword(place, '@type', aliases)))
         .filter((type) => typeof type === 'string')
-        .map(shortName),
+        .map(typeName),
       id: typeof id === 'string' && !id.startsWith('_:') ? id : null,
       get: (property) => places.flatMap((place) => values(place, property)),
     };

@@ -1,4 +1,4 @@
-import { shortName, type Thing } from '../structured/things';
+import { shortName, type Thing, typeName } from '../structured/things';
 import type { Item } from '../types';
 
 /** The top-level microdata items of a page as things. */
@@ -13,7 +13,7 @@ export function fromMicrodata(items: Item[]): Thing[] {
       else byName.set(short, [value]);
     }
     return {
-      types: item.types.map(shortName),
+      types: item.types.map(typeName),
       id: item.id,
       get: (property) =>
         (byName.get(property) ?? [])

@@ -29,4 +29,7 @@ export const text = (thing: Thing | undefined, ...properties: string[]): string 
 /** "https://schema.org/Product" and "schema:Product" as "Product". */
 export const shortName = (type: string): string => /[^/#:]*$/.exec(type.trim().replace(/[/#]+$/, ''))?.[0] ?? '';
 
+/** The name of a type, which some begin with a small letter: "schema:product". */
+export const typeName = (type: string): string => shortName(type).replace(/^[a-z]/, (letter) => letter.toUpperCase());
+
 export const is = (thing: Thing, types: RegExp): boolean => thing.types.some((type) => types.test(type));

@@ -8,14 +8,14 @@ import { onceEach } from './once-each';
 const NAMES_MOST = 1000;
 
 const TELLING = /display|visibility|decoration|vertical|white-space/i;
-const HIDING = /(?:display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse))/i;
+const HIDING = /display\s*:\s*none|(?<!-)visibility\s*:\s*(?:hidden|collapse)/i;
 const STRIKES = /text-decoration[^;]*line-through/i;
 const SET_HIGH = /vertical-align\s*:\s*(?:super|text-top|top)/i;
 const BLOCK_STYLE = /display\s*:\s*(?:block|flex|grid|list-item|table)/i;
 /** Styles, and names in use for them, by which children become items of a row or grid. */
 const ITEMS_STYLE = /display\s*:\s*(?:inline-)?(?:flex|grid)/i;
 const ITEMS_CLASS = /(?:^|\s)(?:d-)?(?:inline-)?(?:flex|grid)(?:\s|$)/;
-const PRE_STYLE = /white-space\s*:\s*(?:pre\b|pre-|break-spaces)/i;
+const PRE_STYLE = /white-space\s*:\s*(?:pre\b|break-spaces)/i;
 const RAISED_CLASS = /\b(?:cents?|frac|fraction|decimals?)\b/i;
 /** For readers of screens only: not visible, though no attribute says so. */
 const UNSEEN_CLASS = /(?:sr-?only|visually-?hidden|screen-?reader(?:-?text|-?only)?)(?:\s|$)/i;

@@ -178,6 +178,11 @@ describe('what is visible', () => {
     expect(readListing(withHidden(hidden))).toEqual(readListing(withHidden('')));
   });
 
+  it('is text of an element whose back is never seen', () => {
+    const html = '<div style="-webkit-backface-visibility: hidden"><p>Two feet with it.</p></div>';
+    expect(readListing(withHidden(html)).description).toContain('Two feet');
+  });
+
   it('is text that only screen readers skip', () => {
     expect(readListing(withHidden('<p aria-hidden="true">Two feet with it.</p>')).description).toContain('Two feet');
   });

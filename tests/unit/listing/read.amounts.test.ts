@@ -14,6 +14,18 @@ const priceOf = (html: string, language?: string, url?: string) => {
   return price && [price.amount, price.currency, price.how];
 };
 
+describe('an amount with a sign that several share', () => {
+  it('is of the currency that machines are told of a product, whatever letter its type begins with', () => {
+    const told =
+      '{"@context":"http://schema.org","@type":"product","offers":[{"@type":"offer","price":"15.0","priceCurrency":"USD"}]}';
+    expect(priceOf(`<script type="application/ld+json">${told}</script><p class="price">$15</p>`)).toEqual([
+      '15',
+      'USD',
+      'asking',
+    ]);
+  });
+});
+
 describe('an amount without the tax', () => {
   it.each([
     [

@@ -30,6 +30,11 @@ describe('a condition', () => {
     expect(conditionOf(words, '', 'de')).toBe('gepflegt');
   });
 
+  it('is what its own element says before the coarser term that machines are told', () => {
+    const html = '<div class="condition-part"><span class="condition-label">Bargain:</span> <b>Open Box</b></div>';
+    expect(conditionOf(html, told('Used'))).toBe('Open Box');
+  });
+
   it('is two words of one thing, but not two to choose from', () => {
     const far = '<li>It has a knob</li>'.repeat(30);
     expect(conditionOf(`<ul>${far}<li>Second-hand/good condition</li></ul>`)).toBe('Second-hand/good condition');
@@ -41,8 +46,16 @@ describe('no condition', () => {
   it.each([
     ['a label', '<p>New or repeat advert:</p>'],
     ['a badge', '<p><b>New!</b></p>'],
+    ['how a button is drawn', '<p><a href="/b" class="btn state-ready">Buy</a></p>'],
+    ['a badge by its own name', '<p><span class="item-newflag">new</span></p>'],
     ['a badge by its name', '<p><span class="product-badge">New</span></p>'],
     ['a part of a shop', '<p><b>New arrivals</b></p>'],
+    ['a colour', '<p><span class="label">Colour:</span> <b>Mint green</b></p>'],
+    ['a way to a part of the site', '<p><a href="/c">Conditions</a> | <a href="/r">Returns</a></p>'],
+    [
+      'ways to parts of the site',
+      '<p><a href="/c">Condition</a> | <a href="/r">Returns</a> | <a href="/q">Questions</a></p>',
+    ],
     ['how a tab is drawn', '<ul><li class="ui-state-active">More photographs</li></ul>'],
     ['that nothing is told', rows(['Condition', '--not specified'])],
     ['a state of the land', rows(['County', 'Haddercombe'], ['State', 'NB'])],

@@ -123,6 +123,15 @@ describe('a price beside a title', () => {
     expect(title).toBe('Hand crank, 90,000 turns');
   });
 
+  it('goes with what it was before, and is read before words of fees', () => {
+    const old = '<h1>Hand crank <span class="actual-price">£40</span> <span class="old">£60</span></h1>';
+    expect(titleOf('<title>Hand crank | Oak | Cranks</title>', old)).toBe('Hand crank');
+    const fees =
+      '<h1><span class="price">£40</span> / <b>oak</b> - <span class="title-only">NO FEE! Hand crank</span></h1>';
+    const page = `<html lang="en"><title>NO FEE! Hand crank</title>${fees}<p>${WORDS}</p></html>`;
+    expect(readListing(documentOf(page)).price).toMatchObject({ amount: '40', currency: 'GBP' });
+  });
+
   it('goes with the words that name it', () => {
     const heading = 'Hand crank with a key, asking price: £45';
     expect(titleOf(`<title>${heading}</title>`, `<h1>${heading}</h1>`)).toBe('Hand crank with a key');

@@ -16,6 +16,15 @@ describe('the currency that a sign means on a page', () => {
     // A country of the euro has no sign that others share.
     ['de-at', 'https://markt.example.ch/', null],
     [null, null, null],
+    // A country in the address's path; one alone that may be a state, or a language, is none.
+    ['en', 'https://market.example/us/a/1', 'USD'],
+    ['en', 'https://market.example/en-ca/a/1', 'CAD'],
+    ['en', 'https://market.example/en_AU', 'AUD'],
+    ['en', 'https://market.example/ca/a/1', null],
+    ['en', 'https://market.example/usher/1', null],
+    ['en', 'https://market.example/a/us/1', null],
+    ['en-us', 'https://market.example/en-ca/a/1', null],
+    ['en', 'https://market.example.au/nz/a/1', null],
     // A word that every object of the language knows is no language.
     ['constructor', null, null],
   ])('of %s at %s is %s', (language, url, currency) => {
