@@ -31,6 +31,9 @@ const EACH_MOST = 60;
 const PLAIN_TITLE = 0.7;
 /** From this weight on a price stands plainly. */
 const PLAIN_PRICE = 0.6;
+const LIKELY_PRICE = 0.4;
+/** No article has so many rows beside a price and a part called the description. */
+const MANY_ROWS = 6;
 /** Lines in which a page repeats its title. */
 const OPENING = 200;
 
@@ -97,7 +100,8 @@ export function candidatesIn(asRead: Harvest): Found {
       if (one.field === 'title' && amountsIn(one.value).length > 0) one.weight = Math.min(one.weight, OF_ANOTHER);
   const state = fromState(harvest.state, { ...about, titles, shown: visible.price >= 0.2 || visible.marks.contact });
   const isProduct = mains.some(({ weight }) => weight > OF_ANOTHER);
-  const isLaidOut = (visible.marks.particulars || visible.marks.selling) && visible.rows >= 2;
+  const { particulars, selling, contact, labelled } = visible.marks;
+  const isLaidOut = (particulars || selling) && visible.rows >= 2;
   const offers = offersIn({
     page: visible,
     titleAgrees:
@@ -107,7 +111,11 @@ export function candidatesIn(asRead: Harvest): Found {
     // Many a site says so in the head of whatever it shows.
     isArticle:
       jsonLd.isArticle ||
-      (meta.isArticle && !isProduct && !(visible.price >= PLAIN_PRICE && (visible.marks.contact || isLaidOut))),
+      (meta.isArticle &&
+        !isProduct &&
+        !(isLaidOut && particulars && contact) &&
+        !(visible.price >= PLAIN_PRICE && (contact || isLaidOut)) &&
+        !(visible.price >= LIKELY_PRICE && labelled && visible.rows >= MANY_ROWS)),
     isList: jsonLd.isList || microdata.isList,
     // One product whose offers are many, beside cards: the "product" is the category of a list.
     isCategory: visible.cards > 2 && structured.some(({ field, how }) => field === 'price' && how === 'from'),

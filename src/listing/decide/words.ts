@@ -18,11 +18,14 @@ const SHOWN_WORDS_LEAST = 160;
 /** A seller's words, though no label says so. */
 const LOOSE_LEAST = 60;
 
+/** Letters and digits with which two writings of one text begin. */
+const SAME_LEAST = 32;
+
 /** A question alone heads a part of the page: "What's in the box?" */
 const HEADING = /^[^.!?\n]{0,60}\?$/;
 
-/** Soon says an amount beside a sign or code of a currency: " for £45", " - black: 45,00 €". */
-const PRICED = /^[^\d\n.!?]{0,30}(?:[€$£]\s?\d|\d[\d., ]*(?:[€$£]|[A-Z]{3}\b|kr\b|zł))/;
+/** Soon says an amount beside a sign or code of a currency, or ends with it: " for £45", ", 1962, oak, 45,00 €". */
+const PRICED = /^[^\d\n.!?]{0,30}(?:[€$£]\s?\d|\d[\d., ]*(?:[€$£]|[A-Z]{3}\b|kr\b|zł))|(?:[€$£]\s?[\d.,]+|\d\s?[€$£])$/;
 
 /** Weight of a summary that is the site's own line around the title: it says nothing of the thing. */
 export const OF_SITE = 0.1;
@@ -96,7 +99,8 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
       candidate: { ...candidate, value: cutTo(candidate.value, DESCRIPTION_MOST) },
       key: bare(candidate.value),
     }))
-    .filter(({ key }) => key !== '' && key !== bare(title))
+    // "TBD" stands where words will.
+    .filter(({ key }) => key.length > 3 && key !== bare(title))
     .sort((a, b) => b.candidate.weight - a.candidate.weight);
   type Text = (typeof texts)[number];
   const shown = texts.filter(({ candidate }) => candidate.source === 'page' || candidate.source === 'draft');
@@ -129,9 +133,14 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
   const saysNoMore = told.length === 0 && candidates.some(({ source }) => TELLING.has(source));
   const least = saysNoMore ? (texts.some(isOfOffer) ? SHOWN_WORDS_LEAST : LOOSE_LEAST) : 0;
   const loose = shown.filter(({ key }) => key.length >= least);
+  // Told cut off, and then written anew: the page shows what came of it, to its end.
+  const isOfOld =
+    teller &&
+    isCutOff(teller.candidate.value) &&
+    shown.find(({ key }) => key.length > teller.key.length && isContinuedBy(teller.key.slice(0, SAME_LEAST), key));
   const winner =
     (isMore ? teller : labelled) ??
-    (isOfSite ? shown[0] : teller) ??
+    (isOfOld || (isOfSite ? shown[0] : teller)) ??
     loose.find(({ candidate }) => candidate.weight >= WORDS_LEAST) ??
     summaries.find((text) => text.candidate.weight > OF_SITE && !(saysNoMore && isOfOffer(text))) ??
     loose[0];

@@ -1,5 +1,5 @@
 import { fold } from '../../text/fold';
-import { type Box, CONTROL, LINK } from '../types';
+import { type Box, CONTROL, LINK, type Line } from '../types';
 import { amountsIn } from './amounts';
 import { COLON, DESCRIPTION_WORDS, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
 import { composed } from './composed';
@@ -92,7 +92,7 @@ export function descriptionsOf(reading: Reading): Block[] {
     if (!DESCRIPTION_WORDS.test(box.hint) || sizeOf(box) === 0 || zones[box.from] === AWAY) continue;
     if (reading.titleLine >= box.from && reading.titleLine < box.to) continue;
     if (isContinued(boxes, at)) continue;
-    const its = range(box.from, endOfKind(boxes, at));
+    const its = range(box.from, withPoints(reading, endOfKind(boxes, at), box));
     const telling = tellingIn(reading, box);
     const isOuter = boxes.some(
       (inner) =>
@@ -169,21 +169,40 @@ function withWordsBelow(reading: Reading, label: number, [from, end]: [number, n
   return [from, to];
 }
 
+/** Where the list of points ends that stands right behind a description of one paragraph, in a box that begins with it. */
+function withPoints({ lines, boxes }: Reading, end: number, { from, parent, tag }: Box): number {
+  const next = boxes.find((box) => box.from === end && box.parent === parent);
+  let to = end;
+  if (next && end - from === 1 && boxes[parent]?.from === from && tag !== 'li' && isSentence(lines[from]!))
+    while (to < next.to && isPoint(boxes[lines[to]!.box]!, lines[to]!)) to++;
+  return to;
+}
+const isPoint = ({ tag }: Box, line: Line): boolean =>
+  tag === 'li' && !isOnly(line, LINK) && headingLabel(line.text) === null;
+
 /** The lines of a box that tell something in sentences. */
 const tellingIn = (reading: Reading, { from, to }: Box): number[] =>
   range(from, to).filter((at) => isSentence(reading.lines[at]!) && !isInLabelledRow(reading, at));
 
-/** All sentences of a box stand in one inside it, and besides these there are facts under headings, or in rows. */
-const isAllOf = (reading: Reading, outer: Box, { from, to }: Box, telling: readonly number[]): boolean =>
-  to - from < sizeOf(outer) &&
-  telling.length > 0 &&
-  telling.every((at) => at >= from && at < to) &&
-  range(outer.from, outer.to).some(
-    (at) =>
-      (at < from || at >= to) &&
-      (isInLabelledRow(reading, at) ||
-        (levelOf(reading, at) > 0 && headingLabel(reading.lines[at]!.text) !== 'description')),
+/**
+ * All sentences of a box stand in one inside it, and besides these there are facts under headings, or in rows; or the one
+ * around has the price as well.
+ */
+function isAllOf(reading: Reading, outer: Box, inner: Box, telling: readonly number[]): boolean {
+  const { from, to } = inner;
+  const beside = range(outer.from, outer.to).filter((at) => at < from || at >= to);
+  if (beside.some((at) => isAmount(reading.lines[at]!)) && tellingIn(reading, inner).length > 0) return true;
+  return (
+    beside.length > 0 &&
+    telling.length > 0 &&
+    telling.every((at) => at >= from && at < to) &&
+    beside.some(
+      (at) =>
+        isInLabelledRow(reading, at) ||
+        (levelOf(reading, at) > 0 && headingLabel(reading.lines[at]!.text) !== 'description'),
+    )
   );
+}
 
 /** A label that says so; or one of comments that the zones left where it is, since the seller alone speaks under it. */
 const isLabelOfWords = ({ lines, zones }: Reading, index: number): boolean =>
@@ -224,10 +243,11 @@ export function isOwnWord(reading: Reading, index: number, strict: boolean): boo
   if (first.length < line.text.length && rowLabel(first.trim())) return false;
   const colon = /^([^:]{1,40}):\s/.exec(line.text);
   if (colon && rowLabel(colon[1]!)) return false;
-  return !(
-    line.text.length < 40 && amountsIn(line.text).some((amount) => amount.end - amount.start > line.text.length / 2)
-  );
+  return !isAmount(line);
 }
+
+const isAmount = ({ text }: Line): boolean =>
+  text.length < 40 && amountsIn(text).some((amount) => amount.end - amount.start > text.length / 2);
 
 /**
  * The boxes that hold most prose, best first, at most two: each sentence counts fully for the box around its paragraph,

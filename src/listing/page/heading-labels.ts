@@ -10,7 +10,7 @@ const single = labelReader<HeadingLabel>({
     'about this item|about the item|from the seller|more about this item|the details|advert text|' +
     'anzeigentext|uber diesen artikel|' +
     "texte de l'annonce|a propos de cet article|" +
-    'descripcion*|' +
+    'descripcion*|acerca de este articulo|acerca de este producto|' +
     "about the machine|about this machine|what the seller says|the seller says|in the seller's words|in their own words|seller's words|seller's notes|notes from the seller|words of the seller|ad text|produktinformationen|der verkaufer schreibt|worte des verkaufers|text der anzeige|le mot du vendeur|mot du vendeur|parole del venditore|testo dell'annuncio|palabras del vendedor|texto del anuncio|om annonsen|kuvaus|lisatiedot|tuotekuvaus|leiras|descriere|toelichting|synopsis|sinopsis|sinopse|sinossi|klappentext" +
     '|описание*|опис*',
   section:

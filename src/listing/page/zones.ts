@@ -1,5 +1,5 @@
 import { fold } from '../../text/fold';
-import { BOLD, type Box, LINK } from '../types';
+import { BOLD, type Box, LINK, type Line } from '../types';
 import { consentIn } from './consent';
 import { headingLabel, isOfComments, isOfSellersWords } from './heading-labels';
 import { PRICE_NAMES } from './price-names';
@@ -107,13 +107,13 @@ export function zonesOf(reading: Reading): Uint8Array {
   return zones;
 }
 
-/** "sub-menu" on the panel right under the label "Description": the words of an advert, whatever their box is called. */
-const MENU = /\bmenu(?!\w)/;
+/** "sub-menu", "accordion-navigation" on the panel right under the label "Description", or on both: the words of an advert. */
+const MENU = /\b(?:menu|nav(?:igation)?)(?!\w)/;
 const isToldUnderLabel = ({ lines, boxes }: Reading, { from, to, hint, parent }: Box): boolean =>
   MENU.test(hint) &&
-  boxes[parent]?.from === from - 1 &&
-  headingLabel(lines[from - 1]!.text) === 'description' &&
+  (isLabel(lines[from]) || (boxes[parent]?.from === from - 1 && isLabel(lines[from - 1]))) &&
   lines.slice(from, to).some(isSentence);
+const isLabel = (line: Line | undefined): boolean => headingLabel(line?.text ?? '') === 'description';
 
 /** Begins with a label of the seller's words, or stands right under a heading that is one: "comments" may be theirs. */
 const isHeadedAsWords = (reading: Reading, { from }: Box): boolean =>

@@ -120,11 +120,12 @@ export function fromMeta({ metas, title, url, base, language, items, page }: Har
   };
 }
 
-/** Says the whole title, and beside it the site's name: "Find a great price for ... on Netherby Swap". */
+/** Says the title and nothing more, or beside it the site's name: "Find a great price for ... on Netherby Swap". */
 function isAround(text: string, title: string, names: readonly string[]): boolean {
   const [key, inside] = [bare(text), bare(title)];
   const rest = key.replace(inside, '');
-  return inside !== '' && rest !== key && names.some((name) => bare(name).length > 3 && rest.includes(bare(name)));
+  if (inside === '' || rest === key) return false;
+  return rest === '' || names.some((name) => bare(name).length > 3 && rest.includes(bare(name)));
 }
 
 function onlyOne(currencies: readonly (string | number)[]): string | null {

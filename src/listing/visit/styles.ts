@@ -7,7 +7,8 @@ import { onceEach } from './once-each';
 /** Characters that are looked at. */
 const NAMES_MOST = 1000;
 
-const TELLING = /display|visibility|decoration|vertical|white-space/i;
+const TELLING = /display|visib|decor|vert|space/i;
+/** "backface-visibility" hides nothing that is turned to the front. */
 const HIDING = /display\s*:\s*none|(?<!-)visibility\s*:\s*(?:hidden|collapse)/i;
 const STRIKES = /text-decoration[^;]*line-through/i;
 const SET_HIGH = /vertical-align\s*:\s*(?:super|text-top|top)/i;

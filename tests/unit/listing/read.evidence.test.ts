@@ -169,6 +169,23 @@ describe('a title', () => {
     expect(read(html('Read more about oak.')).offers).toBe(0);
   });
 
+  it('is told by the rows of an advert and a way to its seller, though the head calls every page an article', () => {
+    const html = (rows: string) =>
+      `${ADVERT}<meta property="og:type" content="article"><dl><dt>Condition</dt><dd>Worn</dd><dt>Wood</dt><dd>Oak</dd>${rows}</dl><p>${WORDS}</p>`;
+    const known = '<dt>Item location</dt><dd>Netherholme</dd><dt>Posted</dt><dd>3 March 2024</dd>';
+    expect(read(`${html(known)}<button>Contact the seller</button>`).offers).toBe(1);
+    expect(read(html('')).offers).toBe(0);
+  });
+
+  it('is told by a price, many rows and a part called the description, though the head calls every page an article', () => {
+    const row = (name: string) => `<tr><th>${name}</th><td>About nine</td></tr>`;
+    const html = (rows: string[], label: string) =>
+      `${ADVERT}<meta property="og:type" content="article"><p>£95.00</p><table>${rows.map(row).join('')}</table><h2>${label}</h2><p>${WORDS}</p>`;
+    const many = ['Wood', 'Drawers', 'Grain', 'Legs', 'Knobs', 'Keys', 'Castors'];
+    expect(read(html(many, 'Description')).offers).toBe(1);
+    expect(read(html(many, 'How oak is felled')).offers).toBe(0);
+  });
+
   it('is told by a place for the price with no amount in it', () => {
     const { offers, price } = read(
       `${ADVERT}<div class="side"><span class="price-now">0.00 руб.</span> <a href="/b">В корзину</a></div><p>${WORDS}</p>`,

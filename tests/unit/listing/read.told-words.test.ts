@@ -74,6 +74,28 @@ describe('what machines are told, as the page shows it', () => {
   });
 });
 
+describe('what machines are told of the offer alone', () => {
+  it('is no description where the page shows it nowhere', () => {
+    expect(wordsOf('<button>Add to basket</button>', told(`Sale: ${NAME}, 1962, oak, 3 keys, 45,00 €`))).toBe('');
+    expect(wordsOf('', told(`${NAME}, made in 1962, the case of oak, with 3 keys`))).toContain('3 keys');
+  });
+});
+
+describe('what stands where words will', () => {
+  it('is no description', () => {
+    expect(wordsOf('<h2>Description</h2><p>TBD</p>', told('TBD'))).toBe('');
+    expect(wordsOf('<h2>Description</h2><p>Runs.</p>', told('Runs.'))).toBe('Runs.');
+  });
+});
+
+describe('what machines are told cut off', () => {
+  it('is what the page shows of it, though its words were written anew since', () => {
+    const body = `<div><p>It has been in my family for as long as I can tell, and turns freely.</p><p>${SECOND}</p><p>${THIRD}</p></div>`;
+    expect(wordsOf(body, told(`${FIRST.slice(0, -1)}; the case…`))).toContain('can tell');
+    expect(wordsOf(body, told('It has a case. The case…'))).not.toContain('can tell');
+  });
+});
+
 describe('a block that is called a description', () => {
   it('may have its own headings before it in its panel', () => {
     const body = `<article><h2>Product description</h2><section><h2>${NAME.toUpperCase()}</h2><h2>Fettle &amp; Daughters</h2><pre>- a key\n- a shuttle</pre></section></article><div><p>${OTHER}</p></div>`;

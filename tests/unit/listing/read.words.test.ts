@@ -121,6 +121,48 @@ describe('what stands around an advert or is written twice', () => {
     expect(wordsOf(`<div class="short-description"><p>${FIRST}</p></div>`)).toBe(FIRST);
   });
 
+  it('have their points in a list right behind the paragraph that is called so', () => {
+    const points = (behind: string) =>
+      wordsOf(
+        `<div><p class="description">${FIRST}</p>${behind}<ul><li>Two keys</li><li>A case of oak</li></ul></div>`,
+      );
+    expect(points('')).toBe(`${FIRST}\nTwo keys\nA case of oak`);
+    expect(points('<p class="offer">Ask for more</p>')).toBe(FIRST);
+    const notes = '<ul><li>Do not write to the seller about other things</li></ul>';
+    expect(wordsOf(`<div><p class="line">Lot 71</p><p class="description">${FIRST}</p>${notes}</div>`)).toBe(FIRST);
+    const tabs = '<ul><li>Delivery</li><li>Questions</li></ul>';
+    expect(wordsOf(`<div><p class="description">${FIRST}</p>${tabs}</div>`)).toBe(FIRST);
+  });
+
+  it('are not all that a box of that name holds around them and the price', () => {
+    const { description } = read(
+      `<h1>${NAME}</h1><section class="product-description"><div>£45.00</div><div>Lot 71</div><div class="main-description"><p>${FIRST}</p></div><p>It is in your basket now.</p></section>`,
+    );
+    expect(description).toBe(FIRST);
+  });
+
+  it('stand in an item that a template calls navigation, with their label', () => {
+    const item = (label: string) =>
+      `<p>${THIRD} ${THIRD}</p><ul class="accordion"><li class="accordion-navigation"><a href="#panel">${label}</a><div class="content"><p>${FIRST}</p></div></li></ul>`;
+    expect(wordsOf(item('Description'))).toBe(FIRST);
+    expect(wordsOf(item('Shop by part'))).toBe(`${THIRD} ${THIRD}`);
+  });
+
+  it('stand under a Spanish label', () => {
+    expect(
+      wordsOf(`<p>${THIRD} ${THIRD}</p><div><h2>Acerca de este producto</h2><ul><li>${FIRST}</li></ul></div>`),
+    ).toBe(FIRST);
+  });
+
+  it('are not the window told again', () => {
+    const { description } = readListing(
+      documentOf(
+        `<title>Cranks and cases</title><meta name="description" content="Cranks and cases"><h1>${NAME}</h1><p class="price">£45.00</p><button>Add to basket</button>`,
+      ),
+    );
+    expect(description).toBe('');
+  });
+
   it('end at a label that looks like their own', () => {
     const words = wordsOf(
       `<div><p class="h2">Description</p><div><p>${FIRST}</p></div><p class="h2">In figures</p><div><p>${SECOND}</p></div></div>`,
