@@ -56,6 +56,10 @@ function oneOf(openings: readonly RegExp[]): RegExp {
   return new RegExp(openings.map(({ source }) => source).join('|'));
 }
 
+/** "Often mixed up with the 71, which …": the sentence alone is of that one. */
+const CONFUSES =
+  /^(?:\S+ ){0,4}(?:mix(?:es|ed)?|confus(?:es?|ed|ing)|mistak(?:en|es?|ing)|mistook) (?:\S+ ){0,3}(?:up with|with|for) (?:the|an?|its|later|earlier)\b/;
+
 /** A sentence that opens so goes on about what the one before spoke of. */
 const GOES_ON =
   /^(?:(?:and|but|also|und|auch|et|mais) )?(?:it|it's|its|that|that's|that one|hers|his|theirs|they|she|she's|he|sie|die|der|ihre|elle|elles|il|celle-la|la sienne)\b/;
@@ -85,7 +89,7 @@ export function topicsOf(part: TextPart, named: ReadonlyMap<number, Named>): Map
     const before = opensLine ? undefined : topics.get(sentence - 1);
     if (names?.opens || (BRINGS_UP.test(words) && !THIS.test(words))) {
       topics.set(sentence, 'brings-up');
-    } else if (names?.other) {
+    } else if (names?.other || CONFUSES.test(words)) {
       topics.set(sentence, 'names');
     } else if (before && before !== 'names' && GOES_ON.test(words) && !THIS.test(words)) {
       topics.set(sentence, 'goes-on');

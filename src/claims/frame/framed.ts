@@ -11,8 +11,9 @@ import type { FramedLanguage } from './aside-words';
 import { classesOf, type Known } from './clause-words';
 import { turnInEnglish } from './in-english';
 import { turnLoosely } from './in-loose';
-import { french, german } from './loose-words';
+import { french, german, type LooseWords } from './loose-words';
 import { retracted } from './retraction';
+import { english } from './words-en';
 
 /** Tokens on either side: a clause of hundreds of words is no clause. */
 const WINDOW = 60;
@@ -88,13 +89,27 @@ function turned<C extends Stanced>(claim: C, stance: Stance, rule: 'frame' | 're
 }
 
 const READ: readonly FramedLanguage[] = ['en', 'de', 'fr'];
-const ENGLISH: ReadonlySet<string> = new Set(['en']);
+
+const knows = ({ persons, own, passed, uses, apart, not }: LooseWords, word: string): boolean =>
+  persons.has(word) || own.has(word) || passed.has(word) || uses.test(word) || apart.test(word) || not.test(word);
+const KNOWS: Record<FramedLanguage, (word: string) => boolean> = {
+  en: (word) => english.classOf(word) !== 'plain',
+  de: (word) => knows(german, word),
+  fr: (word) => knows(french, word),
+};
+
+/** The language that knows most of a text's words, English where two do. */
+function likeliest({ tokens }: TextPart): FramedLanguage {
+  const words = tokens.filter(({ kind }) => kind === 'word');
+  const known = (one: FramedLanguage): number => words.filter(({ folded }) => KNOWS[one](folded)).length;
+  return READ.reduce((best, one) => (known(one) > known(best) ? one : best));
+}
 
 /** The language in which a text's clauses are read: its own, else the page's; null where that isn't one alone. */
 function framedLanguage(part: TextPart, languages: ReadonlySet<string>): FramedLanguage | null {
   const own = languagesOf(null, [part]);
-  // Of a few words nothing tells: English words are looked for, and those of other languages are none.
-  const few = part.field === 'description' && languages.size === 0 ? ENGLISH : languages;
+  // Of a few words nothing tells: their own are looked for.
+  const few = part.field === 'description' && languages.size === 0 ? new Set([likeliest(part)]) : languages;
   const told = own.size > 0 ? own : few;
   // A description in several is read in one: unread clauses would all be taken for plain claims.
   const [language, more] = told.size > 1 && part.field === 'description' ? READ.filter((one) => told.has(one)) : told;

@@ -20,6 +20,7 @@ describe('what a sentence goes on about', () => {
     'The knob is off an old one. It does zigzag.',
     'A bit of history for you: they made it with zigzag.',
     'The ordinary Bodrannock has a lamp and does zigzag.',
+    'Often mixed up with the later one, which does zigzag.',
     'ordinary Bodrannocks are portable and do zigzag.',
     'The later Bodrannock Mk II is tan and does zigzag.',
     'About us: we began in a shed. It does zigzag.',

@@ -425,6 +425,16 @@ describe.each(Object.entries(NO_CLAIM))('no claim of the thing: %s', (_, sentenc
 });
 
 describe('a description too short to show its language', () => {
+  it.each(['Zickzack bevorzuge ich.', 'Je garde ma zigzag.'])(
+    'or by those of the language that knows its words: %s',
+    (description) => {
+      const { values, wordings } = readingOf({ title: 'Grindlewade Cressiter', description, language: '' });
+      expect([...values, ...wordings].filter(({ stance, subject }) => stance === 'says' && subject === 'this')).toEqual(
+        [],
+      );
+    },
+  );
+
   it.each(['I prefer zigzag.', 'For leather get a zigzag one.', 'Replaces a zigzag machine we had.'])(
     'is read by English clauses: %s',
     (description) => {
