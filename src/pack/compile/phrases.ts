@@ -89,25 +89,24 @@ function withPredicates(
 
 const COLOURED = /^(\S+(?: \S+)?)[- ](?:paint|paintwork|enamel|finish|coloured|colored|lacquer)$/i;
 
-/** "Beige paint": "beige enamel", "painted beige" and "finished in beige" say the same. English only. */
+/** "Beige paint": "beige enamel" says the same; "painted beige" may be somebody's work. English only. */
 function withColours(words: readonly Phrase[], home: string): Phrase[] {
   const said = words.flatMap((phrase): Phrase[] => {
     const { text, lang = home } = typeof phrase === 'string' ? { text: phrase } : phrase;
     const colour = COLOURED.exec(text)?.[1];
     if (!lang.startsWith('en') || !colour) return [];
-    const ways = ['paint', 'enamel', 'finish', 'coloured', 'colored'].map((noun) => `${colour} ${noun}`);
-    return [...ways, `painted ${colour}`, `finished in ${colour}`].map((way) => ({ text: way, lang }));
+    return ['paint', 'enamel', 'finish', 'coloured', 'colored'].map((noun) => ({ text: `${colour} ${noun}`, lang }));
   });
   return [...words, ...said];
 }
 
-/** "Has a lamp": "there is a lamp" and "working lamp" say the same. English only. */
+/** "Has a lamp": "there is a lamp" says the same. A lamp that works may have been put there. English only. */
 function withPresence(yes: readonly Phrase[], home: string): Phrase[] {
   const said = yes.flatMap((phrase): Phrase[] => {
     const { text, lang = home } = typeof phrase === 'string' ? { text: phrase } : phrase;
     const noun = /^(?:has|with) an? (\S+(?: \S+)?)$/i.exec(text)?.[1];
     if (!lang.startsWith('en') || !noun) return [];
-    return [`there is a ${noun}`, `${noun} works`, `working ${noun}`].map((way) => ({ text: way, lang }));
+    return [{ text: `there is a ${noun}`, lang }];
   });
   return [...yes, ...said];
 }
