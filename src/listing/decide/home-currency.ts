@@ -57,8 +57,8 @@ const IN_PATH = /^https?:\/\/[^/]+\/(?:[a-z]{2}[-_]([a-z]{2})|(us|au|nz|sg|hk|mx
 /**
  * The currency that a page's readers take a sign for that several share, or null: by the country of its language tag
  * (BCP 47, "de-ch"), its language, or the country of its host; else by the `countries` that it says it is in, or the
- * advert is, its address names, or the `currency` that it names for machines. Null too where these are at odds: a template's "en-us" over an
- * address elsewhere.
+ * advert is, its address names, or the `currency` that it names for machines. Null too where these are at odds: a
+ * template's "en-us" over an address elsewhere.
  */
 export function homeCurrency(
   language: string | null,

@@ -92,6 +92,12 @@ describe('what a hostile page can do', () => {
     expect(title.startsWith('long long')).toBe(true);
   });
 
+  it('names of currencies in thousands of scripts are cut', () => {
+    const scripts = '<script>var shop = { currencyCode: "SEK" };</script>'.repeat(4000);
+    const { metas } = collect(documentOf(ADVERT + scripts));
+    expect(metas.filter(([name]) => name === 'currency').length).toBeLessThan(200);
+  });
+
   it('fill every cap at once and stay under 400 kB', () => {
     const each = (count: number, make: (n: number) => string) =>
       Array.from({ length: count }, (_, n) => make(n)).join('');
