@@ -11,3 +11,6 @@ export function bare(text: string): string {
 
 /** Cut off by whoever wrote it. */
 export const isCutOff = (text: string): boolean => /(?:…|\.{3})\s*$/.test(text);
+
+/** A question alone, which heads a part of a page and tells nothing: "What's in the box?" */
+export const isQuestion = (text: string): boolean => /^[^.!?\n]{0,60}\?$/.test(text);

@@ -1,4 +1,4 @@
-import { bare, isCutOff } from '../bare';
+import { bare, isCutOff, isQuestion } from '../bare';
 import { cutTo } from '../tidy';
 import type { Candidate, FieldNote, SourceName } from '../types';
 import { type Group, grouped, noteOf, rounded } from './groups';
@@ -20,9 +20,6 @@ const LOOSE_LEAST = 60;
 
 /** Letters and digits with which two writings of one text begin. */
 const SAME_LEAST = 32;
-
-/** A question alone heads a part of the page: "What's in the box?" */
-const HEADING = /^[^.!?\n]{0,60}\?$/;
 
 /** Soon says an amount beside a sign or code of a currency, or ends with it: " for £45", ", 1962, oak, 45,00 €". */
 const PRICED = /^[^\d\n.!?]{0,30}(?:[€$£]\s?\d|\d[\d., ]*(?:[€$£]|[A-Z]{3}\b|kr\b|zł))|(?:[€$£]\s?[\d.,]+|\d\s?[€$£])$/;
@@ -111,7 +108,7 @@ export function settleDescription(candidates: Candidate[], title: string): Settl
     PRICED.test(value.split(title)[1] ?? '') &&
     !shown.some((one) => one.key.includes(key));
   const told = texts.filter(
-    (text) => TELLING.has(text.candidate.source) && !isOfOffer(text) && !HEADING.test(text.candidate.value),
+    (text) => TELLING.has(text.candidate.source) && !isOfOffer(text) && !isQuestion(text.candidate.value),
   );
   const summaries = texts.filter(({ candidate }) => candidate.source === 'meta');
 

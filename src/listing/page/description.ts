@@ -1,17 +1,17 @@
-import { fold } from '../../text/fold';
-import { type Box, CONTROL, LINK, type Line } from '../types';
-import { amountsIn } from './amounts';
+import { isQuestion } from '../bare';
+import { type Box, LINK, type Line } from '../types';
 import { COLON, DESCRIPTION_WORDS, endOfKind, isContinued, isInShort, unlabelledAfter } from './box-kinds';
 import { composed } from './composed';
-import { FACTS_ALONE, isFact, isInLabelledRow, isInListOfAdvert, isInPairs, isOneOfPairs, ROWS_ALONE } from './facts';
+import { FACTS_ALONE, isFact, isInLabelledRow, isOneOfPairs, ROWS_ALONE } from './facts';
 import { headingLabel, isOfComments } from './heading-labels';
-import { isProse, isSentence, LISTED, PROSE } from './prose';
-import { boxOf, isOnly, levelOf, type Reading, runsOf, sizeOf } from './reading';
-import { rowLabel } from './row-labels';
+import { mostProse } from './most-prose';
+import { isAmount, isOwnWord, isQuoted } from './own-word';
+import { isProse, isSentence } from './prose';
+import { boxOf, isOnly, levelOf, type Reading, range, sizeOf } from './reading';
 import { sectionAfter } from './sections';
 import { sharedWords } from './shared-words';
 import { tabKinds } from './tabs';
-import { isOfTrade, isOfTradeLabel } from './trade';
+import { isOfTradeLabel } from './trade';
 import { AWAY, MAIN } from './zones';
 
 /** A block that may be the seller's own words. */
@@ -48,7 +48,7 @@ export function descriptionsOf(reading: Reading): Block[] {
     if ((strict || chosen.some((index) => boxOf(reading, index).tag === 'dt')) && !chosen.every(isTerm))
       chosen = chosen.filter((index) => !isTerm(index));
     const text = composed(reading, chosen);
-    if (strict && /^[^.!?\n]{0,60}\?$/.test(text)) return;
+    if (strict && isQuestion(text)) return;
     // A row of tabs: nothing but labels.
     if (chosen.length > 0 && chosen.every((index) => headingLabel(lines[index]!.text, true) !== null)) return;
     const facts = chosen.every((index) => isFact(reading, index));
@@ -208,106 +208,7 @@ function isAllOf(reading: Reading, outer: Box, inner: Box, telling: readonly num
 const isLabelOfWords = ({ lines, zones }: Reading, index: number): boolean =>
   headingLabel(lines[index]!.text) === 'description' || (zones[index] === MAIN && isOfComments(lines[index]!.text));
 
-/** Another's words in a post: lines behind ">", and who wrote them. The languages of the labels. */
-const QUOTED =
-  /^>|^(?:on|am|le|op|il|el|den|em|dnia) .{3,80}(?:wrote|schrieb.{0,30}|a ecrit|schreef.{0,30}|ha scritto|escribio|skrev.{0,30}|napisal.{0,20}) ?:$/;
-const isQuoted = (text: string): boolean =>
-  text.startsWith('>') || (text.length <= 120 && text.endsWith(':') && QUOTED.test(fold(text).text));
-
-export const range = (from: number, to: number): number[] =>
-  Array.from({ length: Math.max(0, to - from) }, (_, at) => from + at);
-
 function isAlone(reading: Reading, index: number): boolean {
   const box = boxOf(reading, index);
   return sizeOf(box) === 1 || index === box.from || /[:：]\s*$/.test(reading.lines[index]!.text);
-}
-
-/** What unfolds a text, and folds it again, on whatever it is written. */
-const UNFOLDS =
-  /^\W*(?:(?:(?:read|show|see|view) )?(?:more|less)|mehr (?:lesen|anzeigen)|weiterlesen|(?:lire|voir) (?:la suite|plus)|(?:lees|toon) meer|(?:leggi|mostra) (?:tutto|altro)|(?:leer|ver) (?:mas|toda))(?: .*descri.*)?\W*$/;
-
-/** Not a control, a label, a row of links; `strict` also leaves out what prose does not hold: rows, headings, prices. */
-export function isOwnWord(reading: Reading, index: number, strict: boolean): boolean {
-  const line = reading.lines[index]!;
-  if (index === reading.titleLine || isOnly(line, CONTROL)) return false;
-  if (line.text.length < 50 && UNFOLDS.test(fold(line.text).text)) return false;
-  const box = boxOf(reading, index);
-  if (headingLabel(line.text) === 'description' && line.text.length < 40) return false;
-  if (!strict) return !(isOnly(line, LINK) && line.text.length < PROSE);
-  if (isOfTrade(reading, index)) return false;
-  if (levelOf(reading, index) > 0 || isInLabelledRow(reading, index) || box.tag === 'dt') return false;
-  if (box.tag === 'dd' && !isSentence(line)) return false;
-  if (isInListOfAdvert(reading, index) || isInPairs(reading, index)) return false;
-  if (isOnly(line, LINK) || rowLabel(line.text)) return false;
-  const first = runsOf(line)[0]!.text;
-  if (first.length < line.text.length && rowLabel(first.trim())) return false;
-  const colon = /^([^:]{1,40}):\s/.exec(line.text);
-  if (colon && rowLabel(colon[1]!)) return false;
-  return !isAmount(line);
-}
-
-const isAmount = ({ text }: Line): boolean =>
-  text.length < 40 && amountsIn(text).some((amount) => amount.end - amount.start > text.length / 2);
-
-/**
- * The boxes that hold most prose, best first, at most two: each sentence counts fully for the box around its paragraph,
- * half for the next. Of a box its lines from the first sentence to the last; where the paragraph of most words is of
- * another kind than what stands beside it (other names), those of its kind alone.
- */
-function mostProse(reading: Reading): number[][] {
-  const { lines, boxes, zones, cards, titleLine } = reading;
-  const scores = new Map<number, number>();
-  const give = (box: number, points: number) => box >= 0 && scores.set(box, (scores.get(box) ?? 0) + points);
-  const pointsOf = (text: string) =>
-    Math.min(text.length, 1500) + 60 * (text.slice(0, 1500).match(/[,.;!?]/g)?.length ?? 0);
-  // What is listed is seldom what is told.
-  const share = (index: number) => (boxes[lines[index]!.box]!.tag === 'li' ? 0.5 : 1);
-  const isOwn = (index: number) =>
-    zones[index] === MAIN && !cards.lines.has(index) && isProse(lines[index]!) && levelOf(reading, index) === 0;
-  for (const [index, line] of lines.entries()) {
-    if (!isOwn(index)) continue;
-    const points = pointsOf(line.text) * share(index);
-    const own = boxes[line.box]!;
-    const paragraph = sizeOf(own) === 1 || own.tag === 'p';
-    const holder = paragraph ? own.parent : line.box;
-    give(holder, points);
-    // What stands beside a description in a list of them is another one.
-    if (holder >= 0 && boxes[holder]!.tag !== 'dd') give(boxes[holder]!.parent, points / 2);
-  }
-  const best = [...scores].sort((a, b) => b[1] - a[1] || a[0] - b[0]).slice(0, 2);
-  return best.map(([index]) => {
-    let { from, to } = boxes[index]!;
-    if (titleLine >= from && titleLine < to) {
-      const prose = (start: number, end: number) =>
-        range(start, end).reduce((sum, at) => sum + (isOwn(at) ? lines[at]!.text.length : 0), 0);
-      // Some set the words over the name.
-      if (prose(from, titleLine) > prose(titleLine + 1, to) * 2) to = titleLine;
-      else from = titleLine + 1;
-    }
-    // From the first sentence to the last: short lines at either end are buttons, prices, dates.
-    while (from < to && !isSentence(lines[from]!)) from++;
-    const end = to;
-    while (to > from && !isSentence(lines[to - 1]!)) to--;
-    // The items of a list are no shorter words at the end.
-    const isNext = (at: number) => at < end && LISTED.test(lines[at]!.text) && lines[at]!.box === lines[to - 1]!.box;
-    if (to > from && lines[to]?.text.endsWith(':') && isNext(to + 1)) to++;
-    while (to > from && isNext(to)) to++;
-    const all = range(from, to);
-    let longest = from;
-    for (const at of all)
-      if (isOwn(at) && pointsOf(lines[at]!.text) > pointsOf(lines[longest]?.text ?? '')) longest = at;
-    const { tag, hint, parent } = boxes[lines[longest]?.box ?? 0]!;
-    const isAlike = (at: number) => {
-      const box = boxes[lines[at]!.box]!;
-      if (lines[at]!.box === lines[longest]!.box) return true;
-      return box.parent === parent && box.tag === tag
-        ? box.hint === hint
-        : /^(?:p|li|ul|ol|pre|blockquote)$/.test(box.tag) && box.hint === '' && hint === '';
-    };
-    const kind = all.filter(isAlike);
-    const sum = (of: number[]) => of.reduce((total, at) => total + (isOwn(at) ? lines[at]!.text.length : 0), 0);
-    // Text without paragraphs of its own, beside boxes of something else.
-    const isLoose = kind.length > 1 && kind.every((at) => lines[at]!.box === lines[longest]!.box);
-    return kind.length < all.length && (hint !== '' || isLoose) && sum(kind) >= sum(all) * 0.5 ? kind : all;
-  });
 }

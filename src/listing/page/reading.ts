@@ -71,3 +71,7 @@ export function runsOf({ text, runs }: Line): { text: string; flags: number; hin
     hint: run.hint ?? '',
   }));
 }
+
+/** The places from one to before another. */
+export const range = (from: number, to: number): number[] =>
+  Array.from({ length: Math.max(0, to - from) }, (_, at) => from + at);

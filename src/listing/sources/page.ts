@@ -6,7 +6,7 @@ import { askedInWords } from '../page/asked-in-words';
 import { cardsOf } from '../page/cards';
 import { USED } from '../page/condition-words';
 import { countryOfAddress } from '../page/country';
-import { type Block, descriptionsOf, LABELLED, range } from '../page/description';
+import { type Block, descriptionsOf, LABELLED } from '../page/description';
 import { type Marks, marksOf } from '../page/marks';
 import {
   headedParticulars,
@@ -21,7 +21,7 @@ import {
 import { photosOf } from '../page/photos';
 import { type PagePrice, pricesOf } from '../page/prices';
 import { isSentence as isTold } from '../page/prose';
-import { isOnly, type Reading, readingOf } from '../page/reading';
+import { isOnly, type Reading, range, readingOf } from '../page/reading';
 import { rowLabel } from '../page/row-labels';
 import { rowsOf } from '../page/rows';
 import { saleOf } from '../page/sale';
