@@ -54,7 +54,7 @@ export const NOT_WANTED =
 
 /** A title that begins so offers work. */
 export const SERVICE_FIRST =
-  'tune ups|tune-ups|learn to use|learn to|hole ihre|hole deine|i fix|we fix|i test|electrical testing|hole alte|wir holen|abholung alter|abholung von|haul away|enlèvement de|réparation|réparation et|reparatur|instandsetzung|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
+  'tune ups|learn to use|learn to|hole ihre|hole deine|i fix|we fix|i test|electrical testing|hole alte|wir holen|abholung alter|abholung von|haul away|enlèvement de|réparation|réparation et|reparatur|instandsetzung|tune-up|tune up|rewiring|respraying|overhaul of|überholung|überholungen|wartung|entretien de|learn to sew|talk and demonstration|lessons|repairs|servicing|restorations|restoration service|tuition|reparaturen|réparations|cours|dépannage|révision|révisions|rewinding|motor rewinding';
 
 /** Machines counted without their full name: "three machines as one lot". */
 export const COUNTED = 'machines|heads|maschinen|hand cranks|treadles';

@@ -36,7 +36,7 @@ export function measuresIn(
   language: string | null,
 ): MeasureClaim[] {
   const { part } = reading;
-  const weights = attributes.filter((attribute) => isIn(attribute, 'kg'));
+  const weights = attributes.filter(isWeight);
   const out: MeasureClaim[] = [];
   for (const measure of findWeights(part.text, { language }))
     for (const attribute of weights) out.push(claimOf(reading, measure, attribute));
@@ -52,8 +52,8 @@ function inMillimetres({ def }: AttributeKnown): number | null {
   return def.kind === 'measure' ? (LENGTHS.get(fold(def.unit).text)?.size ?? null) : null;
 }
 
-function isIn(attribute: AttributeKnown, unit: string): boolean {
-  return attribute.def.kind === 'measure' && attribute.def.unit === unit;
+function isWeight({ def }: AttributeKnown): boolean {
+  return def.kind === 'measure' && def.unit === 'kg';
 }
 
 /** A length is of an attribute only where that attribute's words stand in the same clause. */
@@ -82,7 +82,7 @@ function claimOf(reading: PartReading, measure: Measure, attribute: AttributeKno
   const words = beside ? part.tokens.slice(beside.first, beside.last + 1).map((token) => token.folded) : [];
   const stance = notWithout(stances.at(first, last));
   const inBrackets = bracketed(part, reading.hits, first);
-  const weighed = !isIn(attribute, 'kg')
+  const weighed = !isWeight(attribute)
     ? null
     : inBrackets
       ? part.text.slice(inBrackets.start, inBrackets.end)

@@ -109,10 +109,13 @@ const VARIANTS = [
   'mk iii|mk 3|mkiii|mark iii|mark 3|mark three',
   'mk iv|mk 4|mkiv|mark iv|mark 4|mark four',
 ].map((row) => row.split('|').map((form) => form.split(' ')));
+/** Few phrases have one: each of thousands is looked at. */
+const OF_VARIANTS = new Set(VARIANTS.flat(2));
 const AND = /^(?:and|und|et)$/;
 
 /** "Name de Luxe" is "Name Deluxe", and "Name Mk II" is "Name Mark 2". */
 function otherVariant(keys: readonly string[]): string[][] {
+  if (!keys.some((key) => OF_VARIANTS.has(key))) return [];
   for (const forms of VARIANTS)
     for (const form of forms)
       for (let at = 0; at + form.length <= keys.length; at++)

@@ -60,7 +60,7 @@ export function frameTurns(framed: Framed): Turn | null {
       return { to: 'guesses', word };
     case 'deals':
       // "Goes forward and reverse", "it goes backwards".
-      if (/^goe?s?$/.test(word.folded) && subjectOf(words, governor.at) !== 'person')
+      if (/^go(?:es)?$/.test(word.folded) && subjectOf(words, governor.at) !== 'person')
         return bySubject(framed, governor.at, governor.determiner);
       return governor.determiner?.folded === 'this' ? null : { to: 'other', word };
     case 'sells':

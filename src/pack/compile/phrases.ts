@@ -38,11 +38,12 @@ export function phrasesOf(pack: Pack): PhraseTable {
   add(covers.not, 'not-thing');
   pack.attributes?.forEach((def, i) => {
     if (def.kind === 'choice')
-      def.values.forEach(
-        (value, at) => void add(withColours(withPredicates(value.words ?? [], def, home), home), 'value', i, at),
-      );
+      def.values.forEach(({ words = [] }, at) => {
+        const said = inOtherWords(words, home, (text) => predicatesOf(text, def));
+        add(inOtherWords(said, home, coloursOf), 'value', i, at);
+      });
     if (def.kind === 'yes-no') {
-      add(withPresence(def.yes ?? [], home), 'value', i, 1);
+      add(inOtherWords(def.yes ?? [], home, presenceOf), 'value', i, 1);
       add(def.no, 'value', i, 0);
     }
     if (def.kind === 'measure') add(def.words, 'measured', i);
@@ -66,53 +67,44 @@ export function phrasesOf(pack: Pack): PhraseTable {
   };
 }
 
-/** "Steel gears": "the gears are all steel" says the same, where the attribute is called by the noun. English only. */
-function withPredicates(
-  words: readonly Phrase[],
-  { id, label }: { id: string; label: LocalText },
-  home: string,
-): Phrase[] {
-  const called = `${id} ${typeof label === 'string' ? label : (label.en ?? '')}`.toLowerCase();
+/** A pack's English phrases, with what says the same in other words. */
+function inOtherWords(words: readonly Phrase[], home: string, others: (text: string) => readonly string[]): Phrase[] {
   const said = words.flatMap((phrase): Phrase[] => {
     const { text, lang = home } = typeof phrase === 'string' ? { text: phrase } : phrase;
-    const all = text.split(' ');
-    const [kind, noun] = [all.slice(0, -1).join(' '), all.at(-1)!];
-    if (!lang.startsWith('en') || all.length < 2 || all.length > MOST_WORDS || noun.length < LEAST_NOUN) return [];
-    if (!called.includes(noun.toLowerCase().replace(/s$/, '')) || /^(?:an?|no|the|with|has)\b/i.test(kind)) return [];
-    const ways = [`${noun} are ${kind}`, `${noun} are all ${kind}`];
-    for (const link of ['is', 'is all', 'all', 'made of', 'are made of', 'is made of', 'of', 'in'])
-      ways.push(`${link.includes('is') ? noun.replace(/s$/, '') : noun} ${link} ${kind}`);
-    return ways.map((way) => ({ text: way, lang }));
+    return lang.startsWith('en') ? others(text).map((other) => ({ text: other, lang })) : [];
   });
   return [...words, ...said];
-}
-
-const COLOURED = /^(\S+(?: \S+)?)[- ](?:paint|paintwork|enamel|finish|coloured|colored|lacquer)$/i;
-
-/** "Beige paint": "beige enamel" says the same; "painted beige" may be somebody's work. English only. */
-function withColours(words: readonly Phrase[], home: string): Phrase[] {
-  const said = words.flatMap((phrase): Phrase[] => {
-    const { text, lang = home } = typeof phrase === 'string' ? { text: phrase } : phrase;
-    const colour = COLOURED.exec(text)?.[1];
-    if (!lang.startsWith('en') || !colour) return [];
-    return ['paint', 'enamel', 'finish', 'coloured', 'colored'].map((noun) => ({ text: `${colour} ${noun}`, lang }));
-  });
-  return [...words, ...said];
-}
-
-/** "Has a lamp": "there is a lamp" says the same. A lamp that works may have been put there. English only. */
-function withPresence(yes: readonly Phrase[], home: string): Phrase[] {
-  const said = yes.flatMap((phrase): Phrase[] => {
-    const { text, lang = home } = typeof phrase === 'string' ? { text: phrase } : phrase;
-    const noun = /^(?:has|with) an? (\S+(?: \S+)?)$/i.exec(text)?.[1];
-    if (!lang.startsWith('en') || !noun) return [];
-    return [{ text: `there is a ${noun}`, lang }];
-  });
-  return [...yes, ...said];
 }
 
 const LEAST_NOUN = 4;
 const MOST_WORDS = 3;
+
+/** "Steel gears": "the gears are all steel" says the same, where the attribute is called by the noun. */
+function predicatesOf(text: string, { id, label }: { id: string; label: LocalText }): string[] {
+  const called = `${id} ${typeof label === 'string' ? label : (label.en ?? '')}`.toLowerCase();
+  const all = text.split(' ');
+  const [kind, noun] = [all.slice(0, -1).join(' '), all.at(-1)!];
+  if (all.length < 2 || all.length > MOST_WORDS || noun.length < LEAST_NOUN) return [];
+  if (!called.includes(noun.toLowerCase().replace(/s$/, '')) || /^(?:an?|no|the|with|has)\b/i.test(kind)) return [];
+  const ways = [`${noun} are ${kind}`, `${noun} are all ${kind}`];
+  for (const link of ['is', 'is all', 'all', 'made of', 'are made of', 'is made of', 'of', 'in'])
+    ways.push(`${link.includes('is') ? noun.replace(/s$/, '') : noun} ${link} ${kind}`);
+  return ways;
+}
+
+const COLOURED = /^(\S+(?: \S+)?)[- ](?:paint|paintwork|enamel|finish|coloured|colored|lacquer)$/i;
+
+/** "Beige paint": "beige enamel" says the same; "painted beige" may be somebody's work. */
+function coloursOf(text: string): string[] {
+  const colour = COLOURED.exec(text)?.[1];
+  return colour ? ['paint', 'enamel', 'finish', 'coloured', 'colored'].map((noun) => `${colour} ${noun}`) : [];
+}
+
+/** "Has a lamp": "there is a lamp" says the same. A lamp that works may have been put there. */
+function presenceOf(text: string): string[] {
+  const noun = /^(?:has|with) an? (\S+(?: \S+)?)$/i.exec(text)?.[1];
+  return noun ? [`there is a ${noun}`] : [];
+}
 
 /** Every place made that the pack names, once. */
 function placesOf(pack: Pack): string[] {
